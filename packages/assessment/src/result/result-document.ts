@@ -1,0 +1,244 @@
+/**
+ * The result document: what `assess` returns and what `check --format json` prints.
+ * Units are in the key (`Hz`, `Kg`, `Db` ...) or in the schema; arrays `byBand` follow `grid.nominalHz`.
+ * A `null` in a band array means "not known" or "not assessed", never zero.
+ */
+export interface ResultDocument {
+  readonly schema: 'boothwright-result/1';
+  readonly file: string;
+  readonly grid: { readonly kind: 'third-octave'; readonly nominalHz: readonly number[] };
+  readonly air: AirConditions;
+  readonly assemblies: Readonly<Record<string, AssemblyResult>>;
+  readonly booths: Readonly<Record<string, BoothResult>>;
+  readonly requirements: readonly RequirementResult[];
+  readonly findings: readonly Finding[];
+  readonly cautions: readonly Caution[];
+  /** Every default that entered, by name. */
+  readonly defaults: readonly DefaultUsed[];
+  /** What the prediction leaves out, in sentences. */
+  readonly leavesOut: readonly string[];
+  readonly variants: Readonly<Record<string, VariantResult>>;
+}
+
+export type ByBand = readonly (number | null)[];
+
+/** A predicted figure with its range; `basis` names what the range rests on. */
+export interface Ranged {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly basis: string;
+}
+
+export interface TextRange {
+  readonly file: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface AirConditions {
+  readonly temperatureC: number;
+  readonly relativeHumidity: number;
+  readonly densityKgPerM3: number;
+  readonly soundSpeedMPerS: number;
+}
+
+export interface SingleNumberRatings {
+  readonly stc: number;
+  readonly stcGovernedBy: 'sum' | 'single-band';
+  readonly rw: number;
+  readonly c: number;
+  readonly ctr: number;
+  readonly c50To5000: number;
+  readonly ctr50To5000: number;
+}
+
+export interface AssemblyResult {
+  readonly title: string | null;
+  readonly range: TextRange;
+  /** The size for which the curve holds. */
+  readonly panel: { readonly widthM: number; readonly heightM: number };
+  readonly transmissionLossDb: readonly number[];
+  /** Half-width of the stated range, per band. */
+  readonly transmissionLossRangeDb: readonly number[];
+  /** The part that goes straight through, and the part through the frame; null without a frame connection. */
+  readonly airbornePathDb: readonly number[];
+  readonly framePathDb: readonly number[] | null;
+  readonly ratings: SingleNumberRatings;
+  readonly surfaceMassKgPerM2: number;
+  readonly thicknessM: number;
+  /** Mass-air-mass and further cavity resonances, ascending. */
+  readonly resonancesHz: readonly number[];
+  readonly criticalFrequenciesHz: readonly { readonly layer: string; readonly hz: number }[];
+  readonly leaves: number;
+  /** Diffuse absorption of the inner face. */
+  readonly insideAbsorption: readonly number[];
+  readonly layers: readonly { readonly text: string; readonly thicknessM: number; readonly surfaceMassKgPerM2: number; readonly model: string; readonly range: TextRange }[];
+  /** Mass for the panel's share of price is not known; null unless every layer has a price per area. */
+  readonly pricePerM2: { readonly amount: number; readonly currency: string } | null;
+}
+
+export type BandModel = 'small-enclosure' | 'hand-over' | 'few-modes' | 'statistical' | 'not-assessed';
+
+export interface PathResult {
+  readonly id: string;
+  readonly kind: 'face' | 'door' | 'door-seal' | 'window' | 'vent' | 'slit' | 'hole';
+  readonly name: string;
+  readonly range: TextRange;
+  readonly areaM2: number;
+  /** Referred to `areaM2`; may be negative for a slit. */
+  readonly transmissionLossDb: readonly number[];
+}
+
+export interface LevelTotals {
+  readonly byBand: ByBand;
+  readonly dBA: Ranged | null;
+  readonly dBZ: Ranged | null;
+  readonly nc: { readonly value: number | null; readonly text: string; readonly governingHz: number | null } | null;
+}
+
+export interface BoothResult {
+  readonly title: string | null;
+  readonly range: TextRange;
+  readonly geometry: {
+    readonly insideM: readonly [number, number, number];
+    readonly outsideM: readonly [number, number, number];
+    readonly usableM: readonly [number, number, number];
+    readonly volumeM3: number;
+    readonly footprintM2: number;
+  };
+  readonly firstModeHz: number;
+  readonly schroederHz: number;
+  readonly modesHz: readonly { readonly hz: number; readonly order: readonly [number, number, number] }[];
+  /** Which model speaks in which band. */
+  readonly bandModels: readonly BandModel[];
+  readonly compositeTransmissionLossDb: readonly number[];
+  readonly ratings: SingleNumberRatings;
+  readonly paths: readonly PathResult[];
+  readonly noise: {
+    /** One per airborne source: outside level, level inside, and which path brings how much. */
+    readonly bySource: readonly {
+      readonly name: string;
+      readonly range: TextRange;
+      readonly outside: LevelTotals;
+      readonly inside: LevelTotals;
+      /** Share 0..1 of the energy inside, [path][band]; same order as `paths`; null where not assessed. */
+      readonly shares: readonly ByBand[];
+      readonly differenceDbA: Ranged | null;
+    }[];
+    readonly fan: LevelTotals | null;
+    readonly total: LevelTotals;
+    readonly notPredicted: readonly { readonly name: string; readonly range: TextRange; readonly why: string }[];
+    readonly roomTone: RoomTone | null;
+  };
+  readonly voiceOutside: (LevelTotals & { readonly effort: string; readonly where: string; readonly note: string }) | null;
+  readonly reverberation: {
+    readonly absorptionAreaM2: readonly number[];
+    readonly sabineS: ByBand;
+    readonly eyringS: ByBand;
+    /** Below this frequency neither holds; the bands are null. */
+    readonly validFromHz: number;
+  };
+  readonly air: AirResult | null;
+  readonly build: {
+    readonly massKg: number;
+    readonly massByPart: readonly { readonly part: string; readonly kg: number }[];
+    readonly loadedMassKg: number;
+    readonly floorLoadPa: number;
+    readonly footprintM2: number;
+    readonly cost: { readonly amount: number; readonly currency: string; readonly withReserve: number } | null;
+  };
+}
+
+export interface RoomTone {
+  readonly dBFS: Ranged;
+  readonly voiceAtCapsuleDbZ: number;
+  readonly noiseAtCapsuleDbZ: number;
+  readonly voiceSetToDbFS: number;
+  readonly distanceM: number;
+  readonly highPassHz: number | null;
+  readonly note: string;
+}
+
+export interface AirCurve {
+  readonly fan: 'on' | 'off';
+  readonly flowM3PerS: number;
+  readonly minutes: readonly number[];
+  readonly ppm: readonly number[];
+  readonly steadyPpm: number | null;
+  readonly endPpm: number;
+  /** Minutes until the level is passed; null when it never is within 24 h. */
+  readonly minutesTo: Readonly<Record<'1000' | '1500' | '2500' | '5000', number | null>>;
+}
+
+export interface AirResult {
+  readonly volumeM3: number;
+  readonly people: number;
+  readonly generationM3PerS: number;
+  readonly supplyPpm: number;
+  readonly sessionMinutes: number;
+  readonly fanOn: AirCurve | null;
+  readonly fanOff: AirCurve;
+  readonly ductSpeeds: readonly { readonly vent: string; readonly mPerS: number }[];
+}
+
+export type Verdict = 'met' | 'missed' | 'not-assessed';
+
+export interface RequirementResult {
+  readonly text: string;
+  readonly kind: string;
+  readonly booth: string | null;
+  readonly range: TextRange;
+  readonly verdict: Verdict;
+  readonly value: Ranged | null;
+  readonly limit: number;
+  readonly unit: string;
+  /** Positive when met. */
+  readonly margin: number | null;
+  /** True when the limit lies within the range of the prediction. */
+  readonly withinRange: boolean;
+  readonly limitedBy: string | null;
+  readonly explanation: string;
+}
+
+export interface Finding {
+  readonly id: string;
+  readonly severity: 'error' | 'warning' | 'information';
+  readonly range: TextRange;
+  /** Carries its number. */
+  readonly message: string;
+  readonly explanation: string;
+  readonly source: string;
+  readonly fix: string;
+  readonly figures: Readonly<Record<string, number>>;
+  readonly related: readonly { readonly range: TextRange; readonly message: string }[];
+}
+
+export interface Caution {
+  readonly id: string;
+  readonly severity: 'stop' | 'caution';
+  readonly range: TextRange;
+  readonly hazard: string;
+  readonly number: string | null;
+  readonly why: string;
+  readonly ask: string;
+}
+
+export interface DefaultUsed {
+  readonly name: string;
+  readonly value: string;
+  readonly evidence: string;
+  readonly source: string;
+  readonly range: TextRange;
+}
+
+/** The same results by name, and what changed against the base. */
+export interface VariantResult {
+  readonly title: string | null;
+  readonly assemblies: Readonly<Record<string, AssemblyResult>>;
+  readonly booths: Readonly<Record<string, BoothResult>>;
+  readonly requirements: readonly RequirementResult[];
+  readonly findings: readonly Finding[];
+  readonly cautions: readonly Caution[];
+  readonly changes: readonly { readonly what: string; readonly base: number | null; readonly variant: number | null; readonly unit: string }[];
+}

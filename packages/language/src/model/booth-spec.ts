@@ -1,0 +1,318 @@
+import type { Named, Sourced, SourceRange } from './sourced.js';
+
+/**
+ * The checked description of a booth: plain, immutable, SI units throughout
+ * (m, kg, s, Pa, K differences, W, ppm; temperatures in degrees Celsius; levels in dB).
+ * It knows names, units and places in the text; it knows no acoustics.
+ */
+export interface BoothSpec {
+  readonly file: string;
+  readonly materials: ReadonlyMap<string, Material>;
+  readonly assemblies: ReadonlyMap<string, Assembly>;
+  /** Undefined when the text has no `site` block. */
+  readonly site: Site | undefined;
+  readonly booths: readonly Booth[];
+  readonly session: Session | undefined;
+  readonly budget: Budget | undefined;
+  readonly requirements: readonly Requirement[];
+  readonly variants: readonly Variant[];
+}
+
+/** The base spec with one variant's changes applied; evaluated beside the base, never instead of it. */
+export interface Variant extends Named {
+  readonly spec: BoothSpec;
+}
+
+// ---------------------------------------------------------------- materials
+
+export type MaterialKind = 'panel' | 'limp' | 'porous' | 'cloth' | 'covering' | 'lumber';
+
+/**
+ * `panel`    stiff board: density, modulus, poisson, loss-factor
+ * `limp`     sheet without stiffness: density or a surface mass
+ * `porous`   fibre or open foam: flow resistivity, density
+ * `cloth`    thin permeable sheet: flow resistance, surface mass
+ * `covering` floor covering or mat: surface mass, absorption table
+ * `lumber`   frame stock: density
+ */
+export interface Material extends Named {
+  readonly kind: MaterialKind;
+  /** kg/m3 */
+  readonly density?: Sourced<number>;
+  /** kg/m2, for materials sold by area */
+  readonly surfaceMass?: Sourced<number>;
+  /** m, for materials with one thickness */
+  readonly thickness?: Sourced<number>;
+  /** Pa */
+  readonly modulus?: Sourced<number>;
+  readonly poisson?: Sourced<number>;
+  readonly lossFactor?: Sourced<number>;
+  /** Pa.s/m2 */
+  readonly resistivity?: Sourced<number>;
+  /** Pa.s/m */
+  readonly flowResistance?: Sourced<number>;
+  readonly absorption?: Sourced<BandTable>;
+  readonly price?: Sourced<Price>;
+  readonly fireClass?: Sourced<string>;
+  /** The `source` line of the material, if any. */
+  readonly source?: Sourced<string>;
+  readonly fromCatalogue: boolean;
+}
+
+export interface Price {
+  readonly amount: number;
+  /** ISO 4217 */
+  readonly currency: string;
+  readonly per: 'm2' | 'm' | 'm3' | 'kg' | 'sheet' | 'piece' | undefined;
+}
+
+/** Values by nominal band centre. A band left out is unknown, never zero. */
+export interface BandTable {
+  readonly grid: 'octave' | 'third';
+  readonly values: readonly { readonly hz: number; readonly value: number; readonly range: SourceRange }[];
+}
+
+// ---------------------------------------------------------------- assemblies
+
+/** Layers from outside to inside. */
+export interface Assembly extends Named {
+  readonly layers: readonly AssemblyLayer[];
+}
+
+export type AssemblyLayer = MaterialLayer | AirLayer | FrameLayer;
+
+export interface MaterialLayer {
+  readonly kind: 'material';
+  readonly material: Material;
+  readonly materialRange: SourceRange;
+  /** m; undefined only for limp, cloth and covering materials known by surface mass alone. */
+  readonly thickness: Sourced<number> | undefined;
+  /** kg/m2; given on the line, or density x thickness, or the material's own. */
+  readonly surfaceMass: Sourced<number>;
+  readonly range: SourceRange;
+}
+
+export interface AirLayer {
+  readonly kind: 'air';
+  readonly thickness: Sourced<number>;
+  readonly range: SourceRange;
+}
+
+/** Studs between two leaves; `fill` stands in the cavity, the rest of the depth is air. */
+export interface FrameLayer {
+  readonly kind: 'frame';
+  /** m, along the wall */
+  readonly width: Sourced<number>;
+  /** m, across the wall: the cavity depth */
+  readonly depth: Sourced<number>;
+  /** m, centre to centre */
+  readonly spacing: Sourced<number>;
+  readonly lumber: Material;
+  readonly fill: MaterialLayer | undefined;
+  readonly range: SourceRange;
+}
+
+// ---------------------------------------------------------------- site
+
+export interface Size3 {
+  readonly width: Sourced<number>;
+  readonly depth: Sourced<number>;
+  readonly height: Sourced<number>;
+}
+export interface Size2 {
+  readonly width: Sourced<number>;
+  readonly height: Sourced<number>;
+}
+
+export interface Site {
+  readonly title: string | undefined;
+  readonly range: SourceRange;
+  readonly room: Size3 | undefined;
+  /** s, reverberation of the room around the booth */
+  readonly reverberation: Sourced<number>;
+  readonly doorway: Size2 | undefined;
+  readonly lift: Size3 | undefined;
+  readonly floor: { readonly kind: Sourced<'timber' | 'concrete' | 'unknown'>; readonly limit: Sourced<number> | undefined } | undefined;
+  /** degrees Celsius */
+  readonly temperature: Sourced<number>;
+  /** 0..1 */
+  readonly humidity: Sourced<number>;
+  readonly sources: readonly NoiseSource[];
+  readonly appliances: readonly Appliance[];
+}
+
+export interface Appliance extends Named {
+  readonly flue: Sourced<'open-flued' | 'room-sealed' | 'unknown'>;
+}
+
+/** Airborne levels are those in the room at the booth's place, without the booth. */
+export type NoiseSource =
+  | (Named & { readonly kind: 'bands'; readonly levels: Sourced<BandTable> })
+  | (Named & { readonly kind: 'shaped'; readonly reading: Sourced<Level>; readonly shape: Sourced<string> })
+  /** Footfall and other structure-borne sound: named so that nobody forgets it; not predicted. */
+  | (Named & { readonly kind: 'impact' });
+
+/** A level is a type of its own: it is never added with `+`. `weighting` names what the reading was. */
+export interface Level {
+  readonly decibels: number;
+  readonly weighting: 'A' | 'C' | 'Z' | 'FS' | 'NC' | 'none';
+}
+
+// ---------------------------------------------------------------- booth
+
+export type Face = 'front' | 'back' | 'left' | 'right' | 'roof' | 'floor';
+
+/**
+ * Axes: x along the width from left to right, y along the depth from front to back, z up, origin at the
+ * inside front left floor corner.
+ */
+export interface Booth extends Named {
+  /** Structural outside faces. */
+  readonly outside: Size3 | undefined;
+  /** Structural inside faces, before any lining. */
+  readonly inside: Size3;
+  /** Which assembly makes which face. */
+  readonly faces: Readonly<Record<Face, { readonly assembly: Assembly; readonly range: SourceRange } | undefined>>;
+  readonly linings: readonly Lining[];
+  readonly doors: readonly Door[];
+  readonly windows: readonly Window[];
+  readonly vents: readonly Vent[];
+  readonly slits: readonly Slit[];
+  readonly holes: readonly Hole[];
+  readonly microphone: Microphone | undefined;
+  /** kg of furniture and equipment that stays inside */
+  readonly contents: Sourced<number>;
+}
+
+/** Layers fixed to the inside of faces, listed from the wall towards the room. */
+export interface Lining {
+  readonly faces: readonly Face[];
+  readonly layers: readonly AssemblyLayer[];
+  /** 0..1 share of the face that is covered */
+  readonly cover: Sourced<number>;
+  readonly range: SourceRange;
+}
+
+interface Opening extends Named {
+  readonly face: Face;
+  readonly faceRange: SourceRange;
+}
+
+export interface Door extends Opening {
+  readonly size: Size2;
+  /** m from the left edge of the face as seen from outside; undefined when not given */
+  readonly offset: Sourced<number> | undefined;
+  readonly leaf: Assembly;
+  /** m; effective clear width of the seal gap along the sides and head */
+  readonly perimeterGap: Sourced<number>;
+  /** m; effective clear height of the gap at the threshold */
+  readonly thresholdGap: Sourced<number>;
+  readonly swing: Sourced<'outward' | 'inward'> | undefined;
+  readonly lock: Sourced<'none' | 'latch' | 'lock'> | undefined;
+}
+
+export interface Window extends Opening {
+  readonly size: Size2;
+  readonly offset: Sourced<number> | undefined;
+  readonly pane: Assembly;
+}
+
+export interface Vent extends Opening {
+  readonly duct: { readonly kind: 'rectangular'; readonly width: Sourced<number>; readonly height: Sourced<number> } | { readonly kind: 'round'; readonly diameter: Sourced<number> };
+  /** m of straight duct */
+  readonly run: Sourced<number>;
+  /** m of lining and its material; undefined means bare */
+  readonly lining: MaterialLayer | undefined;
+  readonly bends: Sourced<number>;
+  /** Measured or stated insertion loss of the whole air path; replaces the computed one. */
+  readonly insertionLoss: Sourced<BandTable> | undefined;
+  readonly fan: Fan | undefined;
+}
+
+export interface Fan {
+  readonly range: SourceRange;
+  /** m3/s */
+  readonly flow: Sourced<number>;
+  /** dB re 1 pW into the duct; unknown when not given */
+  readonly soundPower: Sourced<BandTable> | undefined;
+}
+
+export interface Slit extends Opening {
+  /** m */
+  readonly length: Sourced<number>;
+  /** m, clear width */
+  readonly gap: Sourced<number>;
+  /** m, through the wall */
+  readonly depth: Sourced<number>;
+}
+
+export interface Hole extends Opening {
+  readonly diameter: Sourced<number>;
+  readonly depth: Sourced<number>;
+}
+
+export interface Microphone {
+  readonly range: SourceRange;
+  readonly position: { readonly x: Sourced<number>; readonly y: Sourced<number>; readonly z: Sourced<number> };
+  /** dBA */
+  readonly selfNoise: Sourced<Level> | undefined;
+  /** m from the mouth */
+  readonly distance: Sourced<number>;
+  /** Hz; second-order high-pass in the recording chain, undefined when none */
+  readonly highPass: Sourced<number> | undefined;
+}
+
+// ---------------------------------------------------------------- session, budget, requirements
+
+export type Effort = 'casual' | 'normal' | 'raised' | 'loud' | 'shout';
+
+export interface Session {
+  readonly range: SourceRange;
+  readonly people: Sourced<number>;
+  /** kg each */
+  readonly bodyMass: Sourced<number>;
+  readonly effort: Sourced<Effort>;
+  /** s */
+  readonly length: Sourced<number>;
+  /** W of lamps and equipment inside */
+  readonly heat: Sourced<number>;
+  /** ppm in the air that the vents draw */
+  readonly supplyAir: Sourced<number>;
+  /** m3/s per person */
+  readonly co2Rate: Sourced<number>;
+  /** dBFS RMS to which the voice is set */
+  readonly voiceLevel: Sourced<Level>;
+}
+
+export interface Budget {
+  readonly range: SourceRange;
+  readonly items: readonly BudgetItem[];
+  /** 0..1 */
+  readonly reserve: Sourced<number>;
+}
+
+export interface BudgetItem extends Named {
+  readonly quantity: Sourced<number>;
+  readonly price: Sourced<Price>;
+}
+
+interface RequirementBase {
+  readonly range: SourceRange;
+  /** The line as written, single-spaced. */
+  readonly text: string;
+}
+
+export type Requirement = RequirementBase &
+  (
+    | { readonly kind: 'room-tone'; readonly limit: Sourced<Level> }
+    | { readonly kind: 'reverberation'; readonly min: Sourced<number> | undefined; readonly max: Sourced<number>; readonly fromHz: Sourced<number> | undefined; readonly toHz: Sourced<number> | undefined }
+    | { readonly kind: 'isolation'; readonly limit: Sourced<Level>; readonly against: string; readonly againstRange: SourceRange }
+    | { readonly kind: 'voice-outside'; readonly limit: Sourced<Level> }
+    | { readonly kind: 'rating'; readonly rating: 'stc' | 'rw'; readonly assembly: Assembly; readonly limit: Sourced<number> }
+    | { readonly kind: 'co2'; readonly limit: Sourced<number> }
+    | { readonly kind: 'mass'; readonly limit: Sourced<number> }
+    | { readonly kind: 'floor-load'; readonly limit: Sourced<number> }
+    | { readonly kind: 'panel-weight'; readonly limit: Sourced<number> }
+    | { readonly kind: 'height'; readonly limit: Sourced<number> }
+    | { readonly kind: 'cost'; readonly limit: Sourced<number>; readonly currency: string }
+  );

@@ -1,0 +1,17 @@
+import type { SourceRange } from './sourced.js';
+
+export type Severity = 'error' | 'warning' | 'hint';
+
+/**
+ * One complaint about the text. `message` says what was found and what was expected, in the user's words, with no
+ * full stop at its end; `hint` says what to do.
+ */
+export interface Problem {
+  /** Stable, kebab-case, e.g. `unit-of-wrong-dimension`. */
+  readonly id: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly range: SourceRange;
+  readonly hint?: string;
+  readonly related?: readonly { readonly range: SourceRange; readonly message: string }[];
+}
