@@ -132,7 +132,9 @@ export interface Site {
   readonly reverberation: Sourced<number>;
   readonly doorway: Size2 | undefined;
   readonly lift: Size3 | undefined;
-  readonly floor: { readonly kind: Sourced<'timber' | 'concrete' | 'unknown'>; readonly limit: Sourced<number> | undefined } | undefined;
+  readonly floor:
+    | { readonly kind: Sourced<'timber' | 'concrete' | 'unknown'>; readonly limit: Sourced<number> | undefined }
+    | undefined;
   /** degrees Celsius */
   readonly temperature: Sourced<number>;
   /** 0..1 */
@@ -218,7 +220,9 @@ export interface Window extends Opening {
 }
 
 export interface Vent extends Opening {
-  readonly duct: { readonly kind: 'rectangular'; readonly width: Sourced<number>; readonly height: Sourced<number> } | { readonly kind: 'round'; readonly diameter: Sourced<number> };
+  readonly duct:
+    | { readonly kind: 'rectangular'; readonly width: Sourced<number>; readonly height: Sourced<number> }
+    | { readonly kind: 'round'; readonly diameter: Sourced<number> };
   /** m of straight duct */
   readonly run: Sourced<number>;
   /** m of lining and its material; undefined means bare */
@@ -305,10 +309,26 @@ interface RequirementBase {
 export type Requirement = RequirementBase &
   (
     | { readonly kind: 'room-tone'; readonly limit: Sourced<Level> }
-    | { readonly kind: 'reverberation'; readonly min: Sourced<number> | undefined; readonly max: Sourced<number>; readonly fromHz: Sourced<number> | undefined; readonly toHz: Sourced<number> | undefined }
-    | { readonly kind: 'isolation'; readonly limit: Sourced<Level>; readonly against: string; readonly againstRange: SourceRange }
+    | {
+        readonly kind: 'reverberation';
+        readonly min: Sourced<number> | undefined;
+        readonly max: Sourced<number>;
+        readonly fromHz: Sourced<number> | undefined;
+        readonly toHz: Sourced<number> | undefined;
+      }
+    | {
+        readonly kind: 'isolation';
+        readonly limit: Sourced<Level>;
+        readonly against: string;
+        readonly againstRange: SourceRange;
+      }
     | { readonly kind: 'voice-outside'; readonly limit: Sourced<Level> }
-    | { readonly kind: 'rating'; readonly rating: 'stc' | 'rw'; readonly assembly: Assembly; readonly limit: Sourced<number> }
+    | {
+        readonly kind: 'rating';
+        readonly rating: 'stc' | 'rw';
+        readonly assembly: Assembly;
+        readonly limit: Sourced<number>;
+      }
     | { readonly kind: 'co2'; readonly limit: Sourced<number> }
     | { readonly kind: 'mass'; readonly limit: Sourced<number> }
     | { readonly kind: 'floor-load'; readonly limit: Sourced<number> }

@@ -6,11 +6,19 @@ export interface SourceRange {
 }
 
 /** How strongly a figure is backed; shown wherever the figure is shown. */
-export type Evidence = 'published' | 'measured' | 'data-sheet' | 'common-practice' | 'from-memory' | 'stated' | 'derived';
+export type Evidence =
+  | 'published'
+  | 'measured'
+  | 'data-sheet'
+  | 'common-practice'
+  | 'from-memory'
+  | 'stated'
+  | 'derived';
 
 /** Where a value came from. Every value of a checked spec has exactly one origin. */
 export type Origin =
-  | { readonly kind: 'given' }
+  /** Written in the spec; a material's figure may say where the user has it from. */
+  | { readonly kind: 'given'; readonly evidence?: Evidence; readonly source?: string }
   /** The user said nothing; `name` is the named default of `defaults.ts`. */
   | { readonly kind: 'default'; readonly name: string; readonly evidence: Evidence; readonly source: string }
   /** Read from the shipped catalogue. */

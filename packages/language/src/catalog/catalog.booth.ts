@@ -1,0 +1,2 @@
+/** The shipped catalogue, written in the language itself. */
+export const catalogueText: string = '';

@@ -1,0 +1,2 @@
+import type { DefaultEntry } from './default-entry.js';
+export declare const defaults: readonly DefaultEntry[];

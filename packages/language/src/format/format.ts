@@ -1,0 +1,1 @@
+export declare function format(text: string): string;

@@ -1,0 +1,2 @@
+import type { ParsedFile } from './parsed-file.js';
+export declare function parse(text: string, file: string): ParsedFile;

@@ -1,0 +1,22 @@
+/** What a value measures, in the words of the trade. `count` is a bare number. */
+export type DimensionName =
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'mass'
+  | 'mass-per-area'
+  | 'density'
+  | 'pressure'
+  | 'resistivity'
+  | 'flow-resistance'
+  | 'time'
+  | 'frequency'
+  | 'flow'
+  | 'speed'
+  | 'power'
+  | 'share'
+  | 'concentration'
+  | 'count'
+  | 'money'
+  | 'level'
+  | 'temperature';

@@ -1,0 +1,93 @@
+import type { DimensionName } from '../units/dimension.js';
+
+/** The blocks of the language; `file` is the text outside every block. */
+export type BlockName =
+  | 'file'
+  | 'material'
+  | 'assembly'
+  | 'frame'
+  | 'site'
+  | 'booth'
+  | 'lining'
+  | 'door'
+  | 'window'
+  | 'vent'
+  | 'slit'
+  | 'hole'
+  | 'mic'
+  | 'session'
+  | 'budget'
+  | 'variant';
+
+export type SymbolKind =
+  | 'material'
+  | 'assembly'
+  | 'let'
+  | 'noise'
+  | 'impact'
+  | 'appliance'
+  | 'booth'
+  | 'door'
+  | 'window'
+  | 'vent'
+  | 'slit'
+  | 'hole'
+  | 'item'
+  | 'variant';
+
+/** One thing that may stand on a line, in order. The parser, completion, hover and the reference all read these. */
+export type Part =
+  | { readonly kind: 'quantity'; readonly slot: string; readonly dimension: DimensionName }
+  /** A thickness or a mass per area. */
+  | { readonly kind: 'amount'; readonly slot: string }
+  | { readonly kind: 'any-value'; readonly slot: string }
+  /** `W x D x H` or `W x H`; slots are named after the axes. */
+  | { readonly kind: 'size'; readonly axes: readonly string[] }
+  /** Lengths separated by commas. */
+  | { readonly kind: 'position'; readonly axes: readonly string[] }
+  | { readonly kind: 'choice'; readonly slot: string; readonly options: readonly string[] }
+  | { readonly kind: 'reference'; readonly slot: string; readonly to: readonly SymbolKind[] }
+  | { readonly kind: 'new-name'; readonly declares: SymbolKind }
+  | { readonly kind: 'title' }
+  | { readonly kind: 'text'; readonly slot: string }
+  /** A fixed word. */
+  | { readonly kind: 'literal'; readonly word: string }
+  /** Tried when its first part is seen. */
+  | { readonly kind: 'optional'; readonly parts: readonly Part[] }
+  /** The first branch whose first part is seen; the last one is expected when none is. */
+  | { readonly kind: 'either'; readonly branches: readonly (readonly Part[])[] }
+  | { readonly kind: 'face'; readonly slot: string }
+  | { readonly kind: 'faces'; readonly slot: string }
+  | { readonly kind: 'bands'; readonly slot: string; readonly dimension: DimensionName }
+  | { readonly kind: 'price'; readonly slot: string; readonly per: boolean }
+  | { readonly kind: 'nominal'; readonly slot: string }
+  | { readonly kind: 'path'; readonly slot: string }
+  | { readonly kind: 'tokens'; readonly slot: string };
+
+/** One line of the language: what it is called, what follows it, what it means. */
+export interface Fact {
+  /** First word, or two words as in `gap perimeter`; empty for a layer, which starts with a material's name. */
+  readonly keyword: string;
+  readonly parts: readonly Part[];
+  /** The block that follows, if any. */
+  readonly block?: { readonly name: BlockName; readonly required: boolean };
+  /** Symbol kind that the line declares. */
+  readonly declares?: SymbolKind;
+  /** A block without it is incomplete. */
+  readonly required?: true;
+  /** May stand more than once in its block. */
+  readonly repeats?: true;
+  /** Name of the default in the table of defaults when the line is absent. */
+  readonly default?: string;
+  /** May end with `from KIND "…"`. */
+  readonly sourced?: true;
+  readonly example: string;
+  /** One sentence for hover, completion and the reference. */
+  readonly documentation: string;
+}
+
+export interface Block {
+  readonly name: BlockName;
+  readonly documentation: string;
+  readonly facts: readonly Fact[];
+}

@@ -1,0 +1,2 @@
+import type { Block } from './shape.js';
+export declare const vocabulary: readonly Block[];
