@@ -1,8 +1,40 @@
-export {
-  type Air,
-  type AirConditions,
-  airProperties,
-  saturationPressure,
-  standardPressure,
-} from './air/air-properties.js';
-export { type Band, octaveBands, thirdOctaveBands } from './bands/bands.js';
+export * from './air/air-attenuation.js';
+export * from './air/air-properties.js';
+export * from './bands/bands.js';
+export * from './bands/octave-levels-to-thirds.js';
+export * from './bands/octave-transmission-loss.js';
+export * from './bands/third-levels-to-octaves.js';
+export * from './bands/thirds-of-octave.js';
+export * from './criteria/noise-criterion.js';
+export * from './criteria/noise-criterion-curve.js';
+export * from './levels/energy-of.js';
+export * from './levels/frequency-weighting.js';
+export * from './levels/level-of.js';
+export * from './levels/mean-level.js';
+export * from './levels/scale-to-reading.js';
+export * from './levels/sum-levels.js';
+export * from './levels/weighted-total.js';
+export * from './ratings/adaptation-spectra.js';
+export { type ReferenceCurveFit, ratingBands } from './ratings/reference-curve-fit.js';
+export * from './ratings/sound-transmission-class.js';
+export * from './ratings/spectrum-level-difference.js';
+export * from './ratings/weighted-rating.js';
+export * from './ratings/weighted-sound-reduction.js';
+export * from './ratings/weighted-sound-reduction-fine.js';
+export * from './rooms/air-absorption-area.js';
+export * from './rooms/eyring-time.js';
+export * from './rooms/received-level.js';
+export * from './rooms/sabine-time.js';
+export * from './rooms/schroeder-frequency.js';
+export * from './sources/noise-shape.js';
+export * from './sources/speech-spectrum.js';
+export type { Co2Balance } from './ventilation/co2-balance.js';
+export * from './ventilation/co2-concentration.js';
+export * from './ventilation/co2-time-to.js';
+export * from './ventilation/duct-bend-loss.js';
+export * from './ventilation/duct-loss.js';
+export * from './ventilation/end-reflection-loss.js';
+export * from './ventilation/flow-for-co2.js';
+export * from './ventilation/lined-rectangular-duct-loss.js';
+export * from './ventilation/lined-round-duct-loss.js';
+export * from './ventilation/steady-co2.js';

@@ -1,0 +1,15 @@
+import { energyOf } from './energy-of.js';
+import { levelOf } from './level-of.js';
+
+/**
+ * Level of several incoherent sounds together.
+ *
+ * Equation: L = 10 lg of the sum of 10^(L_i/10). Units: dB. No level at all is silence, minus infinity.
+ * Source: energy identity. Valid for sounds without a fixed phase relation.
+ * Errors: RangeError for a level that is no number.
+ */
+export function sumLevels(levels: Iterable<number>): number {
+  let energy = 0;
+  for (const level of levels) energy += energyOf(level);
+  return levelOf(energy);
+}

@@ -1,0 +1,22 @@
+import { thirdOctaveBands } from '../bands/bands.js';
+import { requireBands } from '../bands/require-bands.js';
+import { type FrequencyWeighting, frequencyWeighting } from './frequency-weighting.js';
+import { sumLevels } from './sum-levels.js';
+
+/**
+ * Weighted total level of a third-octave spectrum.
+ *
+ * Equation: L = 10 lg of the sum of 10^((L_i + W(f_i))/10), W at the exact mid-band frequencies.
+ * Units: dB, 21 bands from 50 Hz to 5 kHz. Unknown bands (null) are skipped, so the total then is that of the known
+ * bands only; null when every band is unknown.
+ * Source: IEC 61672-1 weightings; energy sum. Sound outside 45 Hz to 5.6 kHz isn't counted.
+ * Errors: RangeError for a wrong number of bands or a value that is no number.
+ */
+export function weightedTotal(levels: readonly (number | null)[], kind: FrequencyWeighting): number | null {
+  requireBands('third-octave band level', levels, [thirdOctaveBands.length], { unknown: true, silence: true });
+  const weighted: number[] = [];
+  levels.forEach((level, index) => {
+    if (level !== null) weighted.push(level + frequencyWeighting(kind, thirdOctaveBands[index]!.exact));
+  });
+  return weighted.length === 0 ? null : sumLevels(weighted);
+}

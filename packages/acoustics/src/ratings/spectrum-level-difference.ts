@@ -1,0 +1,17 @@
+import { sumLevels } from '../levels/sum-levels.js';
+import type { AdaptationSpectrum } from './adaptation-spectra.js';
+
+/**
+ * A-weighted level difference that a transmission loss makes for a spectrum of ISO 717-1.
+ *
+ * Equation: X_A = -10 lg of the sum of 10^((L_i - X_i)/10).
+ * Units: dB; `values` in step with the levels of the spectrum. Not rounded.
+ * Source: ISO 717-1, clause on spectrum adaptation terms (as transcribed). The levels are used as printed, without
+ * normalising their sum, which is a few hundredths of a decibel off zero.
+ */
+export function spectrumLevelDifference(values: readonly number[], spectrum: AdaptationSpectrum): number {
+  if (values.length !== spectrum.levels.length) {
+    throw new RangeError(`transmission loss has ${values.length} bands, expected ${spectrum.levels.length}`);
+  }
+  return -sumLevels(spectrum.levels.map((level, index) => level - values[index]!));
+}

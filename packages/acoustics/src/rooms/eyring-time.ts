@@ -1,0 +1,30 @@
+import type { Air } from '../air/air-properties.js';
+import { airAbsorptionArea } from './air-absorption-area.js';
+import { requirePositive } from './require-positive.js';
+
+/**
+ * Reverberation time by Norris and Eyring.
+ *
+ * Equation: T = (24 ln 10 / c) V / (-S ln(1 - a) + 4 m V).
+ * Units: volume m3, surface S m2, mean absorption coefficient a 0..1, attenuation of the air dB/m; result s. Infinite
+ * when nothing absorbs, zero when everything does.
+ * Source: C. F. Eyring, JASA 1, 1930 (equation from memory; agrees with a closed-form check).
+ * Valid: for absorption spread evenly over the surfaces, above the Schroeder frequency; it takes larger coefficients
+ * than Sabine's equation but not an uneven room, such as a booth with one treated wall.
+ * Errors: RangeError for a volume, surface or coefficient that can't be.
+ */
+export function eyringTime(
+  volume: number,
+  surface: number,
+  meanAbsorption: number,
+  attenuation: number,
+  air: Air,
+): number {
+  requirePositive('room volume', volume);
+  requirePositive('room surface', surface);
+  if (!(meanAbsorption >= 0 && meanAbsorption <= 1)) {
+    throw new RangeError(`mean absorption coefficient is ${meanAbsorption}, expected a number from 0 to 1`);
+  }
+  const absorptionArea = -surface * Math.log1p(-meanAbsorption) + airAbsorptionArea(volume, attenuation);
+  return ((24 * Math.LN10) / air.soundSpeed) * (volume / absorptionArea);
+}

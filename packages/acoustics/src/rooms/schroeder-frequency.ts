@@ -1,0 +1,16 @@
+import { requireNotNegative, requirePositive } from './require-positive.js';
+
+/**
+ * Frequency below which single modes, not a reverberation time, describe a room.
+ *
+ * Equation: f = 2000 sqrt(T / V). Units: volume m3, reverberation time s; result Hz.
+ * Source: M. R. Schroeder and K. H. Kuttruff, JASA 34, 1962, p. 76 (from memory), three modes within one half-power
+ * bandwidth.
+ * Valid: as a gradual limit, about an octave wide.
+ * Errors: RangeError for a volume or a time that can't be.
+ */
+export function schroederFrequency(volume: number, time: number): number {
+  requirePositive('room volume', volume);
+  requireNotNegative('reverberation time', time);
+  return 2000 * Math.sqrt(time / volume);
+}

@@ -1,0 +1,23 @@
+import { requireNotNegative } from '../rooms/require-positive.js';
+import { type Co2Balance, requireCo2Balance } from './co2-balance.js';
+
+/**
+ * Carbon dioxide concentration after a time.
+ *
+ * Equation: C(t) = C_0 e^(-Q t/V) + (C_s + G/Q)(1 - e^(-Q t/V)); without airflow C(t) = C_0 + G t/V.
+ * Units: time s, generation G and airflow Q m3/s, volume V m3, concentrations ppm by volume.
+ * Source: mass balance of a well-mixed space, exact solution (common practice).
+ * Valid: for constant generation and flow and complete mixing. A short circuit from supply to exhaust leaves the
+ * performer with more than this, leaks and the opening of the door with less.
+ * Errors: RangeError for a quantity that can't be.
+ */
+export function co2Concentration({ seconds, ...balance }: Co2Balance & { readonly seconds: number }): number {
+  requireCo2Balance(balance);
+  requireNotNegative('time', seconds);
+  const { start, supply, generation, flow, volume } = balance;
+  const exponent = (flow * seconds) / volume;
+  const renewed = -Math.expm1(-exponent);
+  // Where hardly any air has been renewed, (1 - e^-x)/x is 1, and no division by a vanishing flow is left.
+  const produced = (1e6 * generation * seconds * (exponent === 0 ? 1 : renewed / exponent)) / volume;
+  return start + (supply - start) * renewed + produced;
+}

@@ -1,0 +1,37 @@
+import type { Air } from '../air/air-properties.js';
+import { thirdOctaveBands } from '../bands/bands.js';
+import { levelOf } from '../levels/level-of.js';
+import { requirePositive } from '../rooms/require-positive.js';
+import type { DuctLoss } from './duct-loss.js';
+import { validityOf } from './duct-tables.js';
+
+export type DuctEnd = {
+  /** Free area of the duct at its end, m2. */
+  readonly area: number;
+  /** `flush` in a wall or ceiling, or `free` in the open room. */
+  readonly termination: 'flush' | 'free';
+};
+
+/**
+ * Loss by reflection at the open end of a duct.
+ *
+ * Equation: 10 lg(1 + (a c/(pi f D))^1.88), D = sqrt(4 S/pi), a = 1 free and 0.8 flush.
+ * Units: area m2; result dB in 21 thirds, at the exact mid-band frequencies.
+ * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equations 14.14 to 14.16 (as transcribed); the octave table
+ * of D. A. Bies, C. H. Hansen and C. Q. Howard, Engineering Noise Control, 5th ed., 2017, Table 8.14, is met within 1 dB.
+ * Valid: for a straight, open end at least three diameters long, 150 mm across or wider (from memory). A grille, a
+ * flexible last piece or a bend close to the end takes much of it away. Narrower ends carry a note.
+ * Errors: RangeError for an area that can't be.
+ */
+export function endReflectionLoss({ area, termination }: DuctEnd, air: Air): DuctLoss {
+  requirePositive('duct area', area);
+  const diameter = Math.sqrt((4 * area) / Math.PI);
+  const factor = termination === 'free' ? 1 : 0.8;
+  const notes = diameter < 0.149 ? ['duct end narrower than the 150 mm of the table, formula carried on'] : [];
+  return {
+    loss: thirdOctaveBands.map(({ exact }) =>
+      levelOf(1 + ((factor * air.soundSpeed) / (Math.PI * exact * diameter)) ** 1.88),
+    ),
+    validity: validityOf(notes),
+  };
+}

@@ -1,0 +1,23 @@
+import { requireNotNegative } from '../rooms/require-positive.js';
+
+/**
+ * Carbon dioxide concentration that is reached in the long run; null without airflow, when there is none.
+ *
+ * Equation: C = C_s + G/Q. Units: generation and airflow m3/s, concentrations ppm.
+ * Source: mass balance of a well-mixed space (common practice).
+ * Errors: RangeError for a quantity that can't be.
+ */
+export function steadyCo2({
+  supply,
+  generation,
+  flow,
+}: {
+  readonly supply: number;
+  readonly generation: number;
+  readonly flow: number;
+}): number | null {
+  requireNotNegative('CO2 of the supply air', supply);
+  requireNotNegative('CO2 generation', generation);
+  requireNotNegative('airflow', flow);
+  return flow === 0 ? null : supply + (1e6 * generation) / flow;
+}
