@@ -1,0 +1,20 @@
+import type { DefaultUsed, TextRange } from '@boothwright/assessment';
+import { evidenceText } from './evidence-text.js';
+import { bullets, code, escapeMarkdown } from './markdown.js';
+
+/** The defaults that stand in a stretch of text. */
+export function defaultsWithin(defaults: readonly DefaultUsed[], range: TextRange): readonly DefaultUsed[] {
+  return defaults.filter(
+    (used) => used.range.file === range.file && used.range.from >= range.from && used.range.to <= range.to,
+  );
+}
+
+/** One line per default: what was assumed, its value, what it rests on. */
+export function defaultLines(defaults: readonly DefaultUsed[]): string {
+  return bullets(
+    defaults.map(
+      (used) =>
+        `${code(used.name)} ${escapeMarkdown(used.value)} (${evidenceText(used.evidence)}: ${escapeMarkdown(used.source)})`,
+    ),
+  );
+}

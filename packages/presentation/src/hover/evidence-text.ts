@@ -1,0 +1,33 @@
+import type { Origin, Sourced } from '@boothwright/language';
+
+const words: Readonly<Record<string, string>> = {
+  published: 'published',
+  measured: 'measured',
+  'data-sheet': "maker's data sheet",
+  'common-practice': 'common practice',
+  'from-memory': 'from memory, not checked against a source',
+  stated: 'stated without a source',
+  derived: 'derived from other figures',
+};
+
+/** How strongly a figure is backed, in words. */
+export function evidenceText(evidence: string): string {
+  return words[evidence] ?? evidence;
+}
+
+/** Where a value came from, in one phrase. */
+export function originText(origin: Origin): string {
+  if (origin.kind === 'given') return 'given here';
+  if (origin.kind === 'catalogue') return 'catalogue';
+  return `default \`${origin.name}\``;
+}
+
+/** The evidence of a value and what it rests on; for a given value, that of the covering source line if there is one. */
+export function backing(
+  origin: Origin,
+  covering: Sourced<string> | undefined,
+): { readonly evidence: string; readonly source: string } {
+  if (origin.kind !== 'given') return { evidence: evidenceText(origin.evidence), source: origin.source };
+  if (!covering) return { evidence: evidenceText('stated'), source: '' };
+  return { evidence: 'stated with its source', source: covering.value };
+}

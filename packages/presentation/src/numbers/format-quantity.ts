@@ -1,0 +1,68 @@
+import { formatFigures, formatNumber } from './format-number.js';
+
+interface UnitForm {
+  readonly factor: number;
+  readonly decimals: number;
+  readonly before?: string;
+  readonly after?: string;
+}
+
+/** How a figure of the result document is written for a reader. Units that are not listed get three figures. */
+const forms: Readonly<Record<string, UnitForm>> = {
+  dB: { factor: 1, decimals: 0, after: 'dB' },
+  dBA: { factor: 1, decimals: 0, after: 'dBA' },
+  dBZ: { factor: 1, decimals: 0, after: 'dB' },
+  dBFS: { factor: 1, decimals: 0, after: 'dBFS' },
+  NC: { factor: 1, decimals: 0, before: 'NC' },
+  STC: { factor: 1, decimals: 0, before: 'STC' },
+  Rw: { factor: 1, decimals: 0, before: 'Rw' },
+  s: { factor: 1, decimals: 2, after: 's' },
+  min: { factor: 1, decimals: 0, after: 'min' },
+  ppm: { factor: 1, decimals: 0, after: 'ppm' },
+  kg: { factor: 1, decimals: 0, after: 'kg' },
+  Pa: { factor: 1e-3, decimals: 1, after: 'kPa' },
+  kPa: { factor: 1, decimals: 1, after: 'kPa' },
+  m: { factor: 1, decimals: 3, after: 'm' },
+  Hz: { factor: 1, decimals: 0, after: 'Hz' },
+  EUR: { factor: 1, decimals: 0, after: 'EUR' },
+  USD: { factor: 1, decimals: 0, after: 'USD' },
+  GBP: { factor: 1, decimals: 0, after: 'GBP' },
+};
+
+function write(number: string, form: UnitForm): string {
+  return [form.before, number, form.after].filter(Boolean).join(' ');
+}
+
+/** `value` in `unit` as a reader expects it, e.g. `NC 19`, `2.6 kPa`, `−57 dBFS`; `extraDecimals` when rounding would hide a difference. */
+export function formatQuantity(value: number, unit: string, extraDecimals = 0): string {
+  const form = forms[unit];
+  if (form) return write(formatNumber(value * form.factor, form.decimals + extraDecimals), form);
+  return `${extraDecimals > 0 ? formatFigures(value, 3 + extraDecimals) : formatFigures(value)} ${unit}`.trim();
+}
+
+/** Decimals to add so that `value` and `limit` do not look equal when they are not; at most two. */
+export function decimalsToTell(value: number, limit: number, unit: string): number {
+  if (value === limit) return 0;
+  for (const extra of [0, 1, 2])
+    if (formatQuantity(value, unit, extra) !== formatQuantity(limit, unit, extra)) return extra;
+  return 2;
+}
+
+/** `low to high`, with the unit once. */
+export function formatRange(low: number, high: number, unit: string, extraDecimals = 0): string {
+  const form = forms[unit];
+  const bare = (value: number) =>
+    form ? formatNumber(value * form.factor, form.decimals + extraDecimals) : formatFigures(value, 3 + extraDecimals);
+  return `${bare(low)} to ${bare(high)}`;
+}
+
+/** A difference without a sign, e.g. for `missed by 7 dB`. Levels are compared in dB whatever their weighting. */
+export function formatDifference(difference: number, unit: string): string {
+  const size = Math.abs(difference);
+  if (unit === 'NC' || unit === 'STC' || unit === 'Rw')
+    return `${formatNumber(size, size < 1 && size > 0 ? 1 : 0)} points`;
+  const differenceUnit = unit.startsWith('dB') ? 'dB' : unit;
+  if (differenceUnit === 'dB') return formatQuantity(size, 'dB', size < 1.95 && size > 0 ? 1 : 0);
+  const shown = formatQuantity(size, differenceUnit);
+  return size > 0 && Number.parseFloat(shown) === 0 ? formatQuantity(size, differenceUnit, 1) : shown;
+}
