@@ -45,5 +45,5 @@ export function ductBendLoss({ width, lined, form }: DuctBend, air: Air): DuctLo
     const column = limits.filter((limit) => ratio >= limit).length;
     return row[column]!;
   });
-  return { loss: octaveLossesToThirds(octaves), validity: validityOf(notes) };
+  return { loss: octaveLossesToThirds(octaves), validity: validityOf(notes, []) };
 }

@@ -5,5 +5,5 @@ export type DuctLoss = {
   readonly validity: DuctValidity;
 };
 
-/** Whether an input lies outside what the source covers, and what was done about it. */
+/** Whether an input lies outside what the source covers, what was done about it, and caveats that hold anyway. */
 export type DuctValidity = { readonly extrapolated: boolean; readonly notes: readonly string[] };

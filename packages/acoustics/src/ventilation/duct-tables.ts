@@ -9,7 +9,10 @@ export const largestLinedDuctLoss = 40;
 export const metresPerInch = 0.0254;
 export const metresPerFoot = 0.3048;
 
-/** Validity without a remark, or with one remark for each departure from the range of the source. */
-export function validityOf(notes: readonly string[]): DuctValidity {
-  return { extrapolated: notes.length > 0, notes };
+/**
+ * Validity from the remarks on inputs outside the range of the source, which make it an extrapolation, and from caveats
+ * that hold inside the range as well.
+ */
+export function validityOf(outside: readonly string[], caveats: readonly string[]): DuctValidity {
+  return { extrapolated: outside.length > 0, notes: [...outside, ...caveats] };
 }

@@ -32,6 +32,6 @@ export function endReflectionLoss({ area, termination }: DuctEnd, air: Air): Duc
     loss: thirdOctaveBands.map(({ exact }) =>
       levelOf(1 + ((factor * air.soundSpeed) / (Math.PI * exact * diameter)) ** 1.88),
     ),
-    validity: validityOf(notes),
+    validity: validityOf(notes, []),
   };
 }

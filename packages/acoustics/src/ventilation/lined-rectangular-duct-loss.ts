@@ -49,6 +49,10 @@ export function linedRectangularDuctLoss({ width, height, length, lining }: Rect
   if (thickness < liningRange.from * 0.98 && lining > 0) {
     notes.push('lining thinner than the tables cover, loss of 25 mm reduced in proportion to the thickness');
   }
+  const caveats =
+    thickness > liningRange.from * 1.02
+      ? ['below 1 kHz the gain from more than 25 mm of lining is uncertain, a published table shows up to half as much']
+      : [];
   const usedRatio = Math.min(ratio, ratioRange.to);
   const usedThickness = Math.min(Math.max(thickness, liningRange.from), liningRange.to);
   // The high bands of the formula do not depend on the thickness, so a thin lining needs a rule of its own.
@@ -58,6 +62,6 @@ export function linedRectangularDuctLoss({ width, height, length, lining }: Rect
   );
   return {
     loss: octaveLossesToThirds(octaves).map((loss) => Math.min(loss, largestLinedDuctLoss)),
-    validity: validityOf(notes),
+    validity: validityOf(notes, caveats),
   };
 }

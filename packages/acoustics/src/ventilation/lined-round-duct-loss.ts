@@ -56,6 +56,10 @@ export function linedRoundDuctLoss({ diameter, length, lining }: RoundDuct): Duc
   if (thickness < liningRange.from * 0.98 && lining > 0) {
     notes.push('lining thinner than the table covers, loss of 25 mm reduced in proportion to the thickness');
   }
+  const caveats =
+    lining > 0 && thickness < liningRange.to * 0.98
+      ? ['for less than 51 mm of lining the coefficients could not be held against a printed table']
+      : [];
   const used = Math.min(Math.max(inches, diameterRange.from), diameterRange.to);
   const t = Math.min(Math.max(thickness, liningRange.from), liningRange.to);
   const share = Math.min(1, thickness / liningRange.from);
@@ -65,6 +69,6 @@ export function linedRoundDuctLoss({ diameter, length, lining }: RoundDuct): Duc
   );
   return {
     loss: octaveLossesToThirds(octaves).map((loss) => Math.min(loss, largestLinedDuctLoss)),
-    validity: validityOf(notes),
+    validity: validityOf(notes, caveats),
   };
 }

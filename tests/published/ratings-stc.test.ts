@@ -1,0 +1,81 @@
+// ASTM E413 itself was not opened: contour and rules are from memory, the limits of 32 and 8 dB and the rounding are
+// confirmed by secondary pages. No complete third-octave laboratory row with its printed STC was found, so the exact checks
+// are constructed from the rules. Handbook rows give octaves only; what they can show is said below.
+import { soundTransmissionClass } from '@boothwright/acoustics';
+import { describe, expect, test } from 'vitest';
+
+const shape = [-16, -13, -10, -7, -4, -1, 0, 1, 2, 3, 4, 4, 4, 4, 4, 4];
+const contour = (stc: number) => shape.map((relative) => stc + relative);
+const at1000 = 9;
+
+describe('ASTM E413 rules, constructed boundary cases', () => {
+  test('constructed: two decibels below contour 45 in all bands sum to 32 and rate 45, governed by the sum', () => {
+    const fit = soundTransmissionClass(contour(45).map((value) => value - 2));
+    expect(fit).toMatchObject({ stc: 45, deficiencySum: 32, governedBy: 'sum' });
+    expect(fit.contour).toEqual(contour(45));
+  });
+  test('constructed: one decibel more in one band costs a class', () => {
+    const lower = contour(45).map((value, band) => value - (band === 0 ? 3 : 2));
+    expect(soundTransmissionClass(lower).stc).toBe(44);
+  });
+  test('constructed: one band 8 dB below contour 45 rates 45 and the 8 dB rule governs', () => {
+    const notch = contour(45).map((value, band) => (band === at1000 ? value - 8 : value + 20));
+    expect(soundTransmissionClass(notch)).toMatchObject({
+      stc: 45,
+      deficiencySum: 8,
+      governedBy: 'single-band',
+      governingHz: 1000,
+    });
+  });
+  test('constructed: one band 9 dB below contour 45 rates 44 although the sum is only 9', () => {
+    const notch = contour(45).map((value, band) => (band === at1000 ? value - 9 : value + 20));
+    expect(soundTransmissionClass(notch)).toMatchObject({ stc: 44, deficiencySum: 8, governedBy: 'single-band' });
+  });
+  test('constructed: four bands 8 dB below the contour meet both limits, and the sum is named', () => {
+    const four = contour(45).map((value, band) => (band < 4 ? value - 8 : value + 20));
+    expect(soundTransmissionClass(four)).toMatchObject({ stc: 45, deficiencySum: 32, governedBy: 'sum' });
+  });
+  test('constructed: the transmission loss is rounded half up before the fit', () => {
+    const half = contour(45).map((value) => value - 2.5);
+    expect(soundTransmissionClass(half)).toMatchObject({ stc: 45, deficiencySum: 32 });
+    expect(soundTransmissionClass(half.map((value) => value - 0.01)).stc).toBe(44);
+  });
+});
+
+/** Octave transmission loss 125 Hz to 4 kHz, published STC, and what interpolation makes of it less the published STC. */
+const octaveRows: readonly (readonly [string, readonly number[], number, number])[] = [
+  // T. D. Rossing (ed.), Springer Handbook of Acoustics, 2nd ed. 2014, Table 11.4, as transcribed.
+  ['drywall on wood studs', [17, 31, 33, 40, 38, 36], 33, 3],
+  ['double drywall on wood studs', [25, 34, 41, 51, 48, 50], 41, 3],
+  ['drywall on staggered wood studs', [23, 28, 39, 46, 54, 44], 39, 2],
+  ['drywall on metal studs', [22, 27, 43, 47, 37, 46], 39, 0],
+  ['open-plan office partition', [10, 12, 12, 12, 12, 11], 12, 0],
+  ['4 in brick wall', [32, 34, 40, 47, 55, 61], 45, 0],
+  ['single 1/8 in glass', [18, 21, 26, 31, 33, 22], 26, 0],
+  ['double 1/8 in glass, 2 in gap', [13, 25, 35, 44, 49, 43], 37, -1],
+  ['hollow wood door', [14, 19, 23, 18, 17, 21], 19, 0],
+  ['hollow metal door', [24, 23, 29, 31, 24, 40], 28, 0],
+  ['wood joist floor', [23, 32, 36, 45, 49, 56], 37, 4],
+  // ASHRAE Handbook HVAC Applications 2019, chapter 49, Table 40, as transcribed.
+  ['200 mm concrete block', [35, 41, 44, 50, 57, 64], 50, -1],
+  ['gypsum board on 92 mm metal studs', [16, 33, 47, 55, 43, 47], 38, 2],
+  ['double gypsum board on metal studs, filled', [32, 50, 62, 67, 58, 63], 56, 0],
+  ['150 mm concrete floor', [40, 40, 49, 58, 67, 76], 53, 0],
+  ['concrete floor, gypsum board on isolators', [63, 70, 84, 93, 104, 105], 84, -1],
+];
+
+// These rows cannot be met exactly: an octave value leaves its three thirds open, and the STC was found from thirds that
+// aren't printed. A narrow dip (mass-air-mass resonance, coincidence) lowers the STC and is smoothed away by interpolation,
+// so the estimates lie high for light double walls. The test holds the size of that error, not the rule.
+describe('handbook octave rows through log-frequency interpolation, an estimate and no check of the rule', () => {
+  test.each(octaveRows)(
+    '%s: the estimate differs from the published STC by the stated amount',
+    (_, octaves, stc, off) => {
+      const thirds = shape.map((__, band) => {
+        const below = Math.min(Math.floor(band / 3), 4);
+        return octaves[below]! + (band / 3 - below) * (octaves[below + 1]! - octaves[below]!);
+      });
+      expect(soundTransmissionClass(thirds).stc - stc).toBe(off);
+    },
+  );
+});
