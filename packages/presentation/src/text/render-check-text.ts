@@ -1,0 +1,47 @@
+import type { ResultDocument } from '@boothwright/assessment';
+import type { Problem } from '@boothwright/language';
+import { ofBooth } from './section.js';
+import { airSection } from './sections/air.js';
+import { assembliesSection } from './sections/assemblies.js';
+import { defaultsSection, leavesOutSection } from './sections/assumptions.js';
+import { buildSection } from './sections/build.js';
+import { cautionsSection } from './sections/cautions.js';
+import { changeFirstSection } from './sections/change-first.js';
+import { findingsSection } from './sections/findings.js';
+import { getsInSection } from './sections/gets-in.js';
+import { getsOutSection } from './sections/gets-out.js';
+import { headlineSection } from './sections/headline.js';
+import { requirementsSection } from './sections/requirements.js';
+import { roomToneSection } from './sections/room-tone.js';
+import { variantsSection } from './sections/variants.js';
+import type { TextStyle } from './text-style.js';
+
+/**
+ * The whole result as text, the verdict first, then what fails and what to change, then the figures behind it.
+ * `problems` are only counted here; `renderProblems` prints them.
+ */
+export function renderCheckText(result: ResultDocument, problems: readonly Problem[], style: TextStyle): string {
+  const count = Object.keys(result.booths).length;
+  const sections = [
+    headlineSection(result, problems, style),
+    requirementsSection(result, style),
+    changeFirstSection(result, style),
+    cautionsSection(result, style),
+    ...Object.entries(result.booths).flatMap(([name, booth]) => {
+      const suffix = ofBooth(name, count);
+      return [
+        getsInSection(name, booth, result, style),
+        roomToneSection(booth, suffix, style),
+        getsOutSection(booth, suffix, style),
+        airSection(booth, suffix, style),
+        buildSection(booth, suffix, style),
+      ];
+    }),
+    assembliesSection(result, style),
+    findingsSection(result, style),
+    variantsSection(result, style),
+    defaultsSection(result, style),
+    leavesOutSection(result, style),
+  ];
+  return `${sections.filter(Boolean).join('\n\n')}\n`;
+}

@@ -1,0 +1,25 @@
+import type { Caution, ResultDocument } from '@boothwright/assessment';
+import { printable } from '../printable.js';
+import { joinLines, section } from '../section.js';
+import { paint, type TextStyle } from '../text-style.js';
+import { wrapText } from '../wrap-text.js';
+
+/** Hazards to people and buildings, the gravest first, each with whom to ask. Printed whatever else is met. */
+export function cautionsSection(result: ResultDocument, style: TextStyle): string | undefined {
+  const stops = result.cautions.filter(({ severity }) => severity === 'stop');
+  const others = result.cautions.filter(({ severity }) => severity !== 'stop');
+  const parts = [
+    section(paint('Stop', 'red', style), stops.map((caution) => cautionText(caution, style)).join('\n'), style),
+    section('Cautions', others.map((caution) => cautionText(caution, style)).join('\n'), style),
+  ].filter(Boolean);
+  return parts.length > 0 ? parts.join('\n\n') : undefined;
+}
+
+function cautionText(caution: Caution, style: TextStyle): string {
+  const number = caution.number ? ` (${caution.number})` : '';
+  return joinLines(
+    wrapText(printable(`${caution.hazard}${number}`), style.width, '  ! ', '    '),
+    wrapText(printable(caution.why), style.width, '    ', '    '),
+    wrapText(printable(`Ask ${caution.ask}`), style.width, '    ', '    '),
+  );
+}

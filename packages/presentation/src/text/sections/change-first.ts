@@ -1,0 +1,53 @@
+import type { ResultDocument } from '@boothwright/assessment';
+import { requirementName, valueText } from '../../numbers/requirement-words.js';
+import { printable } from '../printable.js';
+import { section } from '../section.js';
+import type { TextStyle } from '../text-style.js';
+import { wrapText } from '../wrap-text.js';
+
+const mostAdvice = 6;
+const order = { error: 0, warning: 1, information: 2 } as const;
+
+/**
+ * What to do, in this order: clear hazards, then the fixes of findings from grave to light, then which of the variants
+ * that the text already holds meets what the base misses. Only computed or stated advice; nothing is invented here.
+ */
+export function changeFirstSection(result: ResultDocument, style: TextStyle): string | undefined {
+  const stops = result.cautions
+    .filter(({ severity }) => severity === 'stop')
+    .map(({ hazard, ask }) => `${hazard}: ask ${ask}`);
+  const fixes = result.findings
+    .filter(({ fix, severity }) => fix !== '' && severity !== 'information')
+    .toSorted((a, b) => order[a.severity] - order[b.severity])
+    .map(({ fix, message }) => `${fix} (${message})`);
+  const advice = [...new Set([...stops, ...variantAdvice(result), ...fixes])].slice(0, mostAdvice);
+  return section(
+    'What to change first',
+    advice.length > 0
+      ? advice.map((text, index) => wrapText(printable(text), style.width, `  ${index + 1}. `, '     ')).join('\n')
+      : undefined,
+    style,
+  );
+}
+
+/** One sentence per variant that meets a requirement which the base misses, with what it costs elsewhere. */
+function variantAdvice(result: ResultDocument): readonly string[] {
+  return Object.entries(result.variants).flatMap(([name, variant]) => {
+    const pairs = result.requirements.map((base) => ({
+      base,
+      variant: variant.requirements.find(({ text, booth }) => text === base.text && booth === base.booth),
+    }));
+    const gained = pairs.filter((pair) => pair.base.verdict === 'missed' && pair.variant?.verdict === 'met');
+    const lost = pairs.filter((pair) => pair.base.verdict === 'met' && pair.variant?.verdict === 'missed');
+    if (gained.length === 0) return [];
+    const list = (entries: typeof pairs) =>
+      entries
+        .map(
+          (pair) =>
+            `${requirementName(pair.base)} (${valueText(pair.base)} becomes ${pair.variant ? valueText(pair.variant) : '–'})`,
+        )
+        .join(', ');
+    const title = variant.title ? ` "${variant.title}"` : '';
+    return [`variant ${name}${title} meets ${list(gained)}${lost.length > 0 ? ` but then misses ${list(lost)}` : ''}`];
+  });
+}

@@ -1,0 +1,47 @@
+import type { ResultDocument } from '@boothwright/assessment';
+import type { Problem } from '@boothwright/language';
+import { printable } from '../printable.js';
+import { joinLines } from '../section.js';
+import { paint, type TextStyle } from '../text-style.js';
+import { wrapText } from '../wrap-text.js';
+
+const count = (number: number, word: string) => `${number} ${word}${number === 1 ? '' : 's'}`;
+
+/** The verdict in one line, then what else must not be overlooked. */
+export function headlineSection(result: ResultDocument, problems: readonly Problem[], style: TextStyle): string {
+  const of = (verdict: string) => result.requirements.filter((requirement) => requirement.verdict === verdict).length;
+  const [missed, open, met, total] = [of('missed'), of('not-assessed'), of('met'), result.requirements.length];
+  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  const stops = result.cautions.filter(({ severity }) => severity === 'stop').length;
+  const titles = Object.entries(result.booths).map(([name, { title }]) => printable(title ?? name));
+  const verdict =
+    total === 0
+      ? 'no requirement is stated, so there is nothing to be met or missed'
+      : missed > 0
+        ? `MISSED: ${missed} of ${count(total, 'requirement')} missed, ${met} met${open > 0 ? `, ${open} not assessed` : ''}`
+        : open > 0
+          ? `NOT ASSESSED: ${open} of ${count(total, 'requirement')}; the other ${met} met`
+          : `MET: ${total === 1 ? 'the requirement is' : `all ${total} requirements are`} met by the prediction`;
+  const colour = missed > 0 ? 'red' : open > 0 || errors > 0 ? 'yellow' : 'green';
+  return joinLines(
+    paint(wrapText([printable(result.file), ...titles].join(' · '), style.width, '', '  '), 'bold', style),
+    paint(wrapText(verdict, style.width, '', '  '), colour, style),
+    errors > 0 &&
+      paint(
+        wrapText(
+          `${count(errors, 'error')} in the text: what could be understood is assessed, the rest is missing below`,
+          style.width,
+          '',
+          '  ',
+        ),
+        'red',
+        style,
+      ),
+    stops > 0 &&
+      paint(
+        wrapText(`${count(stops, 'hazard')} to clear before anything is built: see Stop below`, style.width, '', '  '),
+        'red',
+        style,
+      ),
+  );
+}

@@ -1,0 +1,84 @@
+import type { RequirementResult, ResultDocument } from '@boothwright/assessment';
+import { formatDifference } from '../../numbers/format-quantity.js';
+import { limitText, rangeText, requirementName, valueText, verdictText } from '../../numbers/requirement-words.js';
+import { displayWidth } from '../display-width.js';
+import { printable } from '../printable.js';
+import { joinLines, ofBooth, section } from '../section.js';
+import { paint, type TextStyle } from '../text-style.js';
+import { type Column, textTable } from '../text-table.js';
+import { wrapText } from '../wrap-text.js';
+
+const words = { met: 'met', missed: 'MISSED', 'not-assessed': 'not assessed' } as const;
+const colours = { met: 'green', missed: 'red', 'not-assessed': 'yellow' } as const;
+
+/** Every requirement in the order of the text, then why each one that is not met is not. */
+export function requirementsSection(result: ResultDocument, style: TextStyle): string | undefined {
+  const { requirements } = result;
+  const booths = Object.keys(result.booths).length;
+  const rows = requirements.map((requirement) => [
+    paint(words[requirement.verdict], colours[requirement.verdict], style),
+    printable(requirementName(requirement)) + (requirement.booth ? ofBooth(requirement.booth, booths) : ''),
+    valueText(requirement),
+    rangeText(requirement) ?? '',
+    limitText(requirement),
+    marginText(requirement),
+    printable(requirement.limitedBy ?? ''),
+  ]);
+  const why = requirements.filter(({ verdict }) => verdict !== 'met');
+  const close = requirements.some(({ withinRange }) => withinRange);
+  return section(
+    'Requirements',
+    requirements.length > 0
+      ? joinLines(
+          fittingTable(rows, style.width),
+          close &&
+            wrapText(
+              '~ the limit lies within the range of the prediction: it may turn out either way',
+              style.width,
+              '  ',
+              '    ',
+            ),
+          ...why.map((requirement) => whyText(requirement, style)),
+        )
+      : undefined,
+    style,
+  );
+}
+
+const columns: readonly Column[] = [
+  { head: '' },
+  { head: 'requirement' },
+  { head: 'predicted', align: 'right' },
+  { head: 'range', align: 'right' },
+  { head: 'limit', align: 'right' },
+  { head: 'margin', align: 'right' },
+  { head: 'limited by' },
+];
+/** What stands elsewhere too and can go where the width does not suffice: what limits, then the limit. */
+const dispensable = [6, 4];
+
+function fittingTable(rows: readonly (readonly string[])[], width: number): string {
+  const shown = columns.map((_, index) => index);
+  for (;;) {
+    const table = textTable(
+      shown.map((index) => columns[index]!),
+      rows.map((row) => shown.map((index) => row[index] ?? '')),
+    );
+    const drop = dispensable.find((index) => shown.includes(index));
+    if (drop === undefined || table.split('\n').every((line) => displayWidth(line) <= width)) return table;
+    shown.splice(shown.indexOf(drop), 1);
+  }
+}
+
+function marginText(requirement: RequirementResult): string {
+  const { margin, unit, verdict, withinRange } = requirement;
+  if (margin === null || verdict === 'not-assessed') return '–';
+  const sign = margin < 0 ? '−' : margin > 0 ? '+' : '';
+  return `${withinRange ? '~' : ''}${sign}${formatDifference(margin, unit)}`;
+}
+
+function whyText(requirement: RequirementResult, style: TextStyle): string {
+  const limited = requirement.limitedBy ? ` Limited by ${requirement.limitedBy}.` : '';
+  const text = `${requirementName(requirement)}: ${verdictText(requirement)}. ${requirement.explanation.replace(/\.$/, '')}.${limited}`;
+  return wrapText(printable(text), style.width, '  - ', '    ');
+}

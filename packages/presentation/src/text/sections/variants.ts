@@ -1,0 +1,86 @@
+import type { ResultDocument, VariantResult } from '@boothwright/assessment';
+import { decimalsToTell, formatQuantity } from '../../numbers/format-quantity.js';
+import { requirementName, valueText } from '../../numbers/requirement-words.js';
+import { displayWidth } from '../display-width.js';
+import { printable } from '../printable.js';
+import { section } from '../section.js';
+import type { TextStyle } from '../text-style.js';
+import { textTable } from '../text-table.js';
+import { wrapText } from '../wrap-text.js';
+
+/** Variants beside the base: what each changes, and its verdicts. As many columns side by side as the width allows. */
+export function variantsSection(result: ResultDocument, style: TextStyle): string | undefined {
+  const names = Object.keys(result.variants);
+  if (names.length === 0) return undefined;
+  const titles = names
+    .filter((name) => result.variants[name]?.title)
+    .map((name) => wrapText(printable(`${name}: ${result.variants[name]?.title}`), style.width, '  ', '    '));
+  const tables: string[] = [];
+  let chunk: string[] = [];
+  for (const name of names) {
+    const wider = [...chunk, name];
+    if (chunk.length > 0 && tableWidth(variantTable(result, wider)) > style.width) {
+      tables.push(variantTable(result, chunk));
+      chunk = [name];
+    } else chunk = wider;
+  }
+  tables.push(variantTable(result, chunk));
+  return section('What each variant is worth', [titles.join('\n'), ...tables].filter(Boolean).join('\n\n'), style);
+}
+
+function tableWidth(table: string): number {
+  return Math.max(...table.split('\n').map(displayWidth));
+}
+
+function variantTable(result: ResultDocument, names: readonly string[]): string {
+  const variants = names.map((name) => result.variants[name]!);
+  const right = 'right' as const;
+  return textTable(
+    [{ head: '' }, { head: 'base', align: right }, ...names.map((head) => ({ head: printable(head), align: right }))],
+    [...changeRows(variants), ...requirementRows(result, variants)],
+  );
+}
+
+/** One row per figure that any of the variants changes. */
+function changeRows(variants: readonly VariantResult[]): string[][] {
+  const keys = new Map<string, { what: string; unit: string; base: number | null }>();
+  for (const { changes } of variants)
+    for (const { what, unit, base } of changes)
+      if (!keys.has(`${what} ${unit}`)) keys.set(`${what} ${unit}`, { what, unit, base });
+  return [...keys.values()].flatMap(({ what, unit, base }) => {
+    const values = variants.map(({ changes }) =>
+      changes.find((change) => change.what === what && change.unit === unit),
+    );
+    if (values.every((change) => !change || change.variant === base)) return [];
+    const extra = Math.max(
+      0,
+      ...values.map((change) =>
+        base === null || change?.variant == null ? 0 : decimalsToTell(change.variant, base, unit),
+      ),
+    );
+    const write = (value: number | null | undefined) => (value == null ? '–' : formatQuantity(value, unit, extra));
+    return [
+      [
+        printable(what),
+        write(base),
+        ...values.map((change) => (change ? (change.variant === base ? '=' : write(change.variant)) : '=')),
+      ],
+    ];
+  });
+}
+
+/** One row per requirement whose verdict or figure differs in a variant. */
+function requirementRows(result: ResultDocument, variants: readonly VariantResult[]): string[][] {
+  return result.requirements.flatMap((base) => {
+    const found = variants.map(({ requirements }) =>
+      requirements.find(({ text, booth }) => text === base.text && booth === base.booth),
+    );
+    if (found.every((entry) => !entry || (entry.verdict === base.verdict && entry.value?.value === base.value?.value)))
+      return [];
+    const write = (entry: typeof base | undefined) =>
+      entry ? `${words[entry.verdict]} ${entry.value ? valueText(entry) : ''}`.trim() : '–';
+    return [[printable(requirementName(base)), write(base), ...found.map(write)]];
+  });
+}
+
+const words = { met: 'met', missed: 'MISSED', 'not-assessed': 'not assessed' } as const;
