@@ -13,5 +13,7 @@ import { thirdsOfOctave } from './thirds-of-octave.js';
  */
 export function octaveTransmissionLoss(transmissionLoss: readonly number[]): number[] {
   requireBands('transmission loss', transmissionLoss, [thirdOctaveBands.length], {});
-  return octaveBands.map((_, octave) => -meanLevel(thirdsOfOctave(octave).map((index) => -transmissionLoss[index]!)));
+  return octaveBands.map(
+    (_, octave) => 0 - meanLevel(thirdsOfOctave(octave).map((index) => -transmissionLoss[index]!)),
+  );
 }

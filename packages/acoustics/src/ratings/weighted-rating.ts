@@ -29,7 +29,8 @@ export function weightedRating(values: readonly number[]): WeightedRating {
       tenths.map((value) => value / 10),
       adaptationSpectra[spectrum]['100To3150'],
     );
-    return Math.round(difference) - rating;
+    // Not Math.round, which gives a negative zero just below zero.
+    return Math.floor(difference + 0.5) - rating;
   };
   return { rw: rating, c: term(1), ctr: term(2), ...fit };
 }

@@ -33,7 +33,8 @@ export function weightedSoundReduction(transmissionLoss: readonly number[]): Wei
   const term = (number: AdaptationSpectrumNumber, range: AdaptationRange) => {
     const spectrum = adaptationSpectra[number][range];
     const values = rounded.slice(spectrum.first, spectrum.first + spectrum.levels.length);
-    return Math.round(spectrumLevelDifference(values, spectrum)) - rating.rw;
+    // Not Math.round, which gives a negative zero just below zero.
+    return Math.floor(spectrumLevelDifference(values, spectrum) + 0.5) - rating.rw;
   };
   return {
     ...rating,

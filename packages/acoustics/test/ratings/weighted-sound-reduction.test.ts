@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import { adaptationSpectra } from '../../src/ratings/adaptation-spectra.js';
+import { spectrumLevelDifference } from '../../src/ratings/spectrum-level-difference.js';
+import { weightedRating } from '../../src/ratings/weighted-rating.js';
+import { weightedSoundReduction } from '../../src/ratings/weighted-sound-reduction.js';
+import { weightedSoundReductionFine } from '../../src/ratings/weighted-sound-reduction-fine.js';
+
+describe('weightedSoundReduction', () => {
+  test('rounds its input to 0.1 dB first', () => {
+    const flat = (value: number) => Array(21).fill(value);
+    expect(weightedSoundReduction(flat(40.04))).toEqual(weightedSoundReduction(flat(40)));
+    expect(weightedSoundReduction(flat(40.05))).toEqual(weightedSoundReduction(flat(40.1)));
+  });
+  test('the bands outside 100 Hz to 3.15 kHz act on the enlarged terms only', () => {
+    const high = Array(21).fill(60);
+    const weakLow = high.map((value, band) => (band < 3 ? 10 : value));
+    const weakHigh = high.map((value, band) => (band > 18 ? 10 : value));
+    const terms = weightedSoundReduction(high);
+    expect(weightedSoundReduction(weakLow)).toMatchObject({ rw: terms.rw, c: terms.c, c100To5000: terms.c100To5000 });
+    expect(weightedSoundReduction(weakLow).ctr50To3150).toBeLessThan(terms.ctr50To3150);
+    expect(weightedSoundReduction(weakHigh).ctr50To3150).toBe(terms.ctr50To3150);
+    expect(weightedSoundReduction(weakHigh).c100To5000).toBeLessThan(terms.c100To5000);
+  });
+  test('never gives a negative zero', () => {
+    for (const value of Object.values(weightedSoundReduction(Array(21).fill(0)))) {
+      for (const number of [value].flat()) expect(Object.is(number, -0)).toBe(false);
+    }
+  });
+  test('names a wrong number of bands', () => {
+    expect(() => weightedSoundReduction(Array(16).fill(30))).toThrow('has 16 bands, expected 21');
+    expect(() => weightedRating(Array(21).fill(30))).toThrow('has 21 bands, expected 16');
+  });
+});
+
+test('weightedSoundReductionFine(tl) rates the 16 core bands of the 21 alike', () => {
+  const core = Array.from({ length: 16 }, (_, band) => 30 + band);
+  expect(weightedSoundReductionFine([0, 0, 0, ...core, 0, 0])).toEqual(weightedSoundReductionFine(core));
+});
+
+test('spectrumLevelDifference(values, spectrum) of a flat loss is that loss, less the sum of the spectrum', () => {
+  const spectrum = adaptationSpectra[1]['100To3150'];
+  const none = spectrumLevelDifference(Array(16).fill(0), spectrum);
+  expect(spectrumLevelDifference(Array(16).fill(33), spectrum)).toBeCloseTo(33 + none, 9);
+  expect(() => spectrumLevelDifference([1], spectrum)).toThrow('has 1 bands, expected 16');
+});
