@@ -1,0 +1,44 @@
+import type { Air } from '../air/air-properties.js';
+
+/** Width, depth and height, m. */
+export type BoxSize = readonly [number, number, number];
+export type BoxMode = { readonly hz: number; readonly order: readonly [number, number, number] };
+
+/**
+ * Eigenfrequencies of a box with hard walls up to `upTo` Hz, lowest first.
+ *
+ * Equation: f = (c/2) sqrt((n_x/w)^2 + (n_y/d)^2 + (n_z/h)^2), not all n zero.
+ * Source: common practice. Valid for hard walls; linings and yielding walls shift and damp the modes.
+ */
+export function boxModes(size: BoxSize, upTo: number, air: Air): BoxMode[] {
+  checkBox(size);
+  if (!(upTo >= 0 && Number.isFinite(upTo))) {
+    throw new RangeError(`upper frequency is ${upTo}, expected a number of Hz of 0 or more`);
+  }
+  const half = air.soundSpeed / 2;
+  const most = size.map((length) => Math.floor((upTo * length) / half));
+  const modes: BoxMode[] = [];
+  for (let x = 0; x <= most[0]!; x++) {
+    for (let y = 0; y <= most[1]!; y++) {
+      for (let z = 0; z <= most[2]!; z++) {
+        const hz = half * Math.hypot(x / size[0], y / size[1], z / size[2]);
+        if (hz > 0 && hz <= upTo) modes.push({ hz, order: [x, y, z] });
+      }
+    }
+  }
+  return modes.sort((a, b) => a.hz - b.hz);
+}
+
+/** Lowest eigenfrequency of a box with hard walls, Hz: c over twice its longest side. */
+export function firstCavityMode(size: BoxSize, air: Air): number {
+  checkBox(size);
+  return air.soundSpeed / (2 * Math.max(...size));
+}
+
+function checkBox(size: BoxSize): void {
+  for (const length of size) {
+    if (!(length > 0 && Number.isFinite(length))) {
+      throw new RangeError(`side of the box is ${length}, expected a number of metres above 0`);
+    }
+  }
+}

@@ -1,0 +1,163 @@
+import type { Air } from '../air/air-properties.js';
+import { checkLayers, type Layer, type PanelSize } from '../layered/layer.js';
+import { leafAt } from '../layered/leaf.js';
+import { isPresent } from '../layered/prepared-stack.js';
+import { transferMatrix } from '../layered/transfer-matrix.js';
+import { add, type Complex, complex, divide, multiply, scale, squaredSize } from '../math/complex.js';
+import { heatRatio } from '../openings/air-friction.js';
+import { pistonImpedance } from '../openings/aperture-transmission-loss.js';
+import { channelMatrix, narrowGapMedium } from '../openings/narrow-gap-medium.js';
+import { slitMouthImpedance } from '../openings/slit-transmission-loss.js';
+import type { Edges } from '../panels/first-panel-resonance.js';
+import { panelVolumeImpedance } from '../panels/panel-volume-impedance.js';
+
+export type EnclosureElement =
+  | {
+      readonly kind: 'wall';
+      /** Outside to inside. */
+      readonly layers: readonly Layer[];
+      /** m2 */
+      readonly area: number;
+      /** m; with it the leaves are as stiff as panels of this size, without it they are limp masses. */
+      readonly size?: PanelSize;
+      /** `defaultPanelEdges` when absent. */
+      readonly edges?: Edges;
+    }
+  /** Round holes: `area` in m2 of all of them together, `count` of them (one when absent), `depth` through the wall in m. */
+  | { readonly kind: 'leak'; readonly area: number; readonly depth: number; readonly count?: number }
+  /** A slit: `length`, clear width `gap` and `depth` through the wall, m. */
+  | { readonly kind: 'slit'; readonly length: number; readonly gap: number; readonly depth: number };
+
+export type SmallEnclosure = {
+  /** m3 of air inside */
+  readonly volume: number;
+  readonly elements: readonly EnclosureElement[];
+  readonly air: Air;
+  /** Hz */
+  readonly hz: readonly number[];
+  /** 0..1, share of the volume that fibre keeps at one temperature; `defaultIsothermalShare` when absent. */
+  readonly isothermalShare?: number;
+};
+
+/** Screwed and sealed panels are held between hinged and clamped; the geometric mean of the two resonances. */
+export const defaultPanelEdges: Edges = 'between';
+/** Without knowledge of linings the air inside is taken as adiabatic. */
+export const defaultIsothermalShare = 0;
+
+/**
+ * Level outside minus level inside of a box small against the wavelength, dB per frequency.
+ *
+ * Model: one pressure p_o all over the outside, one pressure p_i inside. Every wall is the two-port [A B; C D] of its
+ * layers at normal incidence, so v_in = (p_o - A p_i)/B; holes and slits likewise. What flows in compresses the air:
+ * Sum S v_in = j omega V/(rho c^2) p_i (1 + s (gamma - 1)) with s the isothermal share. Hence
+ * p_o/p_i = (j omega V/(rho c^2) (1 + s (gamma - 1)) + Sum S A/B) / Sum S/B.
+ * Leaves of a wall of known size are panels by `panelVolumeImpedance`; round holes are plugs of air with the mass and
+ * radiation of both mouths, slits have friction (`narrowGapMedium`).
+ * Units: volume m3, areas m2, hz in Hz.
+ * Source: derived; the close-fitting enclosure of the handbooks is the case of a single limp wall.
+ * Valid below about half the first mode of the inside (`firstCavityMode`), which this function does not know; above it
+ * the pressure inside is not uniform and the result is meaningless. Positive means quieter inside; at the resonances of
+ * the box it is negative.
+ */
+export function smallEnclosureLevelDifference({
+  volume,
+  elements,
+  air,
+  hz,
+  isothermalShare = defaultIsothermalShare,
+}: SmallEnclosure): number[] {
+  if (!(volume > 0 && Number.isFinite(volume))) {
+    throw new RangeError(`volume of the enclosure is ${volume}, expected a number of m3 above 0`);
+  }
+  if (!(isothermalShare >= 0 && isothermalShare <= 1)) {
+    throw new RangeError(`isothermal share is ${isothermalShare}, expected a number from 0 to 1`);
+  }
+  elements.forEach(checkElement);
+  const compliance = (volume / (air.density * air.soundSpeed ** 2)) * (1 + isothermalShare * (heatRatio(air) - 1));
+  return hz.map((frequency) => {
+    let driven = complex(0);
+    let loading = complex(0, 2 * Math.PI * frequency * compliance);
+    for (const element of elements) {
+      const { area, a, b } = elementTwoPort(element, frequency, air);
+      if (area === 0) continue;
+      driven = add(driven, divide(complex(area), b));
+      loading = add(loading, divide(scale(a, area), b));
+    }
+    return 10 * Math.log10(squaredSize(loading) / squaredSize(driven));
+  });
+}
+
+/** Area and the elements A and B of the two-port of one part of the shell. */
+function elementTwoPort(element: EnclosureElement, hz: number, air: Air): { area: number; a: Complex; b: Complex } {
+  if (element.kind === 'wall') return { area: element.area, ...wallTwoPort(element, hz, air) };
+  const k = (2 * Math.PI * hz) / air.soundSpeed;
+  if (element.kind === 'slit') {
+    const { gap, length, depth } = element;
+    if (gap * length === 0) return { area: 0, a: complex(1), b: complex(0) };
+    const { a, b } = throughMouths(slitMouthImpedance(k * gap, air), narrowGapMedium(gap, hz, air), depth);
+    return { area: gap * length, a, b };
+  }
+  const { area, depth, count = 1 } = element;
+  if (area === 0) return { area: 0, a: complex(1), b: complex(0) };
+  const radius = Math.sqrt(area / count / Math.PI);
+  const mouth = scale(pistonImpedance(k * radius), air.impedance);
+  const medium = { characteristicImpedance: complex(air.impedance), wavenumber: complex(k) };
+  return { area, ...throughMouths(mouth, medium, depth) };
+}
+
+/** A channel with the mass and radiation of a mouth in series at both ends. */
+function throughMouths(
+  mouth: Complex,
+  medium: { readonly characteristicImpedance: Complex; readonly wavenumber: Complex },
+  depth: number,
+): { a: Complex; b: Complex } {
+  const { a, b, c, d } = channelMatrix(medium, depth);
+  const throughFirst = add(a, multiply(mouth, c));
+  return { a: throughFirst, b: add(add(b, multiply(mouth, d)), multiply(throughFirst, mouth)) };
+}
+
+function wallTwoPort(wall: EnclosureElement & { kind: 'wall' }, hz: number, air: Air): { a: Complex; b: Complex } {
+  const { layers, size, edges = defaultPanelEdges } = wall;
+  let a = complex(1);
+  let b = complex(0);
+  for (let index = 0; index < layers.length; index++) {
+    const layer = layers[index]!;
+    if (size !== undefined && isPresent(layer) && (layer.kind === 'plate' || layer.kind === 'limp-sheet')) {
+      const leaf = leafAt(layers, index, air);
+      const panel = {
+        surfaceMass: leaf.surfaceMass,
+        stiffness: leaf.bendingStiffness,
+        lossFactor: leaf.lossFactor,
+      };
+      b = add(b, multiply(a, panelVolumeImpedance(panel, size.width, size.height, edges, hz)));
+      index = leaf.last;
+      continue;
+    }
+    const next = transferMatrix(layer, hz, 0, air);
+    [a, b] = [add(multiply(a, next.a), multiply(b, next.c)), add(multiply(a, next.b), multiply(b, next.d))];
+  }
+  return { a, b };
+}
+
+function checkElement(element: EnclosureElement): void {
+  const expectSize = (name: string, value: number, unit: string) => {
+    if (!(value >= 0 && Number.isFinite(value))) {
+      throw new RangeError(`${name} is ${value}, expected a number of ${unit} of 0 or more`);
+    }
+  };
+  if (element.kind === 'slit') {
+    expectSize('length of a slit', element.length, 'metres');
+    expectSize('gap of a slit', element.gap, 'metres');
+    expectSize('depth of a slit', element.depth, 'metres');
+    return;
+  }
+  expectSize(element.kind === 'wall' ? 'area of a wall' : 'area of a leak', element.area, 'm2');
+  if (element.kind === 'wall') {
+    checkLayers(element.layers);
+    return;
+  }
+  expectSize('depth of a leak', element.depth, 'metres');
+  if (element.count !== undefined && !(Number.isInteger(element.count) && element.count > 0)) {
+    throw new RangeError(`count of leaks is ${element.count}, expected a whole number above 0`);
+  }
+}

@@ -1,0 +1,16 @@
+import type { Band } from '../bands/bands.js';
+
+/** Sample frequencies per third-octave band; the tests show what more of them would change. */
+export const defaultSamplesPerBand = 6;
+
+/**
+ * Frequencies inside a band at which a quantity is averaged, Hz: the middles of `count` steps of equal ratio, because a
+ * band of noise with equal energy per ratio is what a measurement hears.
+ */
+export function bandSamples(band: Band, count: number): number[] {
+  if (!(Number.isInteger(count) && count > 0)) {
+    throw new RangeError(`samples per band are ${count}, expected a whole number above 0`);
+  }
+  const ratio = band.upper / band.lower;
+  return Array.from({ length: count }, (_, i) => band.lower * ratio ** ((i + 0.5) / count));
+}

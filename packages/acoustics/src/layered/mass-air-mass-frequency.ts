@@ -1,0 +1,13 @@
+import type { Air } from '../air/air-properties.js';
+
+/**
+ * Resonance of two masses on the air between them, Hz.
+ *
+ * Equation: f0 = (1/2 pi) sqrt(rho c^2 (m1 + m2)/(m1 m2 d)); m in kg/m2, gap d in m.
+ * Source: C. Hopkins: Sound Insulation (2007), Eq. 4.73; D.A. Bies, C.H. Hansen, C.Q. Howard: Engineering Noise Control,
+ * 5th ed. (2017), Eq. 7.62 (both as transcribed). Valid for a gap much thinner than a wavelength, normal incidence.
+ * See also: `cavityResonances` for more leaves or an isothermal spring.
+ */
+export function massAirMassFrequency(m1: number, m2: number, gap: number, air: Air): number {
+  return Math.sqrt((air.density * air.soundSpeed ** 2 * (m1 + m2)) / (m1 * m2 * gap)) / (2 * Math.PI);
+}

@@ -1,0 +1,212 @@
+import type { Air } from '../air/air-properties.js';
+import { type Complex, divide, multiply } from '../math/complex.js';
+import { criticalFrequency } from '../panels/critical-frequency.js';
+import { limpFrame } from '../porous/limp-frame.js';
+import { mikiPorous } from '../porous/miki-porous.js';
+import type { PorousMedium } from '../porous/porous-medium.js';
+import type { Layer } from './layer.js';
+
+/**
+ * A stack of layers at one frequency, made ready to be evaluated at many angles.
+ *
+ * The wave is followed from the far side, where it is known, to the near side, where it arrives: one pair (p, v) instead
+ * of a matrix, with neighbouring plates, sheets and cloths already added up, since all of them move together.
+ */
+export type PreparedStack = {
+  /** Operations from the far side to the near side. */
+  readonly operations: Int8Array;
+  /** `stride` numbers per operation. */
+  readonly constants: Float64Array;
+  readonly wavenumber: number;
+  readonly airImpedance: number;
+  /** Which operation holds which layer; -1 for a layer of no thickness. */
+  readonly operationOfLayer: readonly number[];
+  /** Total k d of the fluid layers, rad: how often the stack can resonate across its depth. */
+  readonly depthPhase: number;
+};
+
+/** Pressure and normal velocity, and the velocity at two marked operations. */
+export type WaveState = {
+  pressureRe: number;
+  pressureIm: number;
+  velocityRe: number;
+  velocityIm: number;
+  markedRe: [number, number];
+  markedIm: [number, number];
+};
+
+export function waveState(): WaveState {
+  return { pressureRe: 0, pressureIm: 0, velocityRe: 0, velocityIm: 0, markedRe: [0, 0], markedIm: [0, 0] };
+}
+
+const series = 0;
+const airGap = 1;
+const porous = 2;
+const stride = 7;
+
+/** True for a layer that takes part; layers of no thickness or mass are absent. */
+export function isPresent(layer: Layer): boolean {
+  switch (layer.kind) {
+    case 'limp-sheet':
+      return layer.surfaceMass > 0;
+    case 'screen':
+      return layer.flowResistance > 0;
+    default:
+      return layer.thickness > 0;
+  }
+}
+
+/** The medium of a porous layer: Miki's, with a limp frame when its density is known. */
+export function mediumOf(layer: Layer & { kind: 'porous' }, hz: number, air: Air): PorousMedium {
+  const medium = mikiPorous(layer.flowResistivity, hz, air);
+  return layer.density === undefined ? medium : limpFrame(medium, hz, layer.density, air);
+}
+
+/** Impedance of a cloth: its flow resistance beside its mass, because air goes through it and pushes it as well. */
+export function screenImpedance(layer: Layer & { kind: 'screen' }, hz: number): Complex {
+  const resistance = { re: layer.flowResistance, im: 0 };
+  if (layer.surfaceMass === undefined) return resistance;
+  const mass = { re: 0, im: 2 * Math.PI * hz * layer.surfaceMass };
+  return divide(multiply(resistance, mass), { re: resistance.re, im: mass.im });
+}
+
+/** Prepares `layers`, listed from the near side (where the sound comes from) to the far side. */
+export function prepareStack(layers: readonly Layer[], hz: number, air: Air): PreparedStack {
+  const operations: number[] = [];
+  const constants: number[] = [];
+  const operationOfLayer = new Array<number>(layers.length).fill(-1);
+  const omega = 2 * Math.PI * hz;
+  let depthPhase = 0;
+  const push = (operation: number, values: readonly number[]) => {
+    operations.push(operation);
+    for (let i = 0; i < stride; i++) constants.push(values[i] ?? 0);
+  };
+  for (let index = layers.length - 1; index >= 0; index--) {
+    const layer = layers[index]!;
+    if (!isPresent(layer)) continue;
+    if (layer.kind === 'air-gap') {
+      const phase = (omega / air.soundSpeed) * layer.thickness;
+      depthPhase += phase;
+      push(airGap, [phase]);
+    } else if (layer.kind === 'porous') {
+      const { characteristicImpedance, wavenumber } = mediumOf(layer, hz, air);
+      const square = multiply(wavenumber, wavenumber);
+      const product = multiply(characteristicImpedance, wavenumber);
+      depthPhase += wavenumber.re * layer.thickness;
+      push(porous, [square.re, square.im, product.re, product.im, layer.thickness, characteristicImpedance.re]);
+    } else {
+      if (operations.at(-1) !== series) push(series, []);
+      const at = constants.length - stride;
+      if (layer.kind === 'plate') {
+        const mass = omega * layer.thickness * layer.density;
+        const bending = mass * (hz / criticalFrequency(layer, air)) ** 2;
+        constants[at + 1]! += mass;
+        constants[at + 2]! += bending * layer.lossFactor;
+        constants[at + 3]! -= bending;
+      } else if (layer.kind === 'limp-sheet') {
+        constants[at + 1]! += omega * layer.surfaceMass;
+      } else {
+        const impedance = screenImpedance(layer, hz);
+        constants[at]! += impedance.re;
+        constants[at + 1]! += impedance.im;
+      }
+    }
+    operationOfLayer[index] = operations.length - 1;
+  }
+  return {
+    operations: Int8Array.from(operations),
+    constants: Float64Array.from(constants),
+    wavenumber: omega / air.soundSpeed,
+    airImpedance: air.impedance,
+    operationOfLayer,
+    depthPhase,
+  };
+}
+
+/**
+ * Follows a wave at cos(theta) = `cosine` through the stack, from `state` at the far side to `state` at the near side.
+ * `marks` names up to two operations whose velocity is kept.
+ */
+export function propagate(stack: PreparedStack, cosine: number, state: WaveState, marks?: readonly number[]): void {
+  const { operations, constants, wavenumber, airImpedance } = stack;
+  let pr = state.pressureRe;
+  let pi = state.pressureIm;
+  let vr = state.velocityRe;
+  let vi = state.velocityIm;
+  const sineSquared = 1 - cosine * cosine;
+  const bend = sineSquared * sineSquared;
+  for (let index = 0, at = 0; index < operations.length; index++, at += stride) {
+    const operation = operations[index];
+    if (operation === series) {
+      const re = constants[at]! + bend * constants[at + 2]!;
+      const im = constants[at + 1]! + bend * constants[at + 3]!;
+      pr += re * vr - im * vi;
+      pi += re * vi + im * vr;
+    } else if (operation === airGap) {
+      // p' = p cos + j (Z0/q) sin v, v' = j (q/Z0) sin p + cos v, with the limit of a grazing wave kept finite.
+      const phase = constants[at]! * cosine;
+      const cos = Math.cos(phase);
+      const sinOverCosine = cosine > 1e-9 ? Math.sin(phase) / cosine : constants[at]!;
+      const forward = airImpedance * sinOverCosine;
+      const back = (cosine * cosine * sinOverCosine) / airImpedance;
+      const nextPr = pr * cos - forward * vi;
+      const nextPi = pi * cos + forward * vr;
+      const nextVr = vr * cos - back * pi;
+      vi = vi * cos + back * pr;
+      vr = nextVr;
+      pr = nextPr;
+      pi = nextPi;
+    } else {
+      // Refraction: k_z^2 = k_p^2 - k^2 sin^2; the impedance of the layer is Z_c k_p / k_z.
+      const squareRe = constants[at]! - wavenumber * wavenumber * sineSquared;
+      const squareIm = constants[at + 1]!;
+      const size = Math.sqrt(squareRe * squareRe + squareIm * squareIm);
+      const kr = Math.sqrt(Math.max(0, (size + squareRe) / 2));
+      const ki = (squareIm > 0 ? 1 : -1) * Math.sqrt(Math.max(0, (size - squareRe) / 2));
+      const thickness = constants[at + 4]!;
+      const sizeOfPhase = size > 0 ? size : 1e-300;
+      const grow = Math.exp(ki * thickness);
+      const cosh = (grow + 1 / grow) / 2;
+      const sinh = (grow - 1 / grow) / 2;
+      const cos = Math.cos(kr * thickness);
+      const sin = Math.sin(kr * thickness);
+      const cosRe = cos * cosh;
+      const cosIm = -sin * sinh;
+      const sinRe = sin * cosh;
+      const sinIm = cos * sinh;
+      // w = j sin(k_z d)/k_z, then the two off-diagonal terms are Z_c k_p w and w k_z^2/(Z_c k_p).
+      const wr = (-sinIm * kr + sinRe * ki) / sizeOfPhase;
+      const wi = (sinRe * kr + sinIm * ki) / sizeOfPhase;
+      const zr = constants[at + 2]!;
+      const zi = constants[at + 3]!;
+      const forwardRe = zr * wr - zi * wi;
+      const forwardIm = zr * wi + zi * wr;
+      const ur = wr * squareRe - wi * squareIm;
+      const ui = wr * squareIm + wi * squareRe;
+      const zSize = zr * zr + zi * zi;
+      const backRe = (ur * zr + ui * zi) / zSize;
+      const backIm = (ui * zr - ur * zi) / zSize;
+      const nextPr = pr * cosRe - pi * cosIm + vr * forwardRe - vi * forwardIm;
+      const nextPi = pr * cosIm + pi * cosRe + vr * forwardIm + vi * forwardRe;
+      const nextVr = vr * cosRe - vi * cosIm + pr * backRe - pi * backIm;
+      vi = vr * cosIm + vi * cosRe + pr * backIm + pi * backRe;
+      vr = nextVr;
+      pr = nextPr;
+      pi = nextPi;
+    }
+    if (marks !== undefined) {
+      if (index === marks[0]) {
+        state.markedRe[0] = vr;
+        state.markedIm[0] = vi;
+      }
+      if (index === marks[1]) {
+        state.markedRe[1] = vr;
+        state.markedIm[1] = vi;
+      }
+    }
+  }
+  state.pressureRe = pr;
+  state.pressureIm = pi;
+  state.velocityRe = vr;
+  state.velocityIm = vi;
+}

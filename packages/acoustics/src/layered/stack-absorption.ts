@@ -1,0 +1,88 @@
+import type { Air } from '../air/air-properties.js';
+import { thirdOctaveBands } from '../bands/bands.js';
+import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
+import { expectConverged } from './diffuse-transmission-loss.js';
+import { integrateOverField } from './field-integral.js';
+import { checkLayers, type Layer } from './layer.js';
+import { type PreparedStack, prepareStack, propagate, type WaveState, waveState } from './prepared-stack.js';
+
+/** What is behind the layer furthest from the room: a hard wall, or the open air. */
+export type Backing = 'rigid' | 'open';
+
+export type AbsorptionConditions = {
+  readonly air: Air;
+  readonly backing: Backing;
+  /** `defaultSamplesPerBand` when absent. */
+  readonly samplesPerBand?: number;
+};
+
+/**
+ * Absorption coefficient of a stack seen from the room in a diffuse field, 0..1 in the 21 third-octave bands.
+ *
+ * Layers run from outside to inside: the last one faces the room. What passes through to an open backing counts as
+ * absorbed.
+ * Equation: alpha = 2 Integral_0^(pi/2) (1 - |r(theta)|^2) cos theta sin theta dtheta,
+ * r = (Z cos theta - rho c)/(Z cos theta + rho c), Z from the transfer matrices; mean over the band.
+ * Source: common practice. Valid for a sample of infinite extent: a measured sample of a few square metres shows more, up
+ * to values above 1, because sound bends in at its edges.
+ */
+export function stackAbsorption(
+  layers: readonly Layer[],
+  { air, backing, samplesPerBand = defaultSamplesPerBand }: AbsorptionConditions,
+): number[] {
+  checkLayers(layers);
+  return thirdOctaveBands.map((band) => {
+    const samples = bandSamples(band, samplesPerBand);
+    const sum = samples.reduce((total, hz) => total + diffuseAbsorption(layers, hz, air, backing), 0);
+    return sum / samples.length;
+  });
+}
+
+/** The same at one frequency in Hz. */
+export function diffuseAbsorption(layers: readonly Layer[], hz: number, air: Air, backing: Backing): number {
+  const stack = prepareStack(layers.toReversed(), hz, air);
+  const { values, converged } = integrateOverField(
+    stack,
+    { kind: 'limited', maximumAngleDeg: 90 },
+    (cosine, state) => followWaveToRoom(stack, cosine, backing, state),
+    (cosine, state, out) => {
+      out[0] = absorbedShare(cosine, air.impedance, state);
+    },
+    1,
+  );
+  expectConverged(converged, hz);
+  return Math.min(1, values[0]!);
+}
+
+/**
+ * Absorption coefficient of a stack at normal incidence, 0..1, at single frequencies in Hz; see `stackAbsorption`.
+ */
+export function normalIncidenceAbsorption(
+  layers: readonly Layer[],
+  hz: readonly number[],
+  { air, backing }: { readonly air: Air; readonly backing: Backing },
+): number[] {
+  checkLayers(layers);
+  return hz.map((frequency) => {
+    const state = waveState();
+    followWaveToRoom(prepareStack(layers.toReversed(), frequency, air), 1, backing, state);
+    return absorbedShare(1, air.impedance, state);
+  });
+}
+
+/** Fills `state` with the waves at the face towards the room, for a pressure of 1 at the backing. */
+function followWaveToRoom(stack: PreparedStack, cosine: number, backing: Backing, state: WaveState): void {
+  state.pressureRe = 1;
+  state.pressureIm = 0;
+  state.velocityRe = backing === 'rigid' ? 0 : cosine / stack.airImpedance;
+  state.velocityIm = 0;
+  propagate(stack, cosine, state);
+}
+
+/** 1 - |r|^2 written as 4 Re(p v*) Z0/|p + Z0 v|^2, which cannot turn negative by rounding. */
+function absorbedShare(cosine: number, airImpedance: number, state: WaveState): number {
+  const power = state.pressureRe * state.velocityRe + state.pressureIm * state.velocityIm;
+  const re = cosine * state.pressureRe + airImpedance * state.velocityRe;
+  const im = cosine * state.pressureIm + airImpedance * state.velocityIm;
+  return Math.max(0, (4 * cosine * airImpedance * power) / (re * re + im * im));
+}

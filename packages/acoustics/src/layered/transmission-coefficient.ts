@@ -1,0 +1,38 @@
+import type { Air } from '../air/air-properties.js';
+import { checkLayers, type Layer } from './layer.js';
+import { type PreparedStack, prepareStack, propagate, type WaveState, waveState } from './prepared-stack.js';
+
+/**
+ * Transmitted over incident power of a plane wave on an infinite stack with air on both sides, 0..1.
+ *
+ * Equation: tau = |2/(A + B q/(rho c) + C rho c/q + D)|^2, q = cos theta, with the elements of `stackMatrix`.
+ * Source: common practice, see `transferMatrix`. The same from either side.
+ */
+export function transmissionCoefficient(layers: readonly Layer[], hz: number, sinTheta: number, air: Air): number {
+  checkLayers(layers);
+  const cosine = Math.sqrt(Math.max(0, 1 - sinTheta * sinTheta));
+  const state = waveState();
+  followTransmittedWave(prepareStack(layers, hz, air), cosine, state);
+  return transmittedShare(cosine, air.impedance, state);
+}
+
+/** Fills `state` with the waves at the near side that go with a transmitted wave of pressure 1. */
+export function followTransmittedWave(
+  stack: PreparedStack,
+  cosine: number,
+  state: WaveState,
+  marks?: readonly number[],
+): void {
+  state.pressureRe = 1;
+  state.pressureIm = 0;
+  state.velocityRe = cosine / stack.airImpedance;
+  state.velocityIm = 0;
+  propagate(stack, cosine, state, marks);
+}
+
+/** Four times the squared ratio of transmitted to incident pressure; the incident wave is (p + v rho c/q)/2. */
+export function transmittedShare(cosine: number, airImpedance: number, state: WaveState): number {
+  const re = cosine * state.pressureRe + airImpedance * state.velocityRe;
+  const im = cosine * state.pressureIm + airImpedance * state.velocityIm;
+  return (4 * cosine * cosine) / (re * re + im * im);
+}

@@ -1,0 +1,146 @@
+import type { Air } from '../air/air-properties.js';
+import { thirdOctaveBands } from '../bands/bands.js';
+import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
+import type { BandConditions } from './band-transmission-loss.js';
+import { diffuseTransmission, expectConverged } from './diffuse-transmission-loss.js';
+import { checkField, integrateOverField } from './field-integral.js';
+import { connectionTransmission } from './frame-connection.js';
+import { checkLayers, type Field, type Layer, type LineConnection, type Wall } from './layer.js';
+import { type Leaf, leafAt } from './leaf.js';
+import { prepareStack } from './prepared-stack.js';
+import { followTransmittedWave, transmittedShare } from './transmission-coefficient.js';
+
+export type WallTransmissionLoss = {
+  /** dB in the 21 third-octave bands, airborne path and studs together. */
+  readonly total: number[];
+  /** dB, through the layers alone. */
+  readonly airborne: number[];
+  /** dB, through the studs alone; null for a wall without studs. */
+  readonly connections: number[] | null;
+};
+
+/**
+ * Transmission loss of a wall with studs in the 21 third-octave bands, dB.
+ *
+ * Equation: tau = tau_airborne + Sum tau_stud, the first as in `bandTransmissionLoss`, the studs as in
+ * `connectionTransmission`. When the driven leaf of a stud is not the last one, what it radiates goes on through the rest
+ * of the wall: tau_stud is multiplied by tau(rest, from that leaf on)/tau(that leaf alone).
+ * Source and validity: see those functions and docs/models/frame-connection.md.
+ * Errors: RangeError when a stud is not fixed to two different leaves, the outer one named first.
+ */
+export function wallTransmissionLoss(
+  wall: Wall,
+  { air, field, samplesPerBand = defaultSamplesPerBand }: BandConditions,
+): WallTransmissionLoss {
+  checkLayers(wall.layers);
+  checkField(field);
+  const studs = wall.connections.map((connection) => studOf(connection, wall.layers, air));
+  const total: number[] = [];
+  const airborne: number[] = [];
+  const connections: number[] = [];
+  for (const band of thirdOctaveBands) {
+    const samples = bandSamples(band, samplesPerBand);
+    let throughAir = 0;
+    let throughStuds = 0;
+    for (const hz of samples) {
+      const paths = wallPaths(wall.layers, studs, hz, air, field);
+      throughAir += paths.airborne;
+      throughStuds += paths.studs;
+    }
+    airborne.push(-10 * Math.log10(throughAir / samples.length));
+    connections.push(-10 * Math.log10(throughStuds / samples.length));
+    total.push(-10 * Math.log10((throughAir + throughStuds) / samples.length));
+  }
+  return { total, airborne, connections: studs.length > 0 ? connections : null };
+}
+
+type Stud = { readonly connection: LineConnection; readonly driving: Leaf; readonly driven: Leaf };
+
+function studOf(connection: LineConnection, layers: readonly Layer[], air: Air): Stud {
+  const { between, spacing, width } = connection;
+  if (!(spacing > 0 && Number.isFinite(spacing))) {
+    throw new RangeError(`spacing of studs is ${spacing}, expected a number of metres above 0`);
+  }
+  if (width !== undefined && !(width >= 0 && width <= spacing)) {
+    throw new RangeError(`width of studs is ${width}, expected a number of metres from 0 to their spacing`);
+  }
+  const driving = leafAt(layers, between[0], air);
+  const driven = leafAt(layers, between[1], air);
+  if (driven.first <= driving.last) {
+    throw new RangeError(
+      `studs are fixed to layers ${between[0] + 1} and ${between[1] + 1}, expected layers of two different leaves, the outer one first`,
+    );
+  }
+  return { connection, driving, driven };
+}
+
+/** Transmission coefficients of a wall by its two kinds of path at one frequency. */
+function wallPaths(
+  layers: readonly Layer[],
+  studs: readonly Stud[],
+  hz: number,
+  air: Air,
+  field: Field,
+): { airborne: number; studs: number } {
+  if (studs.length === 0) {
+    const { coefficient, converged } = diffuseTransmission(layers, hz, { air, field });
+    expectConverged(converged, hz);
+    return { airborne: coefficient, studs: 0 };
+  }
+  const stack = prepareStack(layers, hz, air);
+  let airborne = 0;
+  let throughStuds = 0;
+  for (const stud of studs) {
+    const marks = [stud.driving, stud.driven].map((leaf) =>
+      Math.max(...stack.operationOfLayer.slice(leaf.first, leaf.last + 1)),
+    );
+    const { values, converged } = integrateOverField(
+      stack,
+      field,
+      (cosine, state) => followTransmittedWave(stack, cosine, state, marks),
+      (cosine, state, out) => {
+        const share = transmittedShare(cosine, air.impedance, state);
+        out[0] = share;
+        // The velocities belong to a transmitted pressure of 1; the share brings them to an incident pressure of 1. An
+        // incident intensity of 1 has a squared pressure of 2 rho c sin(theta) dtheta from each direction.
+        const re = state.markedRe[0] - state.markedRe[1];
+        const im = state.markedIm[0] - state.markedIm[1];
+        out[1] = air.impedance * share * (re * re + im * im);
+      },
+      2,
+    );
+    expectConverged(converged, hz);
+    airborne = values[0]!;
+    const direct = connectionTransmission(stud.connection, stud.driving, stud.driven, values[1]!, hz, air, field);
+    throughStuds += direct * shareOfRest(layers, studs, stud.driven, hz, air, field);
+  }
+  return { airborne, studs: throughStuds };
+}
+
+/** What the layers behind a driven leaf let through of what the leaf alone would radiate. */
+function shareOfRest(
+  layers: readonly Layer[],
+  studs: readonly Stud[],
+  leaf: Leaf,
+  hz: number,
+  air: Air,
+  field: Field,
+): number {
+  const rest = layers.slice(leaf.first);
+  if (leaf.last === layers.length - 1) return 1;
+  const shifted = studs
+    .filter((stud) => stud.driving.first >= leaf.first)
+    .map((stud) => ({
+      connection: stud.connection,
+      driving: shiftLeaf(stud.driving, leaf.first),
+      driven: shiftLeaf(stud.driven, leaf.first),
+    }));
+  const onward = wallPaths(rest, shifted, hz, air, field);
+  const alone = diffuseTransmission(layers.slice(leaf.first, leaf.last + 1), hz, { air, field });
+  expectConverged(alone.converged, hz);
+  return (onward.airborne + onward.studs) / alone.coefficient;
+}
+
+function shiftLeaf(leaf: Leaf, by: number): Leaf {
+  return { ...leaf, first: leaf.first - by, last: leaf.last - by };
+}

@@ -1,0 +1,62 @@
+import type { Air } from '../air/air-properties.js';
+import { besselJ1 } from '../math/bessel.js';
+import { type Complex, complex } from '../math/complex.js';
+import { struveH1 } from '../math/struve.js';
+
+export type Aperture = {
+  /** m */
+  readonly radius: number;
+  /** m, through the wall */
+  readonly depth: number;
+  /** `defaultIncidence` when absent. */
+  readonly incidence?: 'normal' | 'diffuse';
+};
+
+/** Rooms have diffuse fields; the published formula is for normal incidence. */
+export const defaultIncidence = 'diffuse';
+
+/**
+ * Transmission loss of a round hole, dB, referred to its own area; it can be negative.
+ *
+ * Equation: tau = 4 R^2/{4 R^2 (cos kd - X sin kd)^2 + [(R^2 - X^2 + 1) sin kd + 2 X cos kd]^2} with R and X of
+ * `pistonImpedance`, for normal incidence. In a diffuse field the mean-square pressure on a small closed mouth is twice as
+ * large for the same incident intensity; for larger mouths it falls with 4 R/(k a)^2 (reciprocity of a piston with the
+ * field), and tau is multiplied by that factor, but never by less than 1.
+ * Units: radius and depth in m, hz in Hz.
+ * Source: G.P. Wilson, W.W. Soroka, J. Acoust. Soc. Am. 37 (1965) 286 (from memory); diffuse factor derived here.
+ * Valid for holes whose air moves as a plug; friction is left out, so holes below about 1 mm are overestimated.
+ */
+export function apertureTransmissionLoss(
+  { radius, depth, incidence = defaultIncidence }: Aperture,
+  hz: number,
+  air: Air,
+): number {
+  if (!(radius >= 0 && Number.isFinite(radius))) {
+    throw new RangeError(`hole has a radius of ${radius}, expected a number of metres of 0 or more`);
+  }
+  if (!(depth >= 0 && Number.isFinite(depth))) {
+    throw new RangeError(`hole is ${depth} deep, expected a number of metres of 0 or more`);
+  }
+  if (radius === 0) return Number.POSITIVE_INFINITY;
+  const k = (2 * Math.PI * hz) / air.soundSpeed;
+  const { re, im } = pistonImpedance(k * radius);
+  const cos = Math.cos(k * depth);
+  const sin = Math.sin(k * depth);
+  const inPhase = 2 * re * (cos - im * sin);
+  const outOfPhase = (re * re - im * im + 1) * sin + 2 * im * cos;
+  const normal = (4 * re * re) / (inPhase ** 2 + outOfPhase ** 2);
+  const factor = incidence === 'diffuse' ? Math.max(1, (4 * re) / (k * radius) ** 2) : 1;
+  return -10 * Math.log10(normal * factor);
+}
+
+/**
+ * Radiation impedance of a round piston in a wall over rho c, for k times its radius.
+ *
+ * Equation: R = 1 - J1(2 ka)/(ka), X = H1(2 ka)/(ka), with the Struve function H1.
+ * Source: Rayleigh, in every textbook of acoustics (common practice). For small ka: (ka)^2/2 + j 8 ka/(3 pi).
+ */
+export function pistonImpedance(ka: number): Complex {
+  // The difference of nearly equal numbers is replaced by its series where it would lose digits.
+  if (ka < 1e-2) return complex((ka * ka) / 2 - ka ** 4 / 12, struveH1(2 * ka) / ka);
+  return complex(1 - besselJ1(2 * ka) / ka, struveH1(2 * ka) / ka);
+}

@@ -1,0 +1,12 @@
+import type { Plate } from './plate.js';
+
+/**
+ * Bending stiffness of a plate per unit width, N m.
+ *
+ * Equation: B = E h^3 / (12 (1 - nu^2)), E in Pa, h in m.
+ * Source: common practice, thin-plate theory. Valid while the bending wave is longer than about six thicknesses.
+ * See also: `criticalFrequency`.
+ */
+export function bendingStiffness(plate: Plate): number {
+  return (plate.youngsModulus * plate.thickness ** 3) / (12 * (1 - plate.poissonRatio ** 2));
+}
