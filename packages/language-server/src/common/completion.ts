@@ -1,0 +1,186 @@
+import {
+  contextAt,
+  type DimensionName,
+  type Expectation,
+  type Fact,
+  type Material,
+  type SymbolEntry,
+  type SymbolKind,
+  units,
+  vocabulary,
+} from '@boothwright/language';
+import { materialHover } from '@boothwright/presentation';
+import { type CompletionItem, CompletionItemKind, MarkupKind, type Position, type Range } from 'vscode-languageserver';
+import { materialFacts } from './material-facts.js';
+import type { View } from './view.js';
+
+/** What an item needs to be completed by its documentation, only when it is looked at. */
+interface ItemData {
+  readonly uri: string;
+  readonly material: string;
+}
+
+const faces = ['front', 'back', 'left', 'right', 'roof', 'floor', 'walls'];
+const symbolItemKind: Readonly<Record<SymbolKind, CompletionItemKind>> = {
+  material: CompletionItemKind.Struct,
+  assembly: CompletionItemKind.Class,
+  let: CompletionItemKind.Constant,
+  noise: CompletionItemKind.Event,
+  impact: CompletionItemKind.Event,
+  appliance: CompletionItemKind.Event,
+  booth: CompletionItemKind.Module,
+  door: CompletionItemKind.Interface,
+  window: CompletionItemKind.Interface,
+  vent: CompletionItemKind.Interface,
+  slit: CompletionItemKind.Interface,
+  hole: CompletionItemKind.Interface,
+  item: CompletionItemKind.Value,
+  variant: CompletionItemKind.Enum,
+};
+
+/** What may stand at a position, and nothing else. */
+export function completion(view: View, position: Position): CompletionItem[] {
+  const context = contextAt(view.parsed, view.lines.offsetAt(position));
+  if (context.quiet) return [];
+  const range = view.lines.rangeOf(context.replace);
+  const items = context.expects.flatMap((expectation) => propose(view, expectation));
+  const seen = new Set<string>();
+  return items.flatMap((item) => {
+    if (seen.has(item.label)) return [];
+    seen.add(item.label);
+    return [{ ...item, textEdit: { range: range satisfies Range, newText: item.insertText ?? item.label } }];
+  });
+}
+
+/** Adds the full account of a material to its item. */
+export function completeItem(item: CompletionItem, viewOf: (uri: string) => View | undefined): CompletionItem {
+  const data = item.data as ItemData | undefined;
+  if (data === undefined) return item;
+  const material = viewOf(data.uri)?.checked.spec.materials.get(data.material);
+  if (material === undefined) return item;
+  return { ...item, documentation: { kind: MarkupKind.Markdown, value: materialHover(material) } };
+}
+
+function propose(view: View, expectation: Expectation): CompletionItem[] {
+  switch (expectation.kind) {
+    case 'fact':
+      return expectation.facts.filter((fact) => fact.keyword !== '').map(factItem);
+    case 'layer':
+      return materialItems(view);
+    case 'reference':
+      return expectation.to.flatMap((kind) => (kind === 'material' ? materialItems(view) : symbolItems(view, kind)));
+    case 'quantity':
+      return symbolItems(view, 'let');
+    case 'unit':
+      return unitItems(expectation.dimension);
+    case 'choice':
+      return expectation.options.map((option, at) => word(option, CompletionItemKind.EnumMember, at));
+    case 'face':
+      return faces.map((face, at) => word(face, CompletionItemKind.EnumMember, at));
+    case 'word':
+      return [word(expectation.word, CompletionItemKind.Keyword, 0)];
+    case 'path':
+      return pathItems(view, expectation.typed);
+    case 'path-or-catalogue':
+      return [
+        { ...word('catalog', CompletionItemKind.Module, 0), detail: 'the materials that ship with Boothwright' },
+        { ...word('"./', CompletionItemKind.File, 1), detail: 'a file of this folder, such as "./materials.booth"' },
+      ];
+    case 'new-name':
+    case 'text':
+      return [];
+  }
+}
+
+/** Earlier in a list of options means earlier in the completion list. */
+const rank = (group: number, at: number): string => `${group}${String(at).padStart(3, '0')}`;
+
+function word(label: string, kind: CompletionItemKind, at: number): CompletionItem {
+  return { label, kind, sortText: rank(1, at) };
+}
+
+function factItem(fact: Fact, at: number): CompletionItem {
+  return {
+    label: fact.keyword,
+    kind: CompletionItemKind.Keyword,
+    detail: fact.example,
+    documentation: fact.documentation,
+    // What a block cannot do without comes first.
+    sortText: rank(fact.required === true ? 2 : 3, at),
+    insertText: fact.parts.length > 0 ? `${fact.keyword} ` : fact.keyword,
+  };
+}
+
+function materialItems(view: View): CompletionItem[] {
+  return [...view.checked.spec.materials.values()].map((material: Material, at) => ({
+    label: material.name,
+    kind: CompletionItemKind.Struct,
+    labelDetails: { description: material.fromCatalogue ? 'catalogue' : 'this spec' },
+    detail: materialFacts(material),
+    // The user's own come before the catalogue's.
+    sortText: rank(material.fromCatalogue ? 2 : 1, at),
+    data: { uri: view.uri, material: material.name } satisfies ItemData,
+  }));
+}
+
+function symbolItems(view: View, kind: SymbolKind): CompletionItem[] {
+  return view.checked.symbols.symbols
+    .filter((symbol) => symbol.kind === kind)
+    .map((symbol, at) => ({ ...symbolItem(symbol), sortText: rank(1, at) }));
+}
+
+function symbolItem(symbol: SymbolEntry): CompletionItem {
+  return {
+    label: symbol.name,
+    kind: symbolItemKind[symbol.kind],
+    detail: symbol.title === undefined ? symbol.kind : `${symbol.kind}, ${symbol.title}`,
+  };
+}
+
+function unitItems(dimension: DimensionName | 'any' | 'amount'): CompletionItem[] {
+  const fits = (each: DimensionName) =>
+    dimension === 'any' ||
+    each === dimension ||
+    (dimension === 'amount' && (each === 'length' || each === 'mass-per-area'));
+  return units
+    .filter((entry) => fits(entry.dimension))
+    .map((entry, at) => ({
+      label: entry.unit,
+      kind: CompletionItemKind.Unit,
+      detail: entry.documentation,
+      sortText: rank(entry.common === true ? 1 : 2, at),
+    }));
+}
+
+/** The next step of a path such as `alcove.entry.gap`: a thing in the booth, or one of the facts of its block. */
+function pathItems(view: View, typed: readonly string[]): CompletionItem[] {
+  const [first, second] = typed;
+  const { symbols } = view.checked.symbols;
+  const placed = (items: CompletionItem[]) => items.map((item, at) => ({ ...item, sortText: rank(1, at) }));
+  if (first === undefined) {
+    const kinds: readonly SymbolKind[] = ['let', 'booth', 'material'];
+    return placed(symbols.filter(({ kind, fromCatalogue }) => kinds.includes(kind) && !fromCatalogue).map(symbolItem));
+  }
+  const head = symbols.find(({ name, kind }) => name === first && (kind === 'booth' || kind === 'material'));
+  if (head === undefined) return [];
+  if (second === undefined) {
+    const inside = head.kind === 'booth' ? symbols.filter(({ container }) => container === head.name) : [];
+    return placed([...inside.map(symbolItem), ...pathFacts(head.kind)]);
+  }
+  const thing = symbols.find(({ name, container }) => name === second && container === head.name);
+  if (thing !== undefined && typed.length === 2) return placed(pathFacts(thing.kind));
+  return [];
+}
+
+/** The facts of a block by which a variant can change one value; those with a block of their own are things. */
+function pathFacts(block: string): CompletionItem[] {
+  const facts = vocabulary.find(({ name }) => name === block)?.facts ?? [];
+  return facts
+    .filter((fact) => fact.keyword !== '' && fact.block === undefined)
+    .map((fact) => ({
+      label: fact.keyword.replace(' ', '.'),
+      kind: CompletionItemKind.Field,
+      detail: fact.example,
+      documentation: fact.documentation,
+    }));
+}

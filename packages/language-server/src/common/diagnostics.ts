@@ -1,0 +1,125 @@
+import type { Caution, Finding, RequirementResult } from '@boothwright/assessment';
+import type { Problem, SourceRange } from '@boothwright/language';
+import { type Diagnostic, type DiagnosticRelatedInformation, DiagnosticSeverity } from 'vscode-languageserver';
+import type { View } from './view.js';
+
+const source = 'boothwright';
+const severityOfProblem = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  hint: DiagnosticSeverity.Information,
+} as const;
+const severityOfFinding = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+} as const;
+
+/** What is wrong with the text itself, and what the last assessment found in it. */
+export function diagnostics(view: View): Diagnostic[] {
+  return [...textDiagnostics(view), ...assessmentDiagnostics(view)];
+}
+
+/** Those of the language; a problem in another file stands on the line that uses the file. */
+export function textDiagnostics(view: View): Diagnostic[] {
+  const own = view.checked.problems.filter((problem) => problem.range.file === view.file);
+  return [...own.map((problem) => ofProblem(view, problem)), ...elsewhere(view)];
+}
+
+/** Missed requirements, findings, and cautions that call for a stop; marked when the text has moved on since. */
+export function assessmentDiagnostics(view: View): Diagnostic[] {
+  const { results } = view;
+  if (results === undefined) return [];
+  const found = [
+    ...results.requirements.map((requirement) => ofRequirement(view, requirement)),
+    ...results.findings.map((finding) => ofFinding(view, finding)),
+    ...results.cautions.map((caution) => ofCaution(view, caution)),
+  ].filter((each) => each !== undefined);
+  if (!view.stale) return found;
+  return found.map((each) => ({ ...each, message: `${each.message}\n(from before the text was broken)` }));
+}
+
+function ofProblem(view: View, problem: Problem): Diagnostic {
+  return {
+    range: view.lines.rangeOf(problem.range),
+    severity: severityOfProblem[problem.severity],
+    code: problem.id,
+    source,
+    message: problem.hint === undefined ? problem.message : `${problem.message}\n${problem.hint}`,
+    relatedInformation: related(view, problem.related ?? []),
+  };
+}
+
+function elsewhere(view: View): Diagnostic[] {
+  return view.checked.files.flatMap((other): Diagnostic[] => {
+    const first = view.checked.problems.find(
+      (problem) => problem.range.file === other.file && problem.severity !== 'hint',
+    );
+    const use = view.parsed.tree.statements.find((statement) => statement.keyword.word === 'use');
+    if (other.file === view.file || first === undefined || use === undefined) return [];
+    const errors = view.checked.problems.some((each) => each.range.file === other.file && each.severity === 'error');
+    return [
+      {
+        range: view.lines.rangeOf(use),
+        severity: errors ? DiagnosticSeverity.Error : DiagnosticSeverity.Warning,
+        code: first.id,
+        source,
+        message: `In ${other.file}: ${first.message}`,
+        relatedInformation: related(view, [first]),
+      },
+    ];
+  });
+}
+
+function ofRequirement(view: View, requirement: RequirementResult): Diagnostic | undefined {
+  if (requirement.range.file !== view.file || requirement.verdict === 'met') return undefined;
+  const missed = requirement.verdict === 'missed';
+  const path = requirement.limitedBy === null ? '' : `\nLimited by ${requirement.limitedBy}`;
+  return {
+    range: view.lines.rangeOf(requirement.range),
+    severity: missed ? DiagnosticSeverity.Warning : DiagnosticSeverity.Information,
+    code: missed ? 'requirement-missed' : 'requirement-not-assessed',
+    source,
+    message: `${requirement.explanation}${path}`,
+  };
+}
+
+function ofFinding(view: View, finding: Finding): Diagnostic | undefined {
+  if (finding.range.file !== view.file) return undefined;
+  return {
+    range: view.lines.rangeOf(headerOf(view, finding.range)),
+    severity: severityOfFinding[finding.severity],
+    code: finding.id,
+    source,
+    message: finding.fix === '' ? finding.message : `${finding.message}\n${finding.fix}`,
+    relatedInformation: related(view, finding.related),
+  };
+}
+
+function ofCaution(view: View, caution: Caution): Diagnostic | undefined {
+  if (caution.severity !== 'stop' || caution.range.file !== view.file) return undefined;
+  const number = caution.number === null ? '' : ` (${caution.number})`;
+  return {
+    range: view.lines.rangeOf(headerOf(view, caution.range)),
+    severity: DiagnosticSeverity.Warning,
+    code: caution.id,
+    source,
+    message: `Stop: ${caution.hazard}${number}\n${caution.why}\n${caution.ask}`,
+  };
+}
+
+/** A squiggle under a whole block hides the text; what holds for a block is marked on its first line. */
+function headerOf(view: View, range: SourceRange): SourceRange {
+  const end = view.lines.lineEnd(range.from);
+  return range.to <= end ? range : { ...range, to: end };
+}
+
+function related(
+  view: View,
+  places: readonly { readonly range: SourceRange; readonly message: string }[],
+): DiagnosticRelatedInformation[] {
+  return places.flatMap(({ range, message }) => {
+    const location = view.locate(range);
+    return location === undefined ? [] : [{ location, message }];
+  });
+}

@@ -1,0 +1,19 @@
+import { escapeMarkdown, formatFigures } from '@boothwright/presentation';
+import type { View } from '../view.js';
+
+/** The layer on whose line a place is: what it weighs there and which model speaks for it. */
+export function layerSection(view: View, offset: number): string | undefined {
+  for (const [name, assembly] of Object.entries(view.results?.assemblies ?? {})) {
+    const layer = assembly.layers.find(
+      ({ range }) => range.file === view.file && range.from <= offset && offset <= range.to,
+    );
+    if (layer === undefined) continue;
+    return [
+      `**${escapeMarkdown(layer.text)}** in ${escapeMarkdown(name)}`,
+      `${formatFigures(layer.thicknessM * 1000)} mm`,
+      `${formatFigures(layer.surfaceMassKgPerM2)} kg/m²`,
+      `model: ${escapeMarkdown(layer.model)}`,
+    ].join(' · ');
+  }
+  return undefined;
+}

@@ -1,0 +1,135 @@
+import type { BoothResult, ResultDocument } from '@boothwright/assessment';
+import type { SourceRange } from '@boothwright/language';
+import {
+  assemblyLabel,
+  boothLabel,
+  layerLabel,
+  openingLabel,
+  requirementLabel,
+  sessionLabel,
+  sourceLabel,
+} from '@boothwright/presentation';
+import type { InlayHint, Range } from 'vscode-languageserver';
+import { assumedDefault } from './hover/value-section.js';
+import type { Settings } from './settings.js';
+import type { View } from './view.js';
+
+interface Answer {
+  readonly range: SourceRange;
+  readonly label: string | undefined;
+  readonly tooltip?: string;
+}
+
+/** At the end of a line, what the line came to. */
+export function inlayHints(view: View, range: Range, settings: Settings): InlayHint[] {
+  const shown = settings.inlayHints;
+  const { results } = view;
+  const answers: Answer[] = [];
+  if (results !== undefined) {
+    if (shown.assemblies) answers.push(...assemblies(results));
+    if (shown.layers) answers.push(...layers(results));
+    if (shown.openings) answers.push(...openings(results));
+    if (shown.noise) answers.push(...noises(results));
+    if (shown.requirements) answers.push(...requirements(results));
+    if (shown.booths) answers.push(...booths(view, results));
+  }
+  const computed = answers.map((answer) => hint(view, answer, view.stale ? 'before the error: ' : ''));
+  const assumed = shown.defaults ? assumptions(view).map((answer) => hint(view, answer, '')) : [];
+  return [...computed, ...assumed]
+    .filter((each) => each !== undefined)
+    .filter(({ position }) => within(position.line, range));
+}
+
+const within = (line: number, range: Range): boolean => range.start.line <= line && line <= range.end.line;
+
+function hint(view: View, { range, label, tooltip }: Answer, prefix: string): InlayHint | undefined {
+  // A place that shrank to nothing was deleted since.
+  if (label === undefined || range.file !== view.file || range.from === range.to) return undefined;
+  return {
+    position: view.lines.positionAt(view.lines.lineEnd(range.from)),
+    label: `${prefix}${label}`,
+    paddingLeft: true,
+    ...(tooltip === undefined ? {} : { tooltip: { kind: 'markdown', value: tooltip } }),
+  };
+}
+
+function assemblies(results: ResultDocument): Answer[] {
+  return Object.values(results.assemblies).map((assembly) => ({
+    range: assembly.range,
+    label: assemblyLabel(assembly),
+  }));
+}
+
+function layers(results: ResultDocument): Answer[] {
+  return Object.values(results.assemblies)
+    .flatMap((assembly) => assembly.layers)
+    .map((layer) => ({ range: layer.range, label: layerLabel(layer) }));
+}
+
+function openings(results: ResultDocument): Answer[] {
+  return Object.values(results.booths).flatMap((booth) => {
+    // A door has two paths, its leaf and its seals, and one line.
+    const named = new Map(booth.paths.filter(({ kind }) => kind !== 'face').map((path) => [path.name, path.range]));
+    return [...named].map(([name, range]) => ({ range, label: openingLabel(name, booth, results.grid.nominalHz) }));
+  });
+}
+
+function noises(results: ResultDocument): Answer[] {
+  const ranges = new Map<string, SourceRange>();
+  const all = Object.entries(results.booths);
+  for (const [, booth] of all) {
+    for (const { name, range } of [...booth.noise.bySource, ...booth.noise.notPredicted]) ranges.set(name, range);
+  }
+  return [...ranges].map(([name, range]) => ({ range, label: perBooth(all, (booth) => sourceLabel(name, booth)) }));
+}
+
+/** With several booths each answer says which one it is about. */
+function perBooth(
+  booths: readonly (readonly [string, BoothResult])[],
+  label: (booth: BoothResult) => string | undefined,
+): string | undefined {
+  const labels = booths.flatMap(([name, booth]) => {
+    const text = label(booth);
+    return text === undefined ? [] : [booths.length > 1 ? `${name}: ${text}` : text];
+  });
+  return labels.length === 0 ? undefined : labels.join('; ');
+}
+
+function requirements(results: ResultDocument): Answer[] {
+  const lines = new Map<number, { range: SourceRange; labels: string[] }>();
+  for (const requirement of results.requirements) {
+    const line = lines.get(requirement.range.from) ?? { range: requirement.range, labels: [] };
+    const label = requirementLabel(requirement);
+    const several = requirement.booth !== null && Object.keys(results.booths).length > 1;
+    line.labels.push(several ? `${requirement.booth}: ${label}` : label);
+    lines.set(requirement.range.from, line);
+  }
+  return [...lines.values()].map(({ range, labels }) => ({ range, label: labels.join('; ') }));
+}
+
+function booths(view: View, results: ResultDocument): Answer[] {
+  const all = Object.entries(results.booths);
+  const session = view.checked.spec.session;
+  const air = session && {
+    range: session.range,
+    label: perBooth(all, (booth) => (booth.air === null ? undefined : sessionLabel(booth.air))),
+  };
+  return [...all.map(([, booth]) => ({ range: booth.range, label: boothLabel(booth) })), ...(air ? [air] : [])];
+}
+
+/** How many facts of a block are assumed, named in the tooltip; the hover on the block's name says on what each rests. */
+function assumptions(view: View): Answer[] {
+  const byHeader = new Map<number, { range: SourceRange; names: string[] }>();
+  for (const entry of view.checked.values) {
+    const known = assumedDefault(entry);
+    if (known === undefined || entry.value.range.file !== view.file) continue;
+    const header = byHeader.get(entry.value.range.from) ?? { range: entry.value.range, names: [] };
+    header.names.push(`${entry.label}: ${known.text}`);
+    byHeader.set(entry.value.range.from, header);
+  }
+  return [...byHeader.values()].map(({ range, names }) => ({
+    range,
+    label: `${names.length} assumed`,
+    tooltip: `Not given, and so assumed:\n\n${names.map((name) => `- ${name}`).join('\n')}`,
+  }));
+}

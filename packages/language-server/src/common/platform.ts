@@ -1,0 +1,9 @@
+import type { SourceAnswer } from '@boothwright/language';
+
+/** What differs between a process and a web worker. */
+export interface Platform {
+  /** Reads a file below a workspace folder; `path` is POSIX and relative to it. Never leaves the folder. */
+  read(folderUri: string, path: string): SourceAnswer;
+  /** Runs a task once the messages that have arrived are dealt with; the answer calls it off. */
+  later(task: () => void): () => void;
+}

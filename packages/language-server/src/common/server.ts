@@ -1,0 +1,218 @@
+import {
+  type Connection,
+  DidChangeConfigurationNotification,
+  ErrorCodes,
+  type InitializeResult,
+  ResponseError,
+  TextDocumentSyncKind,
+  TextDocuments,
+} from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { catalogueRequest } from './catalogue-uri.js';
+import { completeItem, completion } from './completion.js';
+import { definition } from './definition.js';
+import { diagnostics } from './diagnostics.js';
+import { documentSymbols } from './document-symbols.js';
+import { foldingRanges } from './folding-ranges.js';
+import { formatting } from './formatting.js';
+import { guarded } from './guarded.js';
+import { hover } from './hover.js';
+import { inlayHints } from './inlay-hints.js';
+import type { Platform } from './platform.js';
+import { references } from './references.js';
+import { prepareRename, RenameRefused, rename } from './rename.js';
+import { createScheduler } from './scheduler.js';
+import { readSettings, type Settings } from './settings.js';
+import { tooLongDiagnostic } from './too-long-diagnostic.js';
+import { catalogueDocumentText, createWorkspace, type Workspace } from './workspace.js';
+
+/** What an editor says about itself when it starts the server, beside the protocol's own capabilities. */
+interface ClientOptions {
+  /** It can open the document `booth-catalog:/catalog.booth`. */
+  readonly catalogueDocument: boolean;
+  /** It shows pictures in hovers. */
+  readonly pictures: boolean;
+}
+
+/** Answers one editor over one connection until the connection ends. */
+export function startServer(connection: Connection, platform: Platform): void {
+  const documents = new TextDocuments(TextDocument);
+  let folders: string[] = [];
+  let settings: Settings = readSettings(undefined);
+  let client: ClientOptions = { catalogueDocument: false, pictures: false };
+  let canRefreshHints = false;
+  let canWatchSettings = false;
+  let workspace: Workspace = newWorkspace();
+
+  function newWorkspace(): Workspace {
+    return createWorkspace({
+      platform,
+      folders: () => folders,
+      documents: () => documents.all(),
+      catalogueDocument: client.catalogueDocument,
+    });
+  }
+
+  const log = (message: string): void => connection.console.error(message);
+  const publish = guarded('Reporting', log, undefined, (uri: string): void => {
+    const document = documents.get(uri);
+    if (document === undefined) return;
+    const view = workspace.view(uri);
+    const found = view === undefined ? tooLongDiagnostic(document.getText()) : diagnostics(view);
+    connection.sendDiagnostics({ uri, version: document.version, diagnostics: found });
+  });
+  const refreshHints = (): void => {
+    if (canRefreshHints) connection.languages.inlayHint.refresh().catch(() => undefined);
+  };
+  const assessNow = guarded('Assessing', log, false, (uri: string) => workspace.assessNow(uri));
+  const scheduler = createScheduler({
+    platform,
+    reportText: publish,
+    isPending: guarded('Checking', log, false, (uri: string) => workspace.isPending(uri)),
+    reportNumbers(uri) {
+      if (!assessNow(uri)) return;
+      publish(uri);
+      refreshHints();
+    },
+  });
+  const everything = (): void => scheduler.changed(documents.keys());
+
+  connection.onInitialize(({ capabilities, workspaceFolders, rootUri, initializationOptions }): InitializeResult => {
+    folders = (workspaceFolders ?? []).map(({ uri }) => uri);
+    if (folders.length === 0 && typeof rootUri === 'string') folders = [rootUri];
+    const told = (initializationOptions ?? {}) as Record<'catalogueDocument' | 'pictures' | 'boothwright', unknown>;
+    client = { catalogueDocument: told.catalogueDocument === true, pictures: told.pictures === true };
+    settings = readSettings(told.boothwright);
+    canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
+    canWatchSettings = capabilities.workspace?.didChangeConfiguration?.dynamicRegistration === true;
+    workspace = newWorkspace();
+    return {
+      serverInfo: { name: 'boothwright' },
+      capabilities: {
+        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+        hoverProvider: true,
+        inlayHintProvider: true,
+        completionProvider: { triggerCharacters: [' ', '.', '"'], resolveProvider: true },
+        documentSymbolProvider: true,
+        definitionProvider: true,
+        referencesProvider: true,
+        renameProvider: { prepareProvider: true },
+        documentFormattingProvider: true,
+        foldingRangeProvider: true,
+        workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+      },
+    };
+  });
+
+  connection.onInitialized(() => {
+    if (canWatchSettings) {
+      connection.client
+        .register(DidChangeConfigurationNotification.type, { section: 'boothwright' })
+        .catch((error) => log(String(error)));
+    }
+    connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+      const gone = new Set(removed.map(({ uri }) => uri));
+      folders = [...folders.filter((uri) => !gone.has(uri)), ...added.map(({ uri }) => uri)];
+      workspace.changedOnDisk();
+      everything();
+    });
+  });
+
+  documents.onDidChangeContent(({ document }) => {
+    scheduler.changed([document.uri, ...workspace.changed(document.uri)]);
+  });
+  documents.onDidClose(({ document: { uri } }) => {
+    const users = workspace.changed(uri);
+    workspace.closed(uri);
+    scheduler.closed(uri);
+    connection.sendDiagnostics({ uri, diagnostics: [] });
+    scheduler.changed(users);
+  });
+  connection.onDidChangeWatchedFiles(() => {
+    workspace.changedOnDisk();
+    everything();
+  });
+  connection.onDidChangeConfiguration(({ settings: sent }) => {
+    settings = readSettings((sent as { boothwright?: unknown } | null)?.boothwright);
+    refreshHints();
+  });
+
+  const viewOf = (uri: string) => workspace.view(uri);
+  const withNumbers = (uri: string) => {
+    assessNow(uri);
+    return workspace.view(uri);
+  };
+
+  connection.onHover(
+    guarded('Hover', log, null, ({ textDocument, position }) => {
+      const view = withNumbers(textDocument.uri);
+      return (view && hover(view, position, client)) ?? null;
+    }),
+  );
+  connection.languages.inlayHint.on(
+    guarded('Inlay hints', log, [], ({ textDocument, range }) => {
+      // Where a refresh will follow, the numbers at hand do until then.
+      const atHand = viewOf(textDocument.uri);
+      const view = canRefreshHints && atHand?.results !== undefined ? atHand : withNumbers(textDocument.uri);
+      return view === undefined ? [] : inlayHints(view, range, settings);
+    }),
+  );
+  connection.onCompletion(
+    guarded('Completion', log, [], ({ textDocument, position }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : completion(view, position);
+    }),
+  );
+  connection.onCompletionResolve((item) => guarded('Completion', log, item, () => completeItem(item, viewOf))());
+  connection.onDocumentSymbol(
+    guarded('Outline', log, [], ({ textDocument }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : documentSymbols(view);
+    }),
+  );
+  connection.onDefinition(
+    guarded('Definition', log, [], ({ textDocument, position }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : definition(view, position);
+    }),
+  );
+  connection.onReferences(
+    guarded('References', log, [], ({ textDocument, position, context }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : references(view, position, context.includeDeclaration);
+    }),
+  );
+  connection.onPrepareRename(
+    guarded('Rename', log, null, ({ textDocument, position }) => {
+      const view = viewOf(textDocument.uri);
+      return (view && prepareRename(view, position)) ?? null;
+    }),
+  );
+  connection.onRenameRequest(
+    guarded('Rename', log, null, ({ textDocument, position, newName }) => {
+      const view = viewOf(textDocument.uri);
+      try {
+        return (view && rename(view, position, newName)) ?? null;
+      } catch (error) {
+        if (error instanceof RenameRefused) return new ResponseError(ErrorCodes.InvalidRequest, error.message);
+        throw error;
+      }
+    }),
+  );
+  connection.onDocumentFormatting(
+    guarded('Formatting', log, [], ({ textDocument }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : formatting(view);
+    }),
+  );
+  connection.onFoldingRanges(
+    guarded('Folding', log, [], ({ textDocument }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : foldingRanges(view);
+    }),
+  );
+  connection.onRequest(catalogueRequest, () => catalogueDocumentText());
+
+  documents.listen(connection);
+  connection.listen();
+}

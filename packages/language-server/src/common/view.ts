@@ -1,0 +1,21 @@
+import type { ResultDocument } from '@boothwright/assessment';
+import type { CheckResult, ParsedFile, SourceRange } from '@boothwright/language';
+import type { Location } from 'vscode-languageserver';
+import type { LineTable } from './line-table.js';
+
+/** Everything that a feature may look at to answer for one document: plain values, all of the same text. */
+export interface View {
+  readonly uri: string;
+  /** The document's name inside `checked`. */
+  readonly file: string;
+  readonly text: string;
+  readonly lines: LineTable;
+  readonly checked: CheckResult;
+  readonly parsed: ParsedFile;
+  /** The last assessment, its places carried over to this text. */
+  readonly results: ResultDocument | undefined;
+  /** True while the text is broken and the results are those of an earlier text. */
+  readonly stale: boolean;
+  /** Where a place is in the editor; undefined when the editor cannot show it. */
+  locate(range: SourceRange): Location | undefined;
+}

@@ -1,0 +1,185 @@
+import { assess, type ResultDocument } from '@boothwright/assessment';
+import { CATALOGUE_FILE, type CheckResult, catalogueText, checkSpec, type SourceHost } from '@boothwright/language';
+import { catalogueUri } from './catalogue-uri.js';
+import { type FilePlace, filePlace, sameUri, uriOfPlace } from './file-place.js';
+import { type LineTable, lineTable } from './line-table.js';
+import type { Platform } from './platform.js';
+import { shiftResults } from './shift-results.js';
+import type { View } from './view.js';
+
+/** Longest text that is read, in characters. */
+export const longestText = 10_000_000;
+
+export interface OpenDocument {
+  readonly uri: string;
+  readonly version: number;
+  getText(): string;
+}
+
+export interface WorkspaceOptions {
+  readonly platform: Pick<Platform, 'read'>;
+  /** Addresses of the workspace folders. */
+  folders(): readonly string[];
+  /** The documents open in the editor; their text wins over that on disk. */
+  documents(): readonly OpenDocument[];
+  /** True when the editor can show the catalogue as a document. */
+  readonly catalogueDocument: boolean;
+}
+
+/** What is known about each open document, worked out when it is asked for and kept until its text changes. */
+export interface Workspace {
+  /** Undefined for a document that is not open or too long to be read. */
+  view(uri: string): View | undefined;
+  /** Works the numbers out, unless they are there or the text is broken. Answers whether they are new. */
+  assessNow(uri: string): boolean;
+  /** True when the text is sound and its numbers are still to be worked out. */
+  isPending(uri: string): boolean;
+  /** Forgets what rests on a file; answers the other open documents that use it. */
+  changed(uri: string): readonly string[];
+  /** Forgets everything that was read from disk. */
+  changedOnDisk(): void;
+  closed(uri: string): void;
+}
+
+interface Entry {
+  checked?: { readonly version: number; readonly result: CheckResult; readonly lines: LineTable };
+  /** The last text whose numbers were worked out, and the numbers. */
+  assessed?: { readonly text: string; readonly spec: CheckResult['spec']; readonly results: ResultDocument };
+  /** The numbers with their places in a later text. */
+  shifted?: { readonly text: string; readonly results: ResultDocument };
+}
+
+export function createWorkspace(options: WorkspaceOptions): Workspace {
+  const entries = new Map<string, Entry>();
+  const entryOf = (uri: string): Entry => {
+    let entry = entries.get(uri);
+    if (entry === undefined) {
+      entry = {};
+      entries.set(uri, entry);
+    }
+    return entry;
+  };
+  const open = (uri: string) => options.documents().find((document) => document.uri === uri);
+
+  const placeOf = (uri: string): FilePlace =>
+    sameUri(uri, catalogueUri) ? { folderUri: '', path: CATALOGUE_FILE } : filePlace(uri, options.folders());
+
+  const hostOf = (entryUri: string, { folderUri, path: entryPath }: FilePlace): SourceHost => ({
+    read(path) {
+      const uri = path === entryPath ? entryUri : uriOfPlace({ folderUri, path });
+      const document = options.documents().find((each) => sameUri(each.uri, uri));
+      if (document === undefined) return options.platform.read(folderUri, path);
+      const text = document.getText();
+      return text.length > longestText ? { kind: 'refused', reason: tooLong(text) } : { kind: 'text', text };
+    },
+  });
+
+  const check = (uri: string): Required<Entry>['checked'] | undefined => {
+    const document = open(uri);
+    if (document === undefined) return undefined;
+    const entry = entryOf(uri);
+    if (entry.checked?.version === document.version) return entry.checked;
+    const text = document.getText();
+    if (text.length > longestText) return undefined;
+    const place = placeOf(uri);
+    const result = checkSpec(place.path, hostOf(uri, place));
+    entry.checked = { version: document.version, result, lines: lineTable(text) };
+    return entry.checked;
+  };
+
+  const isBroken = (checked: CheckResult) => checked.problems.some(({ severity }) => severity === 'error');
+
+  const isPending = (uri: string): boolean => {
+    const checked = check(uri);
+    return checked !== undefined && !isBroken(checked.result) && entryOf(uri).assessed?.spec !== checked.result.spec;
+  };
+
+  const shiftedResults = (uri: string, text: string, file: string): ResultDocument | undefined => {
+    const entry = entryOf(uri);
+    if (entry.assessed === undefined) return undefined;
+    if (entry.assessed.text === text) return entry.assessed.results;
+    if (entry.shifted?.text !== text) {
+      entry.shifted = { text, results: shiftResults(entry.assessed.results, file, entry.assessed.text, text) };
+    }
+    return entry.shifted.results;
+  };
+
+  return {
+    isPending,
+
+    view(uri) {
+      const checked = check(uri);
+      const document = open(uri);
+      if (checked === undefined || document === undefined) return undefined;
+      const { path: file, folderUri } = placeOf(uri);
+      const text = document.getText();
+      const { result, lines } = checked;
+      const parsed = result.files.find((each) => each.file === file);
+      if (parsed === undefined) return undefined;
+      return {
+        uri,
+        file,
+        text,
+        lines,
+        checked: result,
+        parsed,
+        results: shiftedResults(uri, text, file),
+        stale: isBroken(result),
+        locate(range) {
+          if (range.file === file) return { uri, range: lines.rangeOf(range) };
+          const other = result.files.find((each) => each.file === range.file);
+          if (other === undefined) return undefined;
+          if (range.file === CATALOGUE_FILE) {
+            if (!options.catalogueDocument) return undefined;
+            return { uri: catalogueUri, range: lineTable(other.text).rangeOf(range) };
+          }
+          const otherUri = uriOfPlace({ folderUri, path: range.file });
+          const opened = options.documents().find((each) => sameUri(each.uri, otherUri));
+          return { uri: opened?.uri ?? otherUri, range: lineTable(other.text).rangeOf(range) };
+        },
+      };
+    },
+
+    assessNow(uri) {
+      if (!isPending(uri)) return false;
+      const { result } = check(uri)!;
+      const entry = entryOf(uri);
+      entry.assessed = { text: open(uri)!.getText(), spec: result.spec, results: assess(result.spec) };
+      delete entry.shifted;
+      return true;
+    },
+
+    changed(uri) {
+      delete entryOf(uri).checked;
+      const users: string[] = [];
+      for (const [other, entry] of entries) {
+        if (other === uri || entry.checked === undefined) continue;
+        const { folderUri } = placeOf(other);
+        const uses = entry.checked.result.files.some(({ file }) => sameUri(uriOfPlace({ folderUri, path: file }), uri));
+        if (!uses) continue;
+        delete entry.checked;
+        users.push(other);
+      }
+      return users;
+    },
+
+    changedOnDisk() {
+      for (const entry of entries.values()) delete entry.checked;
+    },
+
+    closed(uri) {
+      entries.delete(uri);
+    },
+  };
+}
+
+/** Why a text is not read. */
+export function tooLong(text: string): string {
+  const megabytes = (text.length / 1e6).toFixed(1);
+  return `The text is ${megabytes} MB long; at most ${longestText / 1e6} MB are read`;
+}
+
+/** What the catalogue's document holds. */
+export function catalogueDocumentText(): string {
+  return catalogueText;
+}

@@ -1,0 +1,153 @@
+import assert from 'node:assert/strict';
+import fs from 'node:fs';
+import path from 'node:path';
+import { command, goTo, openFile, openFolder, pointAt, pointAway } from './workbench.mjs';
+
+/**
+ * @typedef {{
+ *   page: import('playwright-core').Page,
+ *   url: string,
+ *   workspace: string,
+ *   picture: (name: string, options?: import('playwright-core').PageScreenshotOptions) => Promise<void>,
+ * }} Context
+ */
+
+const spec = 'tram-alcove.booth';
+
+/** The place of a text in the example, counted from one. @param {Context} context @param {string} text */
+function placeOf({ workspace }, text) {
+  const lines = fs.readFileSync(path.join(workspace, spec), 'utf8').split('\n');
+  const line = lines.findIndex((each) => each.includes(text));
+  assert.ok(line >= 0, `\`${text}\` stands in the example`);
+  return { line: line + 1, column: lines[line].indexOf(text) + 1 };
+}
+
+/** Brings a text into the middle of the window. @param {Context} context @param {string} text */
+async function reveal(context, text) {
+  const { line } = placeOf(context, text);
+  await goTo(context.page, line, 1);
+}
+
+/** @param {import('playwright-core').Page} page */
+const hoverText = (page) => page.locator('.monaco-hover:not(.hidden) .monaco-hover-content').first().textContent();
+
+/**
+ * What a user does from opening the folder to reading the answers, in order; each step starts where the one before
+ * ended.
+ *
+ * @type {[string, (context: Context) => Promise<void>][]}
+ */
+export const steps = [
+  [
+    'a spec opens as such',
+    async ({ page, url, workspace }) => {
+      await openFolder(page, url, workspace);
+      await openFile(page, spec);
+      await page.waitForSelector('#status\\.editor\\.mode:has-text("Booth")');
+    },
+  ],
+  [
+    'the lines end in what they come to',
+    async (context) => {
+      const { page, picture } = context;
+      await reveal(context, 'assembly shell');
+      await page.waitForSelector('.view-line:has-text("assembly shell"):has-text("STC")');
+      await reveal(context, 'door entry');
+      await page.waitForSelector('.view-line:has-text("door entry"):has-text("%")');
+      await reveal(context, 'require floor-load');
+      await page.waitForSelector('.view-line:has-text("require"):has-text("missed")');
+      await page.waitForSelector('.view-line:has-text("require"):has-text("met")');
+      await picture('inlay-hints');
+    },
+  ],
+  [
+    'pointing at an assembly shows its table and a picture that loads',
+    async (context) => {
+      const { page, picture } = context;
+      await reveal(context, 'assembly shell');
+      await pointAt(page, 'assembly shell', 'shell');
+      const image = page.locator('.monaco-hover:not(.hidden) img[src^="data:image/svg+xml"]').first();
+      await image.waitFor();
+      const width = await image.evaluate((element) => /** @type {HTMLImageElement} */ (element).naturalWidth);
+      assert.ok(width > 0, 'the picture has a width');
+      assert.match((await hoverText(page)) ?? '', /STC \d+/);
+      assert.ok((await page.locator('.monaco-hover:not(.hidden) table').count()) > 0, 'there is a table');
+      await picture('hover');
+      await picture('editor', { clip: { x: 48, y: 35, width: 1200, height: 760 } });
+      await pointAway(page);
+    },
+  ],
+  [
+    'pointing at a missed requirement says by how much and why',
+    async (context) => {
+      const { page, picture } = context;
+      await reveal(context, 'require floor-load');
+      await page.waitForSelector('.squiggly-warning', { state: 'attached' });
+      await pointAt(page, 'require floor-load', 'floor-load');
+      assert.match((await hoverText(page)) ?? '', /missed by/);
+      await picture('requirement');
+      await pointAway(page);
+    },
+  ],
+  [
+    'a wrong unit is underlined where it stands, and says what was expected',
+    async (context) => {
+      const { page, picture } = context;
+      const { line, column } = placeOf(context, 'gypsum-board     12.5 mm');
+      await goTo(page, line, column + 'gypsum-board     12.5 '.length);
+      await page.keyboard.press('Shift+End');
+      await page.keyboard.type('kPa');
+      await page.waitForSelector('.squiggly-error', { state: 'attached' });
+      await pointAt(page, 'gypsum-board', '12.5');
+      assert.match((await hoverText(page)) ?? '', /pressure/);
+      await picture('problem');
+      await pointAway(page);
+      await page.waitForSelector('.view-line:has-text("assembly shell"):has-text("before the error")');
+      await page.keyboard.press('Control+z');
+      await page.waitForFunction(() => !document.querySelector('.squiggly-error'));
+    },
+  ],
+  [
+    'completion offers materials with their figures',
+    async (context) => {
+      const { page, picture } = context;
+      const { line } = placeOf(context, 'gypsum-board     12.5 mm');
+      await goTo(page, line, 1);
+      await page.keyboard.press('End');
+      await page.keyboard.press('Enter');
+      await page.keyboard.type('  min');
+      await page.keyboard.press('Control+Space');
+      const row = page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'mineral-wool-40' }).first();
+      await row.waitFor();
+      await page.waitForSelector('.suggest-widget.visible .monaco-list-row.focused');
+      if ((await page.locator('.suggest-details:visible').count()) === 0) await page.keyboard.press('Control+Space');
+      await page.waitForSelector('.suggest-details:visible :text("density")');
+      await picture('completion');
+      await page.keyboard.press('Escape');
+      await page.keyboard.press('Control+z');
+      await page.keyboard.press('Control+z');
+    },
+  ],
+  [
+    'the outline shows what the spec is made of',
+    async ({ page, picture }) => {
+      await command(page, 'Explorer: Focus on Outline View');
+      await page.waitForSelector('.outline-pane .monaco-list-row:has-text("shell")');
+      await page.waitForSelector('.outline-pane .monaco-list-row:has-text("alcove")');
+      await picture('outline');
+    },
+  ],
+  [
+    'the name of a catalogue material leads into the catalogue',
+    async (context) => {
+      const { page, picture } = context;
+      await page.click('.tab:has-text("tram-alcove.booth")');
+      const { line, column } = placeOf(context, 'gypsum-board     12.5 mm');
+      await goTo(page, line, column + 2);
+      await page.keyboard.press('F12');
+      await page.waitForSelector('.tab.active:has-text("catalog.booth")');
+      await page.waitForSelector('.view-line:has-text("material gypsum-board")');
+      await picture('catalogue');
+    },
+  ],
+];
