@@ -20,7 +20,8 @@ export type DuctEnd = {
  * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equations 14.14 to 14.16 (as transcribed); the octave table
  * of D. A. Bies, C. H. Hansen and C. Q. Howard, Engineering Noise Control, 5th ed., 2017, Table 8.14, is met within 1 dB.
  * Valid: for a straight, open end at least three diameters long, 150 mm across or wider (from memory). A grille, a
- * flexible last piece or a bend close to the end takes much of it away. Narrower ends carry a note.
+ * flexible last piece or a bend close to the end takes much of it away. Narrower ends carry a note; the formula then stays
+ * below the low-frequency limits 20 lg(c/(pi f D)) of a free and 20 lg(c/(pi f D)) - 3 of a flush end.
  * Errors: RangeError for an area that can't be.
  */
 export function endReflectionLoss({ area, termination }: DuctEnd, air: Air): DuctLoss {

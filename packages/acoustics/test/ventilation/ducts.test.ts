@@ -120,6 +120,15 @@ describe('endReflectionLoss', () => {
     expect(endReflectionLoss({ area: 0.06, termination: 'free' }, air).loss[0]).toBeLessThan(free.loss[0]!);
     expect(free.validity.extrapolated).toBe(false);
   });
+  test('stays below the low-frequency limit of theory for narrow ends', () => {
+    // A wave in a duct with ka << 1 leaves (ka)^2 of its power through a free end and twice that through a flush one.
+    for (const diameter of [0.03, 0.05, 0.1, 0.14]) {
+      const area = (Math.PI * diameter ** 2) / 4;
+      const limit = 20 * Math.log10(air.soundSpeed / (Math.PI * 50.119 * diameter));
+      expect(endReflectionLoss({ area, termination: 'free' }, air).loss[0]).toBeLessThan(limit);
+      expect(endReflectionLoss({ area, termination: 'flush' }, air).loss[0]).toBeLessThan(limit - 3.01);
+    }
+  });
   test('carries a note for an end narrower than 150 mm', () => {
     expect(endReflectionLoss({ area: 0.0079, termination: 'free' }, air).validity.extrapolated).toBe(true);
     expect(() => endReflectionLoss({ area: 0, termination: 'free' }, air)).toThrow('duct area is 0');
