@@ -18,12 +18,17 @@ import type { TextStyle } from './text-style.js';
 
 /**
  * The whole result as text, the verdict first, then what fails and what to change, then the figures behind it.
- * `problems` are only counted here; `renderProblems` prints them.
+ * `variant` names the variant that stands in place of the base. `problems` are only counted here; `renderProblems` prints them.
  */
-export function renderCheckText(result: ResultDocument, problems: readonly Problem[], style: TextStyle): string {
+export function renderCheckText(
+  result: ResultDocument,
+  problems: readonly Problem[],
+  style: TextStyle,
+  variant?: string,
+): string {
   const count = Object.keys(result.booths).length;
   const sections = [
-    headlineSection(result, problems, style),
+    headlineSection(result, problems, style, variant),
     requirementsSection(result, style),
     changeFirstSection(result, style),
     cautionsSection(result, style),

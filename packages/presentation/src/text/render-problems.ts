@@ -1,6 +1,6 @@
 import type { Problem, SourceRange } from '@boothwright/language';
 import { displayWidth } from './display-width.js';
-import { lineAndColumn } from './line-and-column.js';
+import { type LineStarts, lineAndColumn, lineStarts } from './line-and-column.js';
 import { printable } from './printable.js';
 import { joinLines } from './section.js';
 import { type Paint, paint, type TextStyle } from './text-style.js';
@@ -9,6 +9,11 @@ import { wrapText } from './wrap-text.js';
 const colours: Readonly<Record<Problem['severity'], Paint>> = { error: 'red', warning: 'yellow', hint: 'blue' };
 /** Longer lines are cut around the place that matters. */
 const longestLine = 160;
+
+interface Listing {
+  readonly text: string;
+  readonly starts: LineStarts;
+}
 
 /**
  * Problems as a compiler prints them: place, severity, id and message; the line with the place underlined; what to do;
@@ -19,34 +24,36 @@ export function renderProblems(
   texts: ReadonlyMap<string, string>,
   style: TextStyle,
 ): string {
-  return problems.map((problem) => `${renderProblem(problem, texts, style)}\n`).join('\n');
+  const listings = new Map([...texts].map(([file, text]) => [file, { text, starts: lineStarts(text) }]));
+  return problems.map((problem) => `${renderProblem(problem, listings, style)}\n`).join('\n');
 }
 
-function renderProblem(problem: Problem, texts: ReadonlyMap<string, string>, style: TextStyle): string {
+function renderProblem(problem: Problem, listings: ReadonlyMap<string, Listing>, style: TextStyle): string {
   const colour = colours[problem.severity];
   return joinLines(
-    `${placeText(problem.range, texts)}: ${paint(`${problem.severity}[${problem.id}]`, colour, style)}: ${printable(problem.message)}`,
-    excerpt(problem.range, texts, colour, style),
+    `${placeText(problem.range, listings)}: ${paint(`${problem.severity}[${problem.id}]`, colour, style)}: ${printable(problem.message)}`,
+    excerpt(problem.range, listings, colour, style),
     problem.hint && wrapText(printable(problem.hint), Math.max(40, style.width), '  help: ', '        '),
     ...(problem.related ?? []).flatMap(({ range, message }) => [
-      `  ${placeText(range, texts)}: ${printable(message)}`,
-      excerpt(range, texts, 'blue', style),
+      `  ${placeText(range, listings)}: ${printable(message)}`,
+      excerpt(range, listings, 'blue', style),
     ]),
   );
 }
 
 /** `file:line:column`, both counted from 1; the file alone when its text is not known. */
-function placeText(range: SourceRange, texts: ReadonlyMap<string, string>): string {
-  const text = texts.get(range.file);
-  if (text === undefined) return printable(range.file);
-  const { line, column } = lineAndColumn(text, range.from);
+function placeText(range: SourceRange, listings: ReadonlyMap<string, Listing>): string {
+  const listing = listings.get(range.file);
+  if (!listing) return printable(range.file);
+  const { line, column } = lineAndColumn(listing.text, range.from, listing.starts);
   return `${printable(range.file)}:${line}:${column}`;
 }
 
-function excerpt(range: SourceRange, texts: ReadonlyMap<string, string>, colour: Paint, style: TextStyle): string {
-  const text = texts.get(range.file);
-  if (text === undefined || text.trim() === '') return '';
-  const { line, lineFrom, lineTo } = lineAndColumn(text, range.from);
+function excerpt(range: SourceRange, listings: ReadonlyMap<string, Listing>, colour: Paint, style: TextStyle): string {
+  const listing = listings.get(range.file);
+  if (!listing || listing.text.trim() === '') return '';
+  const { text, starts } = listing;
+  const { line, lineFrom, lineTo } = lineAndColumn(text, range.from, starts);
   const from = Math.min(range.from, lineTo);
   const to = Math.max(from, Math.min(range.to, lineTo));
   const cutFrom = lineTo - lineFrom > longestLine ? Math.max(lineFrom, from - longestLine / 2) : lineFrom;

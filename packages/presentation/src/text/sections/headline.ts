@@ -8,7 +8,12 @@ import { wrapText } from '../wrap-text.js';
 const count = (number: number, word: string) => `${number} ${word}${number === 1 ? '' : 's'}`;
 
 /** The verdict in one line, then what else must not be overlooked. */
-export function headlineSection(result: ResultDocument, problems: readonly Problem[], style: TextStyle): string {
+export function headlineSection(
+  result: ResultDocument,
+  problems: readonly Problem[],
+  style: TextStyle,
+  variant: string | undefined,
+): string {
   const of = (verdict: string) => result.requirements.filter((requirement) => requirement.verdict === verdict).length;
   const [missed, open, met, total] = [of('missed'), of('not-assessed'), of('met'), result.requirements.length];
   const errors = problems.filter(({ severity }) => severity === 'error').length;
@@ -24,7 +29,16 @@ export function headlineSection(result: ResultDocument, problems: readonly Probl
           : `MET: ${total === 1 ? 'the requirement is' : `all ${total} requirements are`} met by the prediction`;
   const colour = missed > 0 ? 'red' : open > 0 || errors > 0 ? 'yellow' : 'green';
   return joinLines(
-    paint(wrapText([printable(result.file), ...titles].join(' · '), style.width, '', '  '), 'bold', style),
+    paint(
+      wrapText(
+        [printable(result.file), ...titles, ...(variant ? [`variant ${printable(variant)}`] : [])].join(' · '),
+        style.width,
+        '',
+        '  ',
+      ),
+      'bold',
+      style,
+    ),
     paint(wrapText(verdict, style.width, '', '  '), colour, style),
     errors > 0 &&
       paint(

@@ -1,0 +1,69 @@
+import { Command, CommanderError, Option } from 'commander';
+import { checkCommand } from './check-command.js';
+import { type ExitCode, exitCode } from './exit-code.js';
+import { formatCommand } from './format-command.js';
+import type { Terminal } from './terminal.js';
+import { version } from './version.js';
+
+const exitCodesHelp = `
+Exit codes:
+  0  every requirement is met by the prediction and the text has no error
+  1  a requirement is missed or not assessed, the text has an error, or (format --check) a file would change
+  2  the command was called wrongly, or a file is missing, unreadable, too large or no text`;
+
+/** Runs the command with `words` after its name; the answer is the exit code. */
+export function run(words: readonly string[], terminal: Terminal): ExitCode {
+  let answer: ExitCode = exitCode.met;
+  const program = new Command('boothwright')
+    .description(
+      'Write a recording booth as text; see what gets in, what gets out, how long the air lasts, what it weighs',
+    )
+    .version(version, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .addHelpText('after', exitCodesHelp)
+    .showHelpAfterError('(boothwright --help lists commands and options)')
+    .configureOutput({
+      writeOut: (text) => terminal.stdout.write(text),
+      writeErr: (text) => terminal.stderr.write(text),
+      outputError: (text, write) => write(`boothwright: ${text}`),
+    })
+    .exitOverride();
+
+  program
+    .command('check')
+    .description('predict what the booth does and hold it against its requirements')
+    .argument('<SPEC...>', 'booth specifications, worked on in this order')
+    .addOption(new Option('--format <FORMAT>', 'how to print the result').choices(['text', 'json']).default('text'))
+    .option('--variant <NAME>', 'work out this variant in place of the base')
+    .addHelpText(
+      'after',
+      `
+The result goes to standard output, problems of the text to standard error. With --format json one SPEC prints one
+document, several print a list of documents. A file may \`use\` files below the current folder when it lies there
+itself, otherwise below its own folder.
+${exitCodesHelp}`,
+    )
+    .action((specs: string[], options: { format: 'text' | 'json'; variant?: string }) => {
+      answer = checkCommand(specs, options, terminal);
+    });
+
+  program
+    .command('format')
+    .description('bring specifications into the one canonical layout, in place')
+    .argument('<SPEC...>', 'booth specifications')
+    .addOption(new Option('--check', 'change nothing; name the files that would change').conflicts('stdout'))
+    .addOption(new Option('--stdout', 'change nothing; print the text in the canonical layout'))
+    .addHelpText('after', exitCodesHelp)
+    .action((specs: string[], options: { check?: boolean; stdout?: boolean }) => {
+      answer = formatCommand(specs, { check: options.check ?? false, stdout: options.stdout ?? false }, terminal);
+    });
+
+  try {
+    program.parse([...words], { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    // Help and version that were asked for end with 0; everything else the parser of options says is misuse.
+    return error.exitCode === 0 ? exitCode.met : exitCode.misuse;
+  }
+  return answer;
+}

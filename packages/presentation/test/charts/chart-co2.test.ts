@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { chartCo2 } from '../../src/charts/chart-co2.js';
+import { alcove } from '../fixtures/sample-result.js';
+import { readSvg } from './read-svg.js';
+
+const air = alcove.air!;
+
+test('chartCo2(chart) carries both curves, thinned, with first and last point kept', () => {
+  const { series } = readSvg(chartCo2({ title: 'CO₂', description: 'd', air, limitPpm: 1000 }));
+  const on = (series['fan-on'] ?? '').split(',').map(Number);
+  expect(on).toHaveLength(31);
+  expect([on[0], on.at(-1)]).toEqual([600, 1155]);
+  expect((series['fan-off'] ?? '').split(',').at(-1)).toBe('9000');
+  expect(series.limit).toBe('1000');
+});
+
+test('chartCo2(chart) stays below 4 kB', () => {
+  expect(chartCo2({ title: 'CO₂ in alcove', description: 'x'.repeat(300), air, limitPpm: 1000 }).length).toBeLessThan(
+    4096,
+  );
+});
+
+test('chartCo2(chart) without a fan shows one curve', () => {
+  expect(Object.keys(readSvg(chartCo2({ title: 't', description: 'd', air: { ...air, fanOn: null } })).series)).toEqual(
+    ['fan-off'],
+  );
+});

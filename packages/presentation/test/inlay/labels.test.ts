@@ -1,0 +1,52 @@
+import { expect, test } from 'vitest';
+import {
+  assemblyLabel,
+  boothLabel,
+  defaultLabel,
+  layerLabel,
+  openingLabel,
+  requirementLabel,
+  sessionLabel,
+  sourceLabel,
+} from '../../src/index.js';
+import { alcove, nominalHz, requirements, shell } from '../fixtures/sample-result.js';
+
+test('labels say the number of the line in a few words and end without a full stop', () => {
+  const labels = [
+    assemblyLabel(shell),
+    layerLabel(shell.layers[0]!),
+    openingLabel('entry', alcove, nominalHz),
+    sourceLabel('tram', alcove),
+    sourceLabel('footsteps', alcove),
+    boothLabel(alcove),
+    sessionLabel(alcove.air!),
+    defaultLabel('0.5 s'),
+    ...requirements.map(requirementLabel),
+  ];
+  expect(labels).toEqual([
+    'STC 29 · 19.2 kg/m² · f₀ 112 Hz',
+    '6.24 kg/m²',
+    '80 % of what comes in at 2 kHz',
+    '45 dBA outside, 26 dBA inside',
+    'not predicted',
+    '26 dBA inside · 431 kg · 2.6 kPa',
+    '1155 ppm at the end, fan on',
+    'assumed 0.5 s',
+    'missed by 6 points: NC 21',
+    'missed by 8 dB: −54 dBFS',
+    'missed by 155 ppm: 1155 ppm',
+    'missed by 1.1 kPa: 2.6 kPa',
+    'met with 0.114 m to spare: 2.136 m',
+    'missed by 0.4 dB: 35.4 dBA',
+    'not assessed',
+    'met with 30 EUR to spare: 1870 EUR',
+  ]);
+});
+
+test('openingLabel(name, ...) has no answer for a name that is no opening', () => {
+  expect(openingLabel('front', alcove, nominalHz)).toBeUndefined();
+});
+
+test('sourceLabel(name, ...) has no answer for a source that the booth does not hear', () => {
+  expect(sourceLabel('harbour', alcove)).toBeUndefined();
+});
