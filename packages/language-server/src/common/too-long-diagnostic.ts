@@ -1,5 +1,5 @@
 import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver';
-import { longestText, tooLong } from './workspace.js';
+import { longestText, tooLong } from './longest-text.js';
 
 /** The one complaint about a text that is not read; none for a text that is short enough. */
 export function tooLongDiagnostic(text: string): Diagnostic[] {

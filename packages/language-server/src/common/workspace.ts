@@ -1,14 +1,12 @@
-import { assess, type ResultDocument } from '@boothwright/assessment';
+import { createAssessor, type ResultDocument } from '@boothwright/assessment';
 import { CATALOGUE_FILE, type CheckResult, catalogueText, checkSpec, type SourceHost } from '@boothwright/language';
 import { catalogueUri } from './catalogue-uri.js';
 import { type FilePlace, filePlace, sameUri, uriOfPlace } from './file-place.js';
 import { type LineTable, lineTable } from './line-table.js';
+import { longestText, tooLong } from './longest-text.js';
 import type { Platform } from './platform.js';
 import { shiftResults } from './shift-results.js';
 import type { View } from './view.js';
-
-/** Longest text that is read, in characters. */
-export const longestText = 10_000_000;
 
 export interface OpenDocument {
   readonly uri: string;
@@ -51,6 +49,8 @@ interface Entry {
 
 export function createWorkspace(options: WorkspaceOptions): Workspace {
   const entries = new Map<string, Entry>();
+  // It remembers parts of results, so that a keystroke costs only what depends on it.
+  const assessor = createAssessor();
   const entryOf = (uri: string): Entry => {
     let entry = entries.get(uri);
     if (entry === undefined) {
@@ -144,7 +144,7 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       if (!isPending(uri)) return false;
       const { result } = check(uri)!;
       const entry = entryOf(uri);
-      entry.assessed = { text: open(uri)!.getText(), spec: result.spec, results: assess(result.spec) };
+      entry.assessed = { text: open(uri)!.getText(), spec: result.spec, results: assessor.assess(result.spec) };
       delete entry.shifted;
       return true;
     },
@@ -171,12 +171,6 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       entries.delete(uri);
     },
   };
-}
-
-/** Why a text is not read. */
-export function tooLong(text: string): string {
-  const megabytes = (text.length / 1e6).toFixed(1);
-  return `The text is ${megabytes} MB long; at most ${longestText / 1e6} MB are read`;
 }
 
 /** What the catalogue's document holds. */

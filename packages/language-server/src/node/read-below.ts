@@ -2,7 +2,7 @@ import { readFileSync, realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { SourceAnswer } from '@boothwright/language';
-import { longestText } from '../common/workspace.js';
+import { longestText } from '../common/longest-text.js';
 
 /**
  * Reads a file below a folder. Links are followed first and the place they lead to must lie below the folder too, so

@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import manifest from '../../../extension/package.json' with { type: 'json' };
+import { defaultSettings, readSettings } from '../../src/common/settings.js';
+
+describe('readSettings', () => {
+  it('takes what is sent and leaves the rest as it is by default', () => {
+    expect(readSettings({ inlayHints: { noise: false, layers: true } }).inlayHints).toEqual({
+      ...defaultSettings.inlayHints,
+      noise: false,
+      layers: true,
+    });
+  });
+
+  it('takes no notice of nonsense', () => {
+    for (const nonsense of [undefined, null, 3, 'yes', [], { inlayHints: 7 }, { inlayHints: { noise: 'no' } }]) {
+      expect(readSettings(nonsense)).toEqual(defaultSettings);
+    }
+  });
+
+  it("has the same defaults as the extension's manifest", () => {
+    const declared = Object.entries(manifest.contributes.configuration.properties)
+      .filter(([name]) => name.startsWith('boothwright.inlayHints.'))
+      .map(([name, { default: byDefault }]) => [name.replace('boothwright.inlayHints.', ''), byDefault]);
+    expect(Object.fromEntries(declared)).toEqual(defaultSettings.inlayHints);
+  });
+});

@@ -1,0 +1,3 @@
+export * from './expectations.js';
+export { type MarkedText, markedText } from './marked-text.js';
+export { type OpenSpecs, openSpecs, viewOf } from './open-specs.js';

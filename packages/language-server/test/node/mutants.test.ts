@@ -1,0 +1,48 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { buildServer, type LspClient, startClient } from '../helpers/lsp-client.js';
+
+const example = readFileSync(
+  fileURLToPath(new URL('../../../../shared/examples/tram-alcove/tram-alcove.booth', import.meta.url)),
+  'utf8',
+);
+
+// Every 40th character is taken out in turn: 150 texts or so, spread over the whole example.
+const step = 40;
+
+let folder: string;
+let client: LspClient;
+beforeAll(async () => {
+  folder = mkdtempSync(path.join(tmpdir(), 'booth-mutants-'));
+  client = await startClient(buildServer(), folder);
+});
+afterAll(() => {
+  client.server.kill();
+  rmSync(folder, { recursive: true });
+});
+
+it('answers for every text that lacks one character, without a failure', { timeout: 60_000 }, async () => {
+  const file = 'mutant.booth';
+  const textDocument = { uri: client.uri(file) };
+  client.open(file, example);
+  let tried = 0;
+  for (let at = 7; at < example.length; at += step) {
+    const mutant = example.slice(0, at) + example.slice(at + 1);
+    client.change(file, mutant);
+    const lines = mutant.slice(0, at).split('\n');
+    const position = { line: lines.length - 1, character: lines.at(-1)!.length };
+    const { diagnostics } = await client.diagnostics(file);
+    expect(Array.isArray(diagnostics)).toBe(true);
+    const hover = await client.request<object | null>('textDocument/hover', { textDocument, position });
+    expect(hover === null || 'contents' in hover).toBe(true);
+    const items = await client.request<unknown>('textDocument/completion', { textDocument, position });
+    expect(Array.isArray(items)).toBe(true);
+    tried += 1;
+  }
+  expect(tried).toBeGreaterThan(100);
+  expect(client.log).toEqual([]);
+  expect(client.server.exitCode).toBeNull();
+});
