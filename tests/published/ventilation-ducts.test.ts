@@ -8,7 +8,7 @@
 //   metal as well, which is left out here.
 // - Application guide 125-1929 (2009), Table 18, headed 2 in lining: below 1 kHz it prints about half of what equation
 //   14.12 gives for 2 in, and just what it gives for 1 in plus bare sheet metal. Either the heading is wrong or the
-//   thickness exponents are, which are from memory at 125 Hz and above. From 1 kHz up the thickness plays no part.
+//   thickness exponents are, which two transcriptions give alike. From 1 kHz up the thickness plays no part.
 // - Same table, row 2.00 from 2 kHz up repeats its neighbour in the copy seen: a misprint, not checked.
 // - M. Long (2014), Table 14.9, lined bend 36 x 24 in (1, 2, 3, 4, 5, 6, 8, 10 dB): a lined round bend, which the table used
 //   here doesn't hold; the unlined values stand in, with a note.
@@ -64,7 +64,6 @@ describe('Minimizing Excessive Sound in Ventilation System Design, application g
       expect(Math.abs(atOctaves(loss)[index + 4]! / value - 1)).toBeLessThan(0.06);
     });
   });
-  // Seven of the eight coefficient rows are from memory; that all 42 cells come out is the reason to trust them at 2 in.
   test.each([
     [6, [0.56, 0.8, 1.37, 2.25, 2.17, 2.31, 2.04]],
     [8, [0.51, 0.75, 1.33, 2.23, 2.19, 2.17, 1.83]],

@@ -9,14 +9,19 @@ export type AdaptationSpectrum = {
   readonly levels: readonly number[];
   /** Index of the first band on the working grid. */
   readonly first: number;
-  readonly origin: 'published' | 'from memory';
+  /**
+   * `published`: as transcribed in a worked example. `from memory, confirmed`: written from memory, then found alike in
+   * several public transcriptions that are independent of each other; the printed page was not opened.
+   */
+  readonly origin: 'published' | 'from memory, confirmed';
 };
 
 // ISO 717-1 Annex C Table C.1, as transcribed; the printed page was not opened.
 const living100To3150 = [-29, -26, -23, -21, -19, -17, -15, -13, -12, -11, -10, -9, -9, -9, -9, -9];
 const traffic100To3150 = [-20, -20, -18, -16, -15, -14, -13, -12, -11, -9, -8, -9, -10, -11, -13, -15];
-// ISO 717-1 Annex B Table B.1, from memory. The columns 50 Hz to 5 kHz meet both printed intermediate results of
-// Annex C Table C.2 to three decimals; the two other ranges have no printed result to be held against.
+// ISO 717-1 Annex B Table B.1, from memory and confirmed by four public transcriptions. The columns 50 Hz to 5 kHz meet
+// both printed intermediate results of Annex C Table C.2 to three decimals; the two other ranges have no printed result to
+// be held against.
 const livingTo5000 = [-30, -27, -24, -22, -20, -18, -16, -14, -13, -12, -11, -10, -10, -10, -10, -10, -10, -10];
 const trafficTo5000 = [...traffic100To3150, -16, -18];
 
@@ -26,14 +31,14 @@ export const adaptationSpectra: Readonly<
 > = {
   1: {
     '100To3150': { levels: living100To3150, first: 3, origin: 'published' },
-    '50To3150': { levels: [-40, -36, -33, ...living100To3150], first: 0, origin: 'from memory' },
-    '100To5000': { levels: livingTo5000, first: 3, origin: 'from memory' },
-    '50To5000': { levels: [-41, -37, -34, ...livingTo5000], first: 0, origin: 'from memory' },
+    '50To3150': { levels: [-40, -36, -33, ...living100To3150], first: 0, origin: 'from memory, confirmed' },
+    '100To5000': { levels: livingTo5000, first: 3, origin: 'from memory, confirmed' },
+    '50To5000': { levels: [-41, -37, -34, ...livingTo5000], first: 0, origin: 'from memory, confirmed' },
   },
   2: {
     '100To3150': { levels: traffic100To3150, first: 3, origin: 'published' },
-    '50To3150': { levels: [-25, -23, -21, ...traffic100To3150], first: 0, origin: 'from memory' },
-    '100To5000': { levels: trafficTo5000, first: 3, origin: 'from memory' },
-    '50To5000': { levels: [-25, -23, -21, ...trafficTo5000], first: 0, origin: 'from memory' },
+    '50To3150': { levels: [-25, -23, -21, ...traffic100To3150], first: 0, origin: 'from memory, confirmed' },
+    '100To5000': { levels: trafficTo5000, first: 3, origin: 'from memory, confirmed' },
+    '50To5000': { levels: [-25, -23, -21, ...trafficTo5000], first: 0, origin: 'from memory, confirmed' },
   },
 };

@@ -39,7 +39,8 @@ function roundHalfUp(value: number): number {
  * 4 kHz; the class is the 500 Hz value of the highest contour, in steps of 1 dB, for which the deficiencies sum to
  * 32 dB at most and none is above 8 dB.
  * Units: dB; either the 21 bands of the working grid or the 16 bands from 125 Hz to 4 kHz.
- * Source: ASTM E413 (contour and rules from memory, the two limits and the rounding confirmed by secondary pages).
+ * Source: ASTM E413 (contour and rules from memory; confirmed by secondary pages and by three laboratory reports whose
+ * printed deficiencies they meet).
  * Valid: for airborne sound like speech; says nothing of sound below 112 Hz.
  * Errors: RangeError for a wrong number of bands or a value that is no number.
  */

@@ -22,7 +22,7 @@ export type WeightedSoundReduction = WeightedRating & {
  * C_j = X_Aj - Rw with X_Aj = -10 lg of the sum of 10^((L_ij - R_i)/10), rounded to whole dB.
  * Units: dB in, whole dB out; 21 bands from 50 Hz to 5 kHz.
  * Source: ISO 717-1 (reference curve, rules and the spectra from 100 Hz to 3.15 kHz as transcribed; the enlarged
- * spectra from memory, see `adaptationSpectra`).
+ * spectra from memory and confirmed, see `adaptationSpectra`).
  * Valid: for airborne sound insulation in third-octave bands; there is no limit on a single band.
  * Errors: RangeError for a wrong number of bands or a value that is no number.
  */

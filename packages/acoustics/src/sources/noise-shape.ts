@@ -12,7 +12,8 @@ export type NoiseShapeName = 'road-traffic' | 'living-noise' | 'speech' | 'pink'
  * the A-weighting at the exact mid-band frequencies; `speech` is `speechSpectrum('normal')`; `pink` has the same level
  * in every third.
  * Units: dB, unweighted, 21 thirds; only the differences between bands count. `speech` is unknown (null) below 160 Hz.
- * Source: ISO 717-1 Annex B Table B.1, 50 Hz to 5 kHz (from memory, with both printed results of Annex C Table C.2 met);
+ * Source: ISO 717-1 Annex B Table B.1, 50 Hz to 5 kHz (from memory, confirmed by transcriptions and by both
+ * printed results of Annex C Table C.2);
  * ANSI S3.5-1997 Table 3 (as transcribed).
  * Valid: as rough stand-ins. The whole-decibel spectra are those of a rating rule, not of a measured street, and traffic
  * with heavy vehicles or trams holds more below 80 Hz.

