@@ -3,8 +3,14 @@ import type { PreparedStack, WaveState } from './prepared-stack.js';
 /** Follows a wave through the stack at cos(theta) = `cosine` and leaves the waves at the near side in `state`. */
 export type Follow = (cosine: number, state: WaveState) => void;
 
-/** A peak narrower than the scan by this factor or more gets intervals of its own. */
+/** A minimum that rises by less than this factor to its neighbours is wide enough to need no closing in. */
 const sharpness = 3;
+/** Grazing incidence itself is a limit that the formulas reach only by division by zero. */
+const smallestCosine = 1e-6;
+const coincidenceHalvings = 7;
+const secantPasses = 25;
+const fewestSteps = 32;
+const stepsPerRadian = 6;
 /** Growth of the intervals on both flanks of a peak. */
 const growth = 10;
 
@@ -13,8 +19,9 @@ const growth = 10;
  *
  * Every resonance of the stack (mass-air-mass, the n half-waves across a cavity, coincidence) is a near-zero of the
  * incident wave that goes with a transmitted wave of 1. The range is scanned finely enough for the waves across the
- * depth; a change of sign of the imaginary part or a sharp minimum of the size marks a resonance, which is then closed in
- * on. Around it the intervals grow from the half-width of the peak to the step of the scan.
+ * depth; a turn of the phase by more than a right angle or a minimum of the size marks a resonance, which is then closed in
+ * on.
+ * Around it the intervals grow from the half-width of the peak to the step of the scan.
  */
 export function angleBreaks(
   stack: PreparedStack,
@@ -23,8 +30,8 @@ export function angleBreaks(
   follow: Follow,
   state: WaveState,
 ): number[] {
-  const steps = 24 + Math.ceil(4 * stack.depthPhase);
-  const places = new Float64Array(steps + 1);
+  const places = scanPlaces(stack, from, to);
+  const steps = places.length - 1;
   const re = new Float64Array(steps + 1);
   const im = new Float64Array(steps + 1);
   const incident = (cosine: number): { re: number; im: number } => {
@@ -35,9 +42,6 @@ export function angleBreaks(
     };
   };
   for (let i = 0; i <= steps; i++) {
-    // Somewhat denser towards grazing incidence, where the mass-air-mass resonance goes at high frequencies.
-    const share = i / steps;
-    places[i] = Math.max(from + (to - from) * share * (0.4 + 0.6 * share), 1e-6);
     const value = incident(places[i]!);
     re[i] = value.re;
     im[i] = value.im;
@@ -45,60 +49,81 @@ export function angleBreaks(
   const breaks = new Set<number>([from, to]);
   const mark = (peak: number, halfWidth: number, lower: number, upper: number) => {
     breaks.add(peak);
+    if (!(halfWidth > 0)) return;
     for (let reach = 2 * halfWidth; reach < upper - peak; reach *= growth) breaks.add(peak + reach);
     for (let reach = 2 * halfWidth; reach < peak - lower; reach *= growth) breaks.add(peak - reach);
-    breaks.add(lower);
-    breaks.add(upper);
   };
   const sizeAt = (i: number) => re[i]! * re[i]! + im[i]! * im[i]!;
+  const turns = (i: number) => re[i]! * re[i + 1]! + im[i]! * im[i + 1]! < 0;
   for (let i = 0; i < steps; i++) {
-    if (im[i]! * im[i + 1]! >= 0) continue;
-    const root = closeInOnSign(incident, places[i]!, im[i]!, places[i + 1]!, im[i + 1]!);
-    const step = places[i + 1]! - places[i]!;
-    const smallest = Math.min(sizeAt(i), sizeAt(i + 1));
-    if (root.re * root.re * sharpness * sharpness > smallest) continue;
-    const halfWidth = Math.abs(root.re / root.slope);
-    if (halfWidth > 0 && halfWidth < step) mark(root.place, halfWidth, places[i]!, places[i + 1]!);
+    if (!turns(i)) continue;
+    const root = closeInOnRoot(incident, places[i]!, places[i + 1]!);
+    if (root.place > places[i]! && root.place < places[i + 1]!) {
+      mark(root.place, root.halfWidth, places[i]!, places[i + 1]!);
+    } else {
+      breaks.add(places[i]!);
+      breaks.add(places[i + 1]!);
+    }
   }
   for (let i = 1; i < steps; i++) {
     const here = sizeAt(i);
     const before = sizeAt(i - 1);
     const after = sizeAt(i + 1);
-    if (here >= before || here > after || im[i - 1]! * im[i]! < 0 || im[i]! * im[i + 1]! < 0) continue;
-    if (Math.min(before, after) < sharpness * here) continue;
+    if (here >= before || here > after || turns(i - 1) || turns(i)) continue;
+    breaks.add(places[i]!);
+    if (Math.max(before, after) < sharpness * here) continue;
     const valley = closeInOnMinimum(incident, places[i - 1]!, places[i + 1]!);
-    const step = places[i + 1]! - places[i - 1]!;
-    const halfWidth = step * Math.sqrt(valley.size / Math.max(before, after));
-    if (halfWidth > 0 && halfWidth < step) mark(valley.place, halfWidth, places[i - 1]!, places[i + 1]!);
+    const width = places[i + 1]! - places[i - 1]!;
+    mark(valley.place, width * Math.sqrt(valley.size / Math.max(before, after)), places[i - 1]!, places[i + 1]!);
   }
   return Array.from(breaks).sort((a, b) => a - b);
 }
 
-type Incident = (cosine: number) => { re: number; im: number };
-
-/** Root of the imaginary part by false position with the Illinois rule, the real part there and the slope. */
-function closeInOnSign(incident: Incident, a: number, atA: number, b: number, atB: number) {
-  let [low, lowValue, high, highValue] = [a, atA, b, atB];
-  let [place, value] = [a, { re: 0, im: atA }];
-  let slope = (atB - atA) / (b - a);
-  let keptSide = 0;
-  for (let pass = 0; pass < 60; pass++) {
-    const [before, valueBefore] = [place, value.im];
-    place = (low * highValue - high * lowValue) / (highValue - lowValue);
-    value = incident(place);
-    if (place !== before && value.im !== valueBefore) slope = (value.im - valueBefore) / (place - before);
-    if (Math.abs(value.im) <= 0.05 * Math.abs(value.re) || high - low < 1e-13) break;
-    if (value.im * lowValue > 0) {
-      [low, lowValue] = [place, value.im];
-      if (keptSide === 1) highValue /= 2;
-      keptSide = 1;
-    } else {
-      [high, highValue] = [place, value.im];
-      if (keptSide === -1) lowValue /= 2;
-      keptSide = -1;
+/**
+ * Places of the scan: some per radian of depth, somewhat denser towards grazing incidence, where the mass-air-mass
+ * resonance goes at high frequencies, and closing in on every coincidence, next to which resonances crowd.
+ */
+function scanPlaces(stack: PreparedStack, from: number, to: number): number[] {
+  const steps = fewestSteps + Math.ceil(stepsPerRadian * stack.depthPhase);
+  const places: number[] = [];
+  for (let i = 0; i <= steps; i++) {
+    const share = i / steps;
+    places.push(Math.max(from + (to - from) * share * (0.4 + 0.6 * share), smallestCosine));
+  }
+  for (const coincidence of stack.coincidences) {
+    places.push(coincidence);
+    for (let halving = 0; halving < coincidenceHalvings; halving++) {
+      const reach = (to - from) / steps / 2 ** halving;
+      places.push(coincidence - reach, coincidence + reach);
     }
   }
-  return { place, re: value.re, slope };
+  return places.filter((place) => place >= smallestCosine && place >= from && place <= to).sort((a, b) => a - b);
+}
+
+type Incident = (cosine: number) => { re: number; im: number };
+
+/**
+ * Complex root of the incident wave next to the real axis by the secant rule, evaluated on the real axis only: its real
+ * part is the place of a resonance, its imaginary part the half-width.
+ */
+function closeInOnRoot(incident: Incident, from: number, to: number): { place: number; halfWidth: number } {
+  let [a, atA] = [from, incident(from)];
+  let [b, atB] = [to, incident(to)];
+  let place = (from + to) / 2;
+  let halfWidth = 0;
+  for (let pass = 0; pass < secantPasses; pass++) {
+    const slope = { re: (atB.re - atA.re) / (b - a), im: (atB.im - atA.im) / (b - a) };
+    const steepness = slope.re * slope.re + slope.im * slope.im;
+    if (!(steepness > 0)) break;
+    const shift = (atB.re * slope.re + atB.im * slope.im) / steepness;
+    halfWidth = Math.abs(atB.im * slope.re - atB.re * slope.im) / steepness;
+    place = b - shift;
+    if (!(place > from && place < to)) place = (a + b) / 2;
+    if (Math.abs(shift) < halfWidth / 4 || place === b || place === a) break;
+    [a, atA] = [b, atB];
+    [b, atB] = [place, incident(place)];
+  }
+  return { place, halfWidth };
 }
 
 /** Smallest size between two places by golden section. */

@@ -23,6 +23,8 @@ export type PreparedStack = {
   readonly operationOfLayer: readonly number[];
   /** Total k d of the fluid layers, rad: how often the stack can resonate across its depth. */
   readonly depthPhase: number;
+  /** cos(theta) at which the bending wave of a leaf runs along with the sound: none below its critical frequency. */
+  readonly coincidences: readonly number[];
 };
 
 /** Pressure and normal velocity, and the velocity at two marked operations. */
@@ -120,7 +122,17 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air): Pr
     airImpedance: air.impedance,
     operationOfLayer,
     depthPhase,
+    coincidences: coincidencesOf(operations, constants),
   };
+}
+
+/** Where the mass and the bending of a leaf cancel: mass = bending sin^4(theta). */
+function coincidencesOf(operations: readonly number[], constants: readonly number[]): number[] {
+  return operations.flatMap((operation, index) => {
+    const mass = constants[index * stride + 1]!;
+    const bending = -constants[index * stride + 3]!;
+    return operation === series && mass > 0 && bending > mass ? [Math.sqrt(1 - Math.sqrt(mass / bending))] : [];
+  });
 }
 
 /**
