@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { completeItem, completion } from '../../src/common/completion.js';
+import { completionAt, cursorAfter, expectCompletion, smallBooth, viewOf } from '../helpers/index.js';
+
+describe('completion', () => {
+  it('offers at the top level the words that may start a line', () => {
+    expectCompletion('<|>\n', {
+      has: ['use', 'let', 'material', 'assembly', 'booth'],
+      lacks: ['door', 'gypsum-board'],
+    });
+  });
+
+  it('offers in a block what belongs into the block', () => {
+    expectCompletion('booth a {\n  <|>\n}\n', { has: ['inside', 'walls', 'door', 'mic'], lacks: ['density', 'booth'] });
+    expectCompletion('material a {\n  den<|>\n}\n', { has: ['density', 'kind'], lacks: ['walls'] });
+  });
+
+  it('offers materials where a layer may stand, the own ones first', () => {
+    const labels = completionAt(cursorAfter('\n  gyp'));
+    expect(labels).toEqual(expect.arrayContaining(['batt', 'gypsum-board', 'air', 'frame']));
+    expect(labels.indexOf('batt')).toBeLessThan(labels.indexOf('gypsum-board'));
+  });
+
+  it('offers no material of the catalogue without the catalogue', () => {
+    expectCompletion('assembly a {\n  g<|>\n}\n', { lacks: ['gypsum-board'] });
+  });
+
+  it('offers units of the dimension that is expected behind a number', () => {
+    expectCompletion(cursorAfter('run 1.2 '), { has: ['m', 'mm', 'in'], lacks: ['kg', 'dBA'] });
+    expectCompletion(cursorAfter('density 38 '), { has: ['kg/m3'], lacks: ['mm'] });
+  });
+
+  it('offers a length and a mass per area for a layer', () => {
+    expectCompletion(cursorAfter('gypsum-board 12.5 '), { has: ['mm', 'kg/m2'], lacks: ['kPa'] });
+  });
+
+  it('offers the choices of a fact', () => {
+    expectCompletion('material a {\n  kind <|>\n}\n', { has: ['panel', 'limp', 'porous'], lacks: ['mm'] });
+  });
+
+  it('offers assemblies for a face', () => {
+    expectCompletion(cursorAfter('walls '), { has: ['wall', 'deck'], lacks: ['gypsum-board'] });
+  });
+
+  it('offers noises behind `against`', () => {
+    const text = `${smallBooth}require isolation >= 20 dB against <|>\n`;
+    expectCompletion(text, { has: ['street'], lacks: ['wall'] });
+  });
+
+  it('leads along the path of a variant', () => {
+    expectCompletion(`${smallBooth}variant b { <|> }\n`, { has: ['gap', 'study'] });
+    expectCompletion(`${smallBooth}variant b { study.<|> }\n`, { has: ['entry', 'intake'], lacks: ['street'] });
+    expectCompletion(`${smallBooth}variant b { study.entry.<|> }\n`, { has: ['gap.threshold'] });
+  });
+
+  it('is silent in comments, in strings and where a new name is made up', () => {
+    expect(completionAt('# us<|>\n')).toEqual([]);
+    expect(completionAt('assembly a "ti<|>tle" {\n}\n')).toEqual([]);
+    expect(completionAt('assembly <|> {\n}\n')).toEqual([]);
+  });
+
+  it('replaces the word that is half typed, and nothing else', () => {
+    const view = viewOf('use catalog\nassembly a {\n  gyps 12 mm\n}\n');
+    const items = completion(view, { line: 2, character: 5 });
+    const board = items.find(({ label }) => label === 'gypsum-board');
+    expect(board?.textEdit).toMatchObject({
+      newText: 'gypsum-board',
+      range: { start: { line: 2, character: 2 }, end: { line: 2 } },
+    });
+  });
+
+  it('shows the figures of a material at once and its whole account when asked', () => {
+    const view = viewOf(smallBooth);
+    const place = view.lines.positionAt(smallBooth.indexOf('gypsum-board') + 3);
+    const board = completion(view, place).find(({ label }) => label === 'gypsum-board');
+    expect(board?.detail).toMatch(/kg\/m³/);
+    expect(board?.documentation).toBeUndefined();
+    const full = completeItem(board!, () => view);
+    expect(full.documentation).toMatchObject({ kind: 'markdown' });
+  });
+});
