@@ -73,7 +73,13 @@ export interface AssemblyResult {
   readonly leaves: number;
   /** Diffuse absorption of the inner face. */
   readonly insideAbsorption: readonly number[];
-  readonly layers: readonly { readonly text: string; readonly thicknessM: number; readonly surfaceMassKgPerM2: number; readonly model: string; readonly range: TextRange }[];
+  readonly layers: readonly {
+    readonly text: string;
+    readonly thicknessM: number;
+    readonly surfaceMassKgPerM2: number;
+    readonly model: string;
+    readonly range: TextRange;
+  }[];
   /** Mass for the panel's share of price is not known; null unless every layer has a price per area. */
   readonly pricePerM2: { readonly amount: number; readonly currency: string } | null;
 }
@@ -131,7 +137,9 @@ export interface BoothResult {
     readonly notPredicted: readonly { readonly name: string; readonly range: TextRange; readonly why: string }[];
     readonly roomTone: RoomTone | null;
   };
-  readonly voiceOutside: (LevelTotals & { readonly effort: string; readonly where: string; readonly note: string }) | null;
+  readonly voiceOutside:
+    | (LevelTotals & { readonly effort: string; readonly where: string; readonly note: string })
+    | null;
   readonly reverberation: {
     readonly absorptionAreaM2: readonly number[];
     readonly sabineS: ByBand;
@@ -240,5 +248,10 @@ export interface VariantResult {
   readonly requirements: readonly RequirementResult[];
   readonly findings: readonly Finding[];
   readonly cautions: readonly Caution[];
-  readonly changes: readonly { readonly what: string; readonly base: number | null; readonly variant: number | null; readonly unit: string }[];
+  readonly changes: readonly {
+    readonly what: string;
+    readonly base: number | null;
+    readonly variant: number | null;
+    readonly unit: string;
+  }[];
 }

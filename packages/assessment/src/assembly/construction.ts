@@ -1,0 +1,168 @@
+import type { Layer, LineConnection } from '@boothwright/acoustics';
+import type { AssemblyLayer, FrameLayer, Material, MaterialLayer } from '@boothwright/language';
+import type { ConstructionKind } from '../uncertainty/model-uncertainty.js';
+
+/** One or more sheets in contact, moving together. */
+export interface Leaf {
+  /** kg/m2 */
+  readonly mass: number;
+  /** Names of its sheets, outside first. */
+  readonly names: readonly string[];
+}
+
+/** What lies between two leaves. */
+export interface Gap {
+  /** m */
+  readonly air: number;
+  /** m of porous fill */
+  readonly fill: number;
+}
+
+/** An assembly in the terms of the acoustics package, outside first. */
+export interface Construction {
+  readonly layers: readonly Layer[];
+  readonly connections: readonly LineConnection[];
+  readonly leaves: readonly Leaf[];
+  /** Between leaf n and leaf n + 1. */
+  readonly gaps: readonly Gap[];
+  readonly kind: ConstructionKind;
+}
+
+/**
+ * Builder's layers as physical layers.
+ *
+ * panel -> plate; limp -> limp sheet; covering and lumber laid flat -> limp sheet of their mass (their stiffness is left
+ * out); porous -> porous with a limp frame; cloth -> screen; frame -> its fill against the outer leaf, then the remaining
+ * air, and a rigid line connection between the two sheets that touch the frame. The studs' own mass counts in the weight
+ * of the wall, not in the mass of a leaf. A layer of no thickness is absent. Air at the outside or inside end is no gap
+ * between leaves and is left out.
+ */
+export function constructionOf(assembly: readonly AssemblyLayer[]): Construction {
+  const layers: Layer[] = [];
+  const connections: LineConnection[] = [];
+  const leaves: { mass: number; names: string[] }[] = [];
+  const gaps: Gap[] = [];
+  let gap: { air: number; fill: number } | undefined = { air: 0, fill: 0 };
+  let pendingStud: { outer: number; spacing: number; width: number; layerCount: number } | undefined;
+
+  const addSpace = (air: number, fill: number) => {
+    gap = gap === undefined ? { air, fill } : { air: gap.air + air, fill: gap.fill + fill };
+  };
+  const addAir = (thickness: number) => {
+    if (thickness <= 0) return;
+    if (layers.length > 0) layers.push({ kind: 'air-gap', thickness });
+    addSpace(thickness, 0);
+  };
+  const addSheet = (layer: Layer, mass: number, name: string) => {
+    layers.push(layer);
+    const leaf = leaves[leaves.length - 1];
+    if (gap === undefined && leaf !== undefined) {
+      leaf.mass += mass;
+      leaf.names.push(name);
+    } else {
+      if (leaf !== undefined && gap !== undefined) gaps.push(gap);
+      leaves.push({ mass, names: [name] });
+    }
+    gap = undefined;
+    if (pendingStud !== undefined && layers.length - 1 === pendingStud.layerCount) {
+      const { outer, spacing, width } = pendingStud;
+      connections.push({ between: [outer, layers.length - 1], spacing, width });
+    }
+    pendingStud = undefined;
+  };
+  const addMaterial = (entry: MaterialLayer) => {
+    const layer = physicalLayer(entry);
+    if (layer === undefined) return;
+    if (layer.kind === 'plate') addSheet(layer, layer.density * layer.thickness, entry.material.name);
+    else if (layer.kind === 'limp-sheet') addSheet(layer, layer.surfaceMass, entry.material.name);
+    else {
+      layers.push(layer);
+      if (layer.kind === 'porous') addSpace(0, layer.thickness);
+    }
+  };
+  const addFrame = (frame: FrameLayer) => {
+    if (frame.depth.value <= 0) return;
+    const outer = layers.length - 1;
+    const touches = outer >= 0 && gap === undefined;
+    const fill = frame.fill === undefined ? undefined : clampedFill(frame.fill, frame.depth.value);
+    if (fill !== undefined) addMaterial(fill);
+    addAir(frame.depth.value - (fill?.thickness?.value ?? 0));
+    if (touches) {
+      pendingStud = { outer, spacing: frame.spacing.value, width: frame.width.value, layerCount: layers.length };
+    }
+  };
+
+  for (const entry of assembly) {
+    if (entry.kind === 'air') {
+      addAir(entry.thickness.value);
+      pendingStud = undefined;
+    } else if (entry.kind === 'frame') {
+      addFrame(entry);
+    } else {
+      addMaterial(entry);
+    }
+  }
+  while (layers[layers.length - 1]?.kind === 'air-gap') layers.pop();
+  return { layers, connections, leaves, gaps, kind: kindOf(leaves.length, connections.length) };
+}
+
+function kindOf(leaves: number, connections: number): ConstructionKind {
+  if (leaves === 0) return 'open';
+  if (leaves === 1) return 'single-leaf';
+  return connections > 0 ? 'framed-leaves' : 'separate-leaves';
+}
+
+/** A fill thicker than the frame is deep is pressed to the depth. */
+function clampedFill(fill: MaterialLayer, depth: number): MaterialLayer {
+  const thickness = fill.thickness;
+  if (thickness === undefined || thickness.value <= depth) return fill;
+  return { ...fill, thickness: { ...thickness, value: depth } };
+}
+
+/** Undefined for a layer that is absent or lets sound pass as if it were not there. */
+function physicalLayer(entry: MaterialLayer): Layer | undefined {
+  const { material } = entry;
+  const thickness = entry.thickness?.value;
+  const mass = entry.surfaceMass.value;
+  switch (material.kind) {
+    case 'panel':
+      return panelLayer(material, thickness, mass);
+    case 'porous': {
+      if (thickness === undefined || thickness <= 0) return undefined;
+      if (material.resistivity === undefined) return { kind: 'air-gap', thickness };
+      const flowResistivity = material.resistivity.value;
+      const density = material.density?.value;
+      return density === undefined
+        ? { kind: 'porous', thickness, flowResistivity }
+        : { kind: 'porous', thickness, flowResistivity, density };
+    }
+    case 'cloth': {
+      const flowResistance = material.flowResistance?.value;
+      if (flowResistance === undefined) return mass > 0 ? { kind: 'limp-sheet', surfaceMass: mass } : undefined;
+      return { kind: 'screen', flowResistance, surfaceMass: mass };
+    }
+    case 'limp':
+    case 'covering':
+    case 'lumber':
+      return mass > 0 ? { kind: 'limp-sheet', surfaceMass: mass } : undefined;
+  }
+}
+
+function panelLayer(material: Material, thickness: number | undefined, mass: number): Layer | undefined {
+  if (thickness === undefined) return mass > 0 ? { kind: 'limp-sheet', surfaceMass: mass } : undefined;
+  if (thickness <= 0) return undefined;
+  const density = material.density?.value ?? mass / thickness;
+  const { modulus, poisson, lossFactor } = material;
+  // Without a stiffness only the mass can act; the language gives every panel a named default, so this is rare.
+  if (modulus === undefined || poisson === undefined || lossFactor === undefined) {
+    return { kind: 'limp-sheet', surfaceMass: density * thickness };
+  }
+  return {
+    kind: 'plate',
+    thickness,
+    density,
+    youngsModulus: modulus.value,
+    poissonRatio: poisson.value,
+    lossFactor: lossFactor.value,
+  };
+}

@@ -1,0 +1,94 @@
+import type { BoothSpec } from '@boothwright/language';
+import { assessAssembly } from './assembly/assess-assembly.js';
+import type { AssessmentContext, JudgedContext } from './assessment-context.js';
+import { nominalHz } from './bands/grid.js';
+import { assessBooth } from './booth/assess-booth.js';
+import { cautionsOf } from './cautions/cautions-of.js';
+import { defaultsUsed } from './defaults-used.js';
+import { findingsOf } from './findings/findings-of.js';
+import { leavesOut } from './leaves-out.js';
+import { createMemo, type Memo } from './memo/memo.js';
+import { judgeRequirements } from './requirements/judge.js';
+import type { ResultDocument, VariantResult } from './result/result-document.js';
+import { siteAir } from './site-air.js';
+import { changesBetween } from './variants/changes.js';
+
+/** Remembers what it computed: assessing an edited text again computes only what depends on the edit. */
+export interface Assessor {
+  assess(spec: BoothSpec): ResultDocument;
+  /** The bounded store behind it. */
+  readonly memo: Memo;
+}
+
+export function createAssessor(memo: Memo = createMemo()): Assessor {
+  return {
+    assess: (spec) => document(spec, memo),
+    memo,
+  };
+}
+
+/**
+ * All numbers, verdicts, findings and cautions of a checked spec. Pure: the same spec gives the same document; no clock,
+ * locale or random number enters.
+ */
+export function assess(spec: BoothSpec): ResultDocument {
+  return createAssessor().assess(spec);
+}
+
+function document(spec: BoothSpec, memo: Memo): ResultDocument {
+  const base = assessOne(spec, memo);
+  const variants = spec.variants.map((variant): [string, VariantResult] => {
+    const result = assessOne(variant.spec, memo);
+    return [
+      variant.name,
+      {
+        title: variant.title ?? null,
+        assemblies: result.assemblies,
+        booths: result.booths,
+        requirements: result.requirements,
+        findings: result.findings,
+        cautions: result.cautions,
+        changes: changesBetween(base, result),
+      },
+    ];
+  });
+  const air = base.air;
+  return {
+    schema: 'boothwright-result/1',
+    file: spec.file,
+    grid: { kind: 'third-octave', nominalHz },
+    air: {
+      temperatureC: air.temperature,
+      relativeHumidity: air.relativeHumidity,
+      densityKgPerM3: air.density,
+      soundSpeedMPerS: air.soundSpeed,
+    },
+    assemblies: base.assemblies,
+    booths: base.booths,
+    requirements: base.requirements,
+    findings: base.findings,
+    cautions: base.cautions,
+    defaults: defaultsUsed(spec),
+    leavesOut: leavesOut(spec),
+    variants: Object.fromEntries(variants),
+  };
+}
+
+function assessOne(spec: BoothSpec, memo: Memo) {
+  const air = siteAir(spec);
+  const assemblies = Object.fromEntries(
+    [...spec.assemblies.values()].map((assembly) => [assembly.name, assessAssembly(assembly, air, memo)]),
+  );
+  const booths = spec.booths.map((booth) => assessBooth(booth, spec, air, memo));
+  const context: AssessmentContext = { spec, air, memo, assemblies, booths };
+  const requirements = judgeRequirements(context);
+  const judged: JudgedContext = { ...context, requirements };
+  return {
+    air,
+    assemblies,
+    booths: Object.fromEntries(booths.map((booth) => [booth.booth.name, booth.result])),
+    requirements,
+    findings: findingsOf(judged),
+    cautions: cautionsOf(judged),
+  };
+}

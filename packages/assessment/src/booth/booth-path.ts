@@ -1,0 +1,13 @@
+import type { EnclosureElement } from '@boothwright/acoustics';
+import type { PathResult } from '../result/result-document.js';
+
+/** One way in for sound, in the terms of both models of the inside. */
+export interface BoothPath {
+  readonly result: PathResult;
+  /** dB per band */
+  readonly halfWidth: readonly number[];
+  /** The same path for the bands below the first mode. */
+  readonly elements: readonly EnclosureElement[];
+  /** True for openings that air can pass. */
+  readonly leak: boolean;
+}

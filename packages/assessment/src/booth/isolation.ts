@@ -1,0 +1,90 @@
+import { type Air, smallEnclosureLevelDifference } from '@boothwright/acoustics';
+import { exactHz, perBand } from '../bands/grid.js';
+import type { Memo } from '../memo/memo.js';
+import type { BandModel, ByBand } from '../result/result-document.js';
+import { combinedHalfWidth } from '../uncertainty/combined.js';
+import { fieldHalfWidth } from '../uncertainty/model-uncertainty.js';
+import type { BoothPath } from './booth-path.js';
+
+/** How much quieter it is inside than outside, the same for every airborne source that surrounds the booth. */
+export interface Isolation {
+  /** L_outside - L_inside, dB */
+  readonly difference: readonly number[];
+  /** Share of the energy inside, [path][band] */
+  readonly shares: readonly ByBand[];
+  /** dB per band */
+  readonly halfWidth: readonly number[];
+}
+
+/**
+ * Level difference by band.
+ *
+ * Above the first mode: D = -10 lg(sum over paths of S_i 10^(-R_i/10) / A), the level inside a room behind a partition
+ * (ISO 12999 and ISO 16283 terms, common practice). Below it: the pressure of the closed air spring behind every wall at
+ * once, see the acoustics package. In the band that holds the first mode the smaller difference counts.
+ * Shares: of the energy above the first mode; below it the sounds add as volumes, so the share is that of each path
+ * acting alone, scaled to a sum of one.
+ */
+export function isolationOf(
+  paths: readonly BoothPath[],
+  absorptionArea: readonly number[],
+  volume: number,
+  bandModels: readonly BandModel[],
+  air: Air,
+  memo: Memo,
+): Isolation {
+  const energies = paths.map((path) =>
+    path.result.transmissionLossDb.map((loss) => path.result.areaM2 * 10 ** (-loss / 10)),
+  );
+  const total = perBand((band) => energies.reduce((sum, energy) => sum + (energy[band] as number), 0));
+  const statistical = perBand((band) => -10 * Math.log10((total[band] as number) / (absorptionArea[band] as number)));
+  const lowBands = exactHz.flatMap((_, band) => (isLow(bandModels[band]) ? [band] : []));
+  const small = smallDifferences(paths, volume, lowBands, air, memo);
+  const alone = paths.map((path) => smallDifferences([path], volume, lowBands, air, memo));
+
+  const difference = perBand((band) => {
+    const sealed = small.get(band);
+    if (sealed === undefined) return statistical[band] as number;
+    return bandModels[band] === 'hand-over' ? Math.min(sealed, statistical[band] as number) : sealed;
+  });
+  const useSmall = (band: number) => small.has(band) && difference[band] === small.get(band);
+  const weights = paths.map((_, path) =>
+    perBand((band) =>
+      useSmall(band)
+        ? 10 ** (-(alone[path]?.get(band) ?? Number.POSITIVE_INFINITY) / 10)
+        : (energies[path]?.[band] as number),
+    ),
+  );
+  const shares = weights.map((weight) =>
+    perBand((band) => (weight[band] as number) / weights.reduce((sum, other) => sum + (other[band] as number), 0)),
+  );
+  const halfWidth = perBand((band) => {
+    const paths_ = paths.reduce(
+      (sum, path, index) => sum + (shares[index]?.[band] as number) * (path.halfWidth[band] as number),
+      0,
+    );
+    const model = bandModels[band];
+    return combinedHalfWidth(paths_, model === undefined || model === 'not-assessed' ? 0 : fieldHalfWidth[model]);
+  });
+  return { difference, shares, halfWidth };
+}
+
+function isLow(model: BandModel | undefined): boolean {
+  return model === 'small-enclosure' || model === 'hand-over';
+}
+
+function smallDifferences(
+  paths: readonly BoothPath[],
+  volume: number,
+  bands: readonly number[],
+  air: Air,
+  memo: Memo,
+): Map<number, number> {
+  if (bands.length === 0) return new Map();
+  const elements = paths.flatMap((path) => path.elements);
+  const hz = bands.map((band) => exactHz[band] as number);
+  const differences = memo.of(`enclosure ${JSON.stringify([volume, elements, hz, air])}`, () =>
+    smallEnclosureLevelDifference({ volume, elements, air, hz }),
+  );
+  return new Map(bands.map((band, index) => [band, differences[index] as number]));
+}

@@ -1,0 +1,36 @@
+import type { Air } from '@boothwright/acoustics';
+import type { Vent } from '@boothwright/language';
+import { nominalHz, perBand } from '../../bands/grid.js';
+import { textRange } from '../../text/text-range.js';
+import { ductHalfWidth, halfWidthAt, statedLossHalfWidth } from '../../uncertainty/model-uncertainty.js';
+import type { BoothPath } from '../booth-path.js';
+import { ductArea } from './duct-area.js';
+import { ductEntryGain } from './duct-entry.js';
+import { ductPathLoss } from './duct-loss.js';
+
+/**
+ * Sound through an air duct, referred to its clear cross-section: what the outer end takes in, less the lined run, the
+ * bends and the reflection at the inner end. Sound through the walls of the duct outside the booth is left out.
+ */
+export function ventPath(vent: Vent, air: Air): BoothPath {
+  const area = ductArea(vent);
+  const { alongDuct, endReflection, stated } = ductPathLoss(vent, air);
+  const entry = ductEntryGain(area, endReflection, air);
+  return {
+    result: {
+      id: `vent:${vent.name}`,
+      kind: 'vent',
+      name: vent.name,
+      range: textRange(vent.nameRange),
+      areaM2: area,
+      transmissionLossDb: perBand((band) =>
+        stated[band] ? (alongDuct[band] as number) : (alongDuct[band] as number) - (entry[band] as number),
+      ),
+    },
+    halfWidth: nominalHz.map((nominal, band) =>
+      halfWidthAt(stated[band] ? statedLossHalfWidth : ductHalfWidth, nominal),
+    ),
+    elements: [{ kind: 'leak', area, depth: vent.run.value }],
+    leak: true,
+  };
+}

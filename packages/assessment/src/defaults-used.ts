@@ -1,0 +1,52 @@
+import type { BoothSpec, Sourced } from '@boothwright/language';
+import type { DefaultUsed } from './result/result-document.js';
+import { textRange } from './text/text-range.js';
+
+/**
+ * Every named default behind the values of the spec, in the order of the text. Materials that no build-up uses are left
+ * out, the variants too: they bring the defaults of the base.
+ */
+export function defaultsUsed(spec: BoothSpec): DefaultUsed[] {
+  const found = new Map<string, DefaultUsed>();
+  const seen = new Set<object>();
+  const visit = (node: unknown): void => {
+    if (typeof node !== 'object' || node === null || seen.has(node)) return;
+    seen.add(node);
+    if (isDefault(node)) {
+      const { origin, range } = node;
+      if (origin.kind === 'default') {
+        const key = `${origin.name} ${range.file} ${range.from}`;
+        found.set(key, {
+          name: origin.name,
+          value: valueWords(node.value),
+          evidence: origin.evidence,
+          source: origin.source,
+          range: textRange(range),
+        });
+      }
+    }
+    const children = node instanceof Map ? [...node.values()] : Array.isArray(node) ? node : Object.values(node);
+    for (const child of children) visit(child);
+  };
+  visit([...spec.assemblies.values()]);
+  visit(spec.site);
+  visit(spec.booths);
+  visit(spec.session);
+  visit(spec.budget);
+  return [...found.values()];
+}
+
+function isDefault(node: object): node is Sourced<unknown> {
+  const origin = (node as { origin?: unknown }).origin;
+  return typeof origin === 'object' && origin !== null && (origin as { kind?: unknown }).kind === 'default';
+}
+
+/** SI values as they are; the text of the user's own unit is the presentation's affair. */
+function valueWords(value: unknown): string {
+  if (typeof value === 'number') return String(Number(value.toPrecision(6)));
+  if (typeof value === 'string') return value;
+  if (typeof value === 'object' && value !== null && 'decibels' in value) {
+    return String((value as { decibels: number }).decibels);
+  }
+  return JSON.stringify(value);
+}

@@ -1,0 +1,147 @@
+import { weightedTotal } from '@boothwright/acoustics';
+import { ratingsOf } from '../assembly/ratings.js';
+import type { JudgedContext } from '../assessment-context.js';
+import { exactHz, nominalHz, perBand } from '../bands/grid.js';
+import type { AssessedBooth } from '../booth/assess-booth.js';
+import type { BoothPath } from '../booth/booth-path.js';
+import { pathWords } from '../booth/path-words.js';
+import type { Finding } from '../result/result-document.js';
+import { decimals } from '../text/decimals.js';
+import { hertz } from '../text/hertz.js';
+
+/** The openings must bring more than this share of the energy ... */
+export const leastShare = 0.5;
+/** ... in bands where the booth without them would be better by this, dB ... */
+export const leastGainDb = 5;
+/** ... and in at least this many thirds: one octave. */
+export const leastBands = 3;
+
+/** Gaps, slits, holes and ducts let through more than all the walls together. */
+export function leakCapsWall({ booths }: JudgedContext): Finding[] {
+  return booths.flatMap((assessed) => {
+    const leaks = assessed.paths.filter((path) => path.leak);
+    const solid = assessed.paths.filter((path) => !path.leak);
+    if (leaks.length === 0 || solid.length === 0) return [];
+    const throughLeaks = transmitted(leaks);
+    const throughAll = transmitted(assessed.paths);
+    const capped = exactHz.flatMap((_, band) => {
+      const model = assessed.result.bandModels[band];
+      if (model === 'small-enclosure' || model === 'hand-over') return [];
+      const share = (throughLeaks[band] as number) / (throughAll[band] as number);
+      const gain = -10 * Math.log10(1 - share);
+      return share > leastShare && gain >= leastGainDb ? [band] : [];
+    });
+    if (capped.length < leastBands) return [];
+    return [finding(assessed, leaks, throughLeaks, throughAll, capped)];
+  });
+}
+
+/** Sum of S tau by band, m2. */
+function transmitted(paths: readonly BoothPath[]): number[] {
+  return perBand((band) =>
+    paths.reduce(
+      (sum, { result }) => sum + result.areaM2 * 10 ** (-(result.transmissionLossDb[band] as number) / 10),
+      0,
+    ),
+  );
+}
+
+function finding(
+  { booth, result, paths }: AssessedBooth,
+  leaks: readonly BoothPath[],
+  throughLeaks: readonly number[],
+  throughAll: readonly number[],
+  capped: readonly number[],
+): Finding {
+  const total = paths.reduce((sum, path) => sum + path.result.areaM2, 0);
+  const mean = (values: (band: number) => number) =>
+    capped.reduce((sum, band) => sum + values(band), 0) / capped.length;
+  const ceiling = mean((band) => -10 * Math.log10((throughLeaks[band] as number) / total));
+  const wall = mean(
+    (band) => -10 * Math.log10(((throughAll[band] as number) - (throughLeaks[band] as number)) / total),
+  );
+  const openArea = leaks.reduce((sum, path) => sum + path.result.areaM2, 0);
+  const strength = (path: BoothPath) =>
+    capped.reduce(
+      (sum, band) =>
+        sum +
+        (path.result.areaM2 * 10 ** (-(path.result.transmissionLossDb[band] as number) / 10)) /
+          (throughAll[band] as number),
+      0,
+    ) / capped.length;
+  const worst = leaks.reduce((best, path) => (strength(path) > strength(best) ? path : best));
+  const tight = perBand((band) => (throughAll[band] as number) - transmittedBy(worst, band));
+  const tightLoss = tight.map((energy) => -10 * Math.log10(energy / total));
+  const levels = levelsWithout(result, throughAll, tight);
+  const words = pathWords(worst.result);
+  const first = hertz(nominalHz[capped[0] as number] as number);
+  const last = hertz(nominalHz[capped.at(-1) as number] as number);
+  const figures: Record<string, number> = {
+    ceilingDb: ceiling,
+    withoutLeaksDb: wall,
+    openAreaCm2: openArea * 1e4,
+    worstLeakShare: strength(worst),
+    stc: result.ratings.stc,
+    stcWithoutWorstLeak: ratingsOf(tightLoss).stc,
+  };
+  if (levels !== null) {
+    figures.insideDbA = levels.now;
+    figures.insideDbAWithoutWorstLeak = levels.tight;
+  }
+  const gain = levels === null ? null : levels.now - levels.tight;
+  const hardly = gain !== null && gain < 1;
+  return {
+    id: 'leak-caps-wall',
+    severity: hardly ? 'information' : 'warning',
+    range: worst.result.range,
+    message: `${booth.name}: openings of ${decimals(openArea * 1e4, 1)} cm2 hold the booth at ${decimals(ceiling, 0)} dB from ${first} to ${last}, where its walls alone would reach ${decimals(wall, 0)} dB`,
+    explanation: `Sound adds by area times what passes. In these bands the openings bring more than half of it, so better walls change nothing. The strongest is ${words} with ${decimals(100 * strength(worst), 0)} % of the sound.${gain === null ? '' : ` Closing it lowers the noise inside from ${decimals(levels?.now ?? 0, 1)} to ${decimals(levels?.tight ?? 0, 1)} dBA${hardly ? ': other bands set the limit, so this is not the first thing to spend money on' : ''}.`}`,
+    source:
+      'Area-weighted sum of transmission coefficients; slits after a two-port with friction, ducts after published tables. docs/findings/leak-caps-wall.md',
+    fix: `${fixWords(worst, words)} With it closed the whole booth rates STC ${figures.stcWithoutWorstLeak} instead of ${figures.stc}.`,
+    figures,
+    related: leaks
+      .filter((path) => path !== worst)
+      .map((path) => ({ range: path.result.range, message: pathWords(path.result) })),
+  };
+}
+
+function transmittedBy(path: BoothPath, band: number): number {
+  return path.result.areaM2 * 10 ** (-(path.result.transmissionLossDb[band] as number) / 10);
+}
+
+function fixWords(path: BoothPath, words: string): string {
+  switch (path.result.kind) {
+    case 'vent':
+      return `Give ${words} a longer lined run, thicker lining or another bend.`;
+    case 'door-seal':
+      return `Seal ${words}: a compression gasket all round, a drop seal at the threshold.`;
+    case 'face':
+      return `Give ${words} a build-up.`;
+    default:
+      return `Close ${words} with sealant or a gasket.`;
+  }
+}
+
+/** Noise inside now and with one path closed, dBA, above the first mode only; null without a known noise. */
+function levelsWithout(
+  result: AssessedBooth['result'],
+  before: readonly number[],
+  after: readonly number[],
+): { now: number; tight: number } | null {
+  const levels = result.noise.total.byBand;
+  const now = weightedTotal(levels, 'A');
+  const tight = weightedTotal(
+    levels.map((level, band) => {
+      const model = result.bandModels[band];
+      if (level === null || model === 'small-enclosure' || model === 'hand-over') return level;
+      const fan = result.noise.fan?.byBand[band];
+      const own = fan === null || fan === undefined ? 0 : 10 ** (fan / 10);
+      const outside = Math.max(10 ** (level / 10) - own, 0);
+      const left = outside * ((after[band] as number) / (before[band] as number)) + own;
+      return left > 0 ? 10 * Math.log10(left) : null;
+    }),
+    'A',
+  );
+  return now === null || tight === null ? null : { now, tight };
+}

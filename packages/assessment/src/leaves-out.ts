@@ -1,0 +1,41 @@
+import type { BoothSpec } from '@boothwright/language';
+import { joined } from './text/joined.js';
+
+/** What the prediction does not know, in sentences. */
+export function leavesOut(spec: BoothSpec): string[] {
+  const sentences = [
+    'Sound that travels through the floor, the joists and the walls of the building, and footfall, is not predicted; it can set the limit at low frequency.',
+    'Workmanship is not predicted beyond the gaps that the text gives: one forgotten joint or a pipe touching both leaves can cost 10 dB or more.',
+    'Sound below 50 Hz and above the 5 kHz band is not predicted.',
+    'Measuring rooms and homes differ: in the lowest bands a wall in a laboratory and the same wall in a booth can differ by more than the stated range.',
+  ];
+  if (spec.booths.length === 0) {
+    return [
+      ...sentences,
+      'The text has no booth, so leaks, doors, air and weight are not looked at: a wall alone is always better than a booth.',
+    ];
+  }
+  sentences.push(
+    'Resonances of single panels, rattles and the bass lift or the direction of the microphone are not predicted.',
+    'Sound is taken to surround the booth evenly; a source on one side, or a wall close by, shifts single bands by several decibels.',
+    'Noise of air at grilles and dampers is not predicted; the air speed in each duct is given instead.',
+    'Temperature and humidity inside are not predicted.',
+  );
+  const openFaces = spec.booths.filter((booth) => booth.faces.floor === undefined).map((booth) => booth.name);
+  if (openFaces.length > 0) {
+    sentences.push(
+      `The floor of ${joined(openFaces)} is not described: it is taken as the hard floor of the building, through which no airborne sound is counted.`,
+    );
+  }
+  for (const booth of spec.booths) {
+    const open = (['front', 'back', 'left', 'right', 'roof'] as const).filter(
+      (face) => booth.faces[face] === undefined,
+    );
+    if (open.length > 0) {
+      sentences.push(`No build-up is given for ${joined(open)} of ${booth.name}: it is counted as an opening.`);
+    }
+    if (booth.linings.some((lining) => lining.layers.length > 0)) continue;
+    sentences.push(`${booth.name} has no lining in the text: its inside is as bare as its build-ups.`);
+  }
+  return sentences;
+}

@@ -1,0 +1,86 @@
+import type { Requirement } from '@boothwright/language';
+import { assessAssembly } from '../assembly/assess-assembly.js';
+import type { AssessmentContext } from '../assessment-context.js';
+import type { AssessedBooth } from '../booth/assess-booth.js';
+import type { RequirementResult } from '../result/result-document.js';
+import { judgeFloorLoad, judgeHeight, judgeMass, judgePanelWeight } from './build.js';
+import { judgeCo2 } from './co2.js';
+import { judgeCost } from './cost.js';
+import { judgeIsolation } from './isolation.js';
+import { judgeRating } from './rating.js';
+import { judgeReverberation } from './reverberation.js';
+import { judgeRoomTone } from './room-tone.js';
+import { notAssessed } from './verdict.js';
+import { judgeVoiceOutside } from './voice-outside.js';
+
+/** One verdict per requirement and booth, in the order of the text. */
+export function judgeRequirements(context: AssessmentContext): RequirementResult[] {
+  return context.spec.requirements.flatMap((requirement) => judge(requirement, context));
+}
+
+function judge(requirement: Requirement, context: AssessmentContext): RequirementResult[] {
+  if (requirement.kind === 'cost') return [judgeCost(requirement, context.spec)];
+  if (requirement.kind === 'rating') {
+    const { assembly } = requirement;
+    const result = context.assemblies[assembly.name] ?? assessAssembly(assembly, context.air, context.memo);
+    return [judgeRating(requirement, result)];
+  }
+  if (context.booths.length === 0) {
+    return [
+      notAssessed({
+        requirement,
+        ...limitOf(requirement),
+        explanation: 'The text has no booth yet, so there is nothing to judge.',
+      }),
+    ];
+  }
+  return context.booths.map((booth) => judgeBooth(requirement, booth));
+}
+
+type BoothRequirement = Exclude<Requirement, { kind: 'cost' } | { kind: 'rating' }>;
+
+function judgeBooth(requirement: BoothRequirement, booth: AssessedBooth): RequirementResult {
+  switch (requirement.kind) {
+    case 'room-tone':
+      return judgeRoomTone(requirement, booth);
+    case 'isolation':
+      return judgeIsolation(requirement, booth);
+    case 'voice-outside':
+      return judgeVoiceOutside(requirement, booth);
+    case 'reverberation':
+      return judgeReverberation(requirement, booth);
+    case 'co2':
+      return judgeCo2(requirement, booth);
+    case 'mass':
+      return judgeMass(requirement, booth);
+    case 'floor-load':
+      return judgeFloorLoad(requirement, booth);
+    case 'panel-weight':
+      return judgePanelWeight(requirement, booth);
+    case 'height':
+      return judgeHeight(requirement, booth);
+  }
+}
+
+function limitOf(requirement: BoothRequirement): { limit: number; unit: string } {
+  switch (requirement.kind) {
+    case 'room-tone':
+    case 'isolation':
+    case 'voice-outside': {
+      const { decibels, weighting } = requirement.limit.value;
+      const units = { A: 'dBA', C: 'dBC', Z: 'dB', none: 'dB', FS: 'dBFS', NC: 'NC' } as const;
+      return { limit: decibels, unit: requirement.kind === 'isolation' ? 'dB' : units[weighting] };
+    }
+    case 'reverberation':
+      return { limit: requirement.max.value, unit: 's' };
+    case 'co2':
+      return { limit: requirement.limit.value, unit: 'ppm' };
+    case 'mass':
+    case 'panel-weight':
+      return { limit: requirement.limit.value, unit: 'kg' };
+    case 'floor-load':
+      return { limit: requirement.limit.value / 1000, unit: 'kPa' };
+    case 'height':
+      return { limit: requirement.limit.value, unit: 'm' };
+  }
+}

@@ -1,0 +1,14 @@
+import type { Ranged } from '../result/result-document.js';
+import { decimals } from '../text/decimals.js';
+
+/** `24.3 dBA (20.1 to 28.6)`. */
+export function rangedWords(value: Ranged, unit: string, places = 1, factor = 1): string {
+  const at = (number: number) => decimals(number * factor, places);
+  const range = value.low === value.high ? '' : ` (${at(value.low)} to ${at(value.high)})`;
+  return `${at(value.value)} ${unit}${range}`;
+}
+
+/** `4.3 dB to spare` or `4.3 dB too much`. */
+export function marginWords(margin: number, unit: string, places = 1, worse = 'too much'): string {
+  return margin >= 0 ? `${decimals(margin, places)} ${unit} to spare` : `${decimals(-margin, places)} ${unit} ${worse}`;
+}

@@ -1,0 +1,239 @@
+// JSON Schema (draft 2020-12) of the result document. It says by hand what result-document.ts says to the compiler, so
+// that a reader of the printed JSON needs no TypeScript; a test validates real results against it.
+
+const number = { type: 'number' } as const;
+const string = { type: 'string' } as const;
+const boolean = { type: 'boolean' } as const;
+const nullable = (schema: object) => ({ anyOf: [schema, { type: 'null' }] });
+const list = (items: object) => ({ type: 'array', items });
+const dictionary = (values: object) => ({ type: 'object', additionalProperties: values });
+const ref = (name: string) => ({ $ref: `#/$defs/${name}` });
+
+/** Every key is required and no other is allowed: a key that is missing or new is a mistake. */
+function record(properties: Record<string, object>, description?: string) {
+  const schema = { type: 'object', properties, required: Object.keys(properties), additionalProperties: false };
+  return description === undefined ? schema : { ...schema, description };
+}
+
+/** Third-octave bands of the grid. */
+const bands = 21;
+const bandNumbers = { type: 'array', items: number, minItems: bands, maxItems: bands } as const;
+const byBand = { type: 'array', items: { type: ['number', 'null'] }, minItems: bands, maxItems: bands } as const;
+const triple = { type: 'array', items: number, minItems: 3, maxItems: 3 } as const;
+const amount = record({ amount: number, currency: string });
+
+const definitions = {
+  range: record(
+    { file: string, from: { type: 'integer' }, to: { type: 'integer' } },
+    'A stretch of the text, UTF-16 offsets.',
+  ),
+  ranged: record(
+    { value: number, low: number, high: number, basis: string },
+    'A predicted figure with its range and what the range rests on.',
+  ),
+  ratings: record({
+    stc: number,
+    stcGovernedBy: { enum: ['sum', 'single-band'] },
+    rw: number,
+    c: number,
+    ctr: number,
+    c50To5000: number,
+    ctr50To5000: number,
+  }),
+  levels: record(levelTotals()),
+  airCurve: record({
+    fan: { enum: ['on', 'off'] },
+    flowM3PerS: number,
+    minutes: list(number),
+    ppm: list(number),
+    steadyPpm: nullable(number),
+    endPpm: number,
+    minutesTo: record({
+      '1000': nullable(number),
+      '1500': nullable(number),
+      '2500': nullable(number),
+      '5000': nullable(number),
+    }),
+  }),
+  assembly: record({
+    title: nullable(string),
+    range: ref('range'),
+    panel: record({ widthM: number, heightM: number }, 'The size for which the curve holds.'),
+    transmissionLossDb: bandNumbers,
+    transmissionLossRangeDb: { ...bandNumbers, description: 'Half-width of the stated range.' },
+    airbornePathDb: bandNumbers,
+    framePathDb: nullable(bandNumbers),
+    ratings: ref('ratings'),
+    surfaceMassKgPerM2: number,
+    thicknessM: number,
+    resonancesHz: list(number),
+    criticalFrequenciesHz: list(record({ layer: string, hz: number })),
+    leaves: { type: 'integer' },
+    insideAbsorption: bandNumbers,
+    layers: list(
+      record({ text: string, thicknessM: number, surfaceMassKgPerM2: number, model: string, range: ref('range') }),
+    ),
+    pricePerM2: nullable(amount),
+  }),
+  path: record({
+    id: string,
+    kind: { enum: ['face', 'door', 'door-seal', 'window', 'vent', 'slit', 'hole'] },
+    name: string,
+    range: ref('range'),
+    areaM2: number,
+    transmissionLossDb: { ...bandNumbers, description: 'Referred to areaM2; negative for a resonant gap.' },
+  }),
+  booth: record({
+    title: nullable(string),
+    range: ref('range'),
+    geometry: record({ insideM: triple, outsideM: triple, usableM: triple, volumeM3: number, footprintM2: number }),
+    firstModeHz: number,
+    schroederHz: number,
+    modesHz: list(record({ hz: number, order: { ...triple, items: { type: 'integer' } } })),
+    bandModels: {
+      type: 'array',
+      items: { enum: ['small-enclosure', 'hand-over', 'few-modes', 'statistical', 'not-assessed'] },
+      minItems: bands,
+      maxItems: bands,
+    },
+    compositeTransmissionLossDb: bandNumbers,
+    ratings: ref('ratings'),
+    paths: list(ref('path')),
+    noise: record({
+      bySource: list(
+        record({
+          name: string,
+          range: ref('range'),
+          outside: ref('levels'),
+          inside: ref('levels'),
+          shares: list(byBand),
+          differenceDbA: nullable(ref('ranged')),
+        }),
+      ),
+      fan: nullable(ref('levels')),
+      total: ref('levels'),
+      notPredicted: list(record({ name: string, range: ref('range'), why: string })),
+      roomTone: nullable(
+        record({
+          dBFS: ref('ranged'),
+          voiceAtCapsuleDbZ: number,
+          noiseAtCapsuleDbZ: number,
+          voiceSetToDbFS: number,
+          distanceM: number,
+          highPassHz: nullable(number),
+          note: string,
+        }),
+      ),
+    }),
+    voiceOutside: nullable(record({ ...levelTotals(), effort: string, where: string, note: string })),
+    reverberation: record({
+      absorptionAreaM2: bandNumbers,
+      sabineS: byBand,
+      eyringS: byBand,
+      validFromHz: number,
+    }),
+    air: nullable(
+      record({
+        volumeM3: number,
+        people: number,
+        generationM3PerS: number,
+        supplyPpm: number,
+        sessionMinutes: number,
+        fanOn: nullable(ref('airCurve')),
+        fanOff: ref('airCurve'),
+        ductSpeeds: list(record({ vent: string, mPerS: number })),
+      }),
+    ),
+    build: record({
+      massKg: number,
+      massByPart: list(record({ part: string, kg: number })),
+      loadedMassKg: number,
+      floorLoadPa: number,
+      footprintM2: number,
+      cost: nullable(record({ amount: number, currency: string, withReserve: number })),
+    }),
+  }),
+  requirement: record({
+    text: string,
+    kind: string,
+    booth: nullable(string),
+    range: ref('range'),
+    verdict: { enum: ['met', 'missed', 'not-assessed'] },
+    value: nullable(ref('ranged')),
+    limit: number,
+    unit: string,
+    margin: { ...nullable(number), description: 'Positive when met.' },
+    withinRange: { ...boolean, description: 'True when the limit lies within the range of the prediction.' },
+    limitedBy: nullable(string),
+    explanation: string,
+  }),
+  related: list(record({ range: ref('range'), message: string })),
+  finding: record({
+    id: string,
+    severity: { enum: ['error', 'warning', 'information'] },
+    range: ref('range'),
+    message: string,
+    explanation: string,
+    source: string,
+    fix: string,
+    figures: dictionary(number),
+    related: ref('related'),
+  }),
+  caution: record({
+    id: string,
+    severity: { enum: ['stop', 'caution'] },
+    range: ref('range'),
+    hazard: string,
+    number: nullable(string),
+    why: string,
+    ask: string,
+  }),
+  defaultUsed: record({ name: string, value: string, evidence: string, source: string, range: ref('range') }),
+  variant: record({
+    title: nullable(string),
+    assemblies: dictionary(ref('assembly')),
+    booths: dictionary(ref('booth')),
+    requirements: list(ref('requirement')),
+    findings: list(ref('finding')),
+    cautions: list(ref('caution')),
+    changes: list(record({ what: string, base: nullable(number), variant: nullable(number), unit: string })),
+  }),
+};
+
+function levelTotals() {
+  return {
+    byBand,
+    dBA: nullable(ref('ranged')),
+    dBZ: nullable(ref('ranged')),
+    nc: nullable(record({ value: nullable(number), text: string, governingHz: nullable(number) })),
+  };
+}
+
+/** JSON Schema of `ResultDocument`, draft 2020-12; also printed to schema/result.schema.json. */
+export const resultSchema = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'boothwright-result/1',
+  title: 'Result of an assessment',
+  description:
+    'Arrays by band follow grid.nominalHz. A null in them means not known or not assessed, never zero. Units stand in the keys; limits and values of requirements are in the unit beside them.',
+  ...record({
+    schema: { const: 'boothwright-result/1' },
+    file: string,
+    grid: record({ kind: { const: 'third-octave' }, nominalHz: bandNumbers }),
+    air: record({
+      temperatureC: number,
+      relativeHumidity: number,
+      densityKgPerM3: number,
+      soundSpeedMPerS: number,
+    }),
+    assemblies: dictionary(ref('assembly')),
+    booths: dictionary(ref('booth')),
+    requirements: list(ref('requirement')),
+    findings: list(ref('finding')),
+    cautions: list(ref('caution')),
+    defaults: list(ref('defaultUsed')),
+    leavesOut: list(string),
+    variants: dictionary(ref('variant')),
+  }),
+  $defs: definitions,
+};

@@ -1,0 +1,57 @@
+/**
+ * Half-widths of the range in which a careful build is expected to measure, dB unless said otherwise.
+ * Evidence: common practice and memory of published comparisons between prediction and laboratory; not published as a
+ * table. Nothing here was tuned to a case. See docs/models/uncertainty.md.
+ */
+export type ConstructionKind = 'single-leaf' | 'separate-leaves' | 'framed-leaves' | 'open';
+
+interface Zone {
+  /** Holds up to and including this nominal band, Hz. */
+  readonly upToHz: number;
+  readonly halfWidthDb: number;
+}
+
+/** Transmission loss of walls, doors and panes, by construction and by third-octave band. */
+export const transmissionLossHalfWidth: Readonly<Record<ConstructionKind, readonly Zone[]>> = {
+  'single-leaf': zones(5, 3, 3, 4),
+  'separate-leaves': zones(6, 5, 5, 6),
+  'framed-leaves': zones(6, 5, 5, 6),
+  open: zones(3, 3, 3, 3),
+};
+/** Slits and holes: the clear width under a real seal is never known well. */
+export const leakHalfWidth: readonly Zone[] = zones(5, 5, 5, 5);
+/** Lined ducts from handbook regressions. */
+export const ductHalfWidth: readonly Zone[] = zones(5, 4, 4, 6);
+/** A loss that the user states, measured or from a data sheet. */
+export const statedLossHalfWidth: readonly Zone[] = zones(3, 2, 2, 2);
+
+/** Added as an independent error, because the sound field is less certain than the wall. */
+export const fieldHalfWidth = {
+  'small-enclosure': 5,
+  'hand-over': 6,
+  'few-modes': 4,
+  statistical: 1.5,
+} as const;
+
+/** A stated outside level, a talker's level against the standard spectrum, and a fan's stated sound power, dB. */
+export const voiceLevelHalfWidth = 3;
+export const fanPowerHalfWidth = 3;
+/** Shares of the value. */
+export const reverberationShare = 0.25;
+export const co2RiseShare = 0.25;
+export const massShare = 0.1;
+
+function zones(toHundred: number, toThreeFifteen: number, toThreeOneFifty: number, above: number): readonly Zone[] {
+  return [
+    { upToHz: 100, halfWidthDb: toHundred },
+    { upToHz: 315, halfWidthDb: toThreeFifteen },
+    { upToHz: 3150, halfWidthDb: toThreeOneFifty },
+    { upToHz: Number.POSITIVE_INFINITY, halfWidthDb: above },
+  ];
+}
+
+/** The half-width of a table in the band with this nominal centre, dB. */
+export function halfWidthAt(table: readonly Zone[], nominal: number): number {
+  for (const zone of table) if (nominal <= zone.upToHz) return zone.halfWidthDb;
+  return Number.NaN;
+}
