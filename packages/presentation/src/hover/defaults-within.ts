@@ -1,4 +1,5 @@
 import type { DefaultUsed, TextRange } from '@boothwright/assessment';
+import { defaultText } from '../numbers/default-text.js';
 import { evidenceText } from './evidence-text.js';
 import { bullets, code, escapeMarkdown } from './markdown.js';
 
@@ -14,7 +15,7 @@ export function defaultLines(defaults: readonly DefaultUsed[]): string {
   return bullets(
     defaults.map(
       (used) =>
-        `${code(used.name)} ${escapeMarkdown(used.value)} (${evidenceText(used.evidence)}: ${escapeMarkdown(used.source)})`,
+        `${code(used.name)} ${escapeMarkdown(defaultText(used))} (${evidenceText(used.evidence)}: ${escapeMarkdown(used.source)})`,
     ),
   );
 }

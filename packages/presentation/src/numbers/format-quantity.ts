@@ -23,6 +23,8 @@ const forms: Readonly<Record<string, UnitForm>> = {
   Pa: { factor: 1e-3, decimals: 1, after: 'kPa' },
   kPa: { factor: 1, decimals: 1, after: 'kPa' },
   m: { factor: 1, decimals: 3, after: 'm' },
+  mm: { factor: 1, decimals: 0, after: 'mm' },
+  'kg/m2': { factor: 1, decimals: 1, after: 'kg/m²' },
   Hz: { factor: 1, decimals: 0, after: 'Hz' },
   EUR: { factor: 1, decimals: 0, after: 'EUR' },
   USD: { factor: 1, decimals: 0, after: 'USD' },
@@ -40,9 +42,13 @@ export function formatQuantity(value: number, unit: string, extraDecimals = 0): 
   return `${extraDecimals > 0 ? formatFigures(value, 3 + extraDecimals) : formatFigures(value)} ${unit}`.trim();
 }
 
-/** Decimals to add so that `value` and `limit` do not look equal when they are not; at most two. */
+/**
+ * Decimals to add so that `value` and `limit` do not look equal when they are not, and so that a difference that is
+ * printed in tenths of a decibel follows from the two; at most two.
+ */
 export function decimalsToTell(value: number, limit: number, unit: string): number {
   if (value === limit) return 0;
+  if (unit.startsWith('dB') && Math.abs(value - limit) < 1.95 && Math.abs(value - limit) >= 0.05) return 1;
   for (const extra of [0, 1, 2])
     if (formatQuantity(value, unit, extra) !== formatQuantity(limit, unit, extra)) return extra;
   return 2;

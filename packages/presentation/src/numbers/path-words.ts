@@ -1,5 +1,4 @@
 const kinds: Readonly<Record<string, string>> = {
-  face: '',
   door: 'door leaf',
   'door-seal': 'seals of door',
   window: 'window',
@@ -8,8 +7,12 @@ const kinds: Readonly<Record<string, string>> = {
   hole: 'hole',
 };
 
-/** A path as a reader names it: `door leaf entry`, `seals of door entry`, `roof`. */
+/** Faces that are walls; roof and floor say themselves what they are. */
+const walls = ['front', 'back', 'left', 'right'];
+
+/** A path as a reader names it: `door leaf entry`, `seals of door entry`, `back wall`, `roof`. */
 export function pathWords(path: { readonly kind: string; readonly name: string }): string {
+  if (path.kind === 'face') return walls.includes(path.name) ? `${path.name} wall` : path.name;
   const kind = kinds[path.kind] ?? path.kind;
   return path.name.startsWith(kind) ? path.name : `${kind} ${path.name}`;
 }

@@ -5,7 +5,7 @@ import { airSection } from './sections/air.js';
 import { assembliesSection } from './sections/assemblies.js';
 import { defaultsSection, leavesOutSection } from './sections/assumptions.js';
 import { buildSection } from './sections/build.js';
-import { cautionsSection } from './sections/cautions.js';
+import { cautionsSection, stopSection } from './sections/cautions.js';
 import { changeFirstSection } from './sections/change-first.js';
 import { findingsSection } from './sections/findings.js';
 import { getsInSection } from './sections/gets-in.js';
@@ -31,7 +31,7 @@ export function renderCheckText(
     headlineSection(result, problems, style, variant),
     requirementsSection(result, style),
     changeFirstSection(result, style),
-    cautionsSection(result, style),
+    stopSection(result, style),
     ...Object.entries(result.booths).flatMap(([name, booth]) => {
       const suffix = ofBooth(name, count);
       return [
@@ -44,6 +44,7 @@ export function renderCheckText(
     }),
     assembliesSection(result, style),
     findingsSection(result, style),
+    cautionsSection(result, style),
     variantsSection(result, style),
     defaultsSection(result, style),
     leavesOutSection(result, style),

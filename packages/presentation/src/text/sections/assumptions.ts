@@ -1,5 +1,6 @@
 import type { DefaultUsed, ResultDocument } from '@boothwright/assessment';
 import { evidenceText } from '../../hover/evidence-text.js';
+import { defaultText } from '../../numbers/default-text.js';
 import { printable } from '../printable.js';
 import { section } from '../section.js';
 import type { TextStyle } from '../text-style.js';
@@ -9,8 +10,13 @@ import { wrapText } from '../wrap-text.js';
 export function defaultsSection(result: ResultDocument, style: TextStyle): string | undefined {
   const unique = new Map<string, DefaultUsed>();
   for (const used of result.defaults) unique.set(`${used.name} ${used.value}`, used);
-  const lines = [...unique.values()].map(({ name, value, evidence, source }) =>
-    wrapText(printable(`${name}: ${value} (${evidenceText(evidence)}: ${source})`), style.width, '  - ', '    '),
+  const lines = [...unique.values()].map((used) =>
+    wrapText(
+      printable(`${used.name}: ${defaultText(used)} (${evidenceText(used.evidence)}: ${used.source})`),
+      style.width,
+      '  - ',
+      '    ',
+    ),
   );
   return section('Assumed where the text is silent', lines.join('\n'), style);
 }

@@ -1,12 +1,17 @@
 import type { ResultDocument } from '@boothwright/assessment';
 import { requirementName, valueText } from '../../numbers/requirement-words.js';
 import { printable } from '../printable.js';
-import { section } from '../section.js';
+import { joinLines, section } from '../section.js';
 import type { TextStyle } from '../text-style.js';
 import { wrapText } from '../wrap-text.js';
 
 const mostAdvice = 6;
 const order = { error: 0, warning: 1, information: 2 } as const;
+
+interface Advice {
+  readonly what: string;
+  readonly how?: string;
+}
 
 /**
  * What to do, in this order: clear hazards, then the fixes of findings from grave to light, then which of the variants
@@ -15,23 +20,24 @@ const order = { error: 0, warning: 1, information: 2 } as const;
 export function changeFirstSection(result: ResultDocument, style: TextStyle): string | undefined {
   const stops = result.cautions
     .filter(({ severity }) => severity === 'stop')
-    .map(({ hazard, ask }) => `${hazard}: ask ${ask}`);
+    .map(({ hazard, ask }) => ({ what: hazard, how: ask }));
   const fixes = result.findings
     .filter(({ fix, severity }) => fix !== '' && severity !== 'information')
     .toSorted((a, b) => order[a.severity] - order[b.severity])
-    .map(({ fix, message }) => `${fix} (${message})`);
-  const advice = [...new Set([...stops, ...variantAdvice(result), ...fixes])].slice(0, mostAdvice);
+    .map(({ fix, message }) => ({ what: message, how: fix }));
+  const all: readonly Advice[] = [...stops, ...variantAdvice(result), ...fixes];
+  const advice = all
+    .filter(({ what }, index) => all.findIndex((entry) => entry.what === what) === index)
+    .slice(0, mostAdvice);
   return section(
     'What to change first',
-    advice.length > 0
-      ? advice.map((text, index) => wrapText(printable(text), style.width, `  ${index + 1}. `, '     ')).join('\n')
-      : undefined,
+    advice.length > 0 ? advice.map((entry, index) => adviceText(entry, index + 1, style)).join('\n') : undefined,
     style,
   );
 }
 
 /** One sentence per variant that meets a requirement which the base misses, with what it costs elsewhere. */
-function variantAdvice(result: ResultDocument): readonly string[] {
+function variantAdvice(result: ResultDocument): readonly Advice[] {
   return Object.entries(result.variants).flatMap(([name, variant]) => {
     const pairs = result.requirements.map((base) => ({
       base,
@@ -48,6 +54,15 @@ function variantAdvice(result: ResultDocument): readonly string[] {
         )
         .join(', ');
     const title = variant.title ? ` "${variant.title}"` : '';
-    return [`variant ${name}${title} meets ${list(gained)}${lost.length > 0 ? ` but then misses ${list(lost)}` : ''}`];
+    return [
+      {
+        what: `variant ${name}${title} meets ${list(gained)}${lost.length > 0 ? ` but then misses ${list(lost)}` : ''}`,
+      },
+    ];
   });
+}
+
+function adviceText({ what, how }: Advice, number: number, style: TextStyle): string {
+  const first = wrapText(printable(what), style.width, `  ${number}. `, '     ');
+  return how ? joinLines(first, wrapText(printable(how), style.width, '     → ', '       ')) : first;
 }

@@ -23,9 +23,9 @@ export function headlineSection(
     total === 0
       ? 'no requirement is stated, so there is nothing to be met or missed'
       : missed > 0
-        ? `MISSED: ${missed} of ${count(total, 'requirement')} missed, ${met} met${open > 0 ? `, ${open} not assessed` : ''}`
+        ? `MISSED: ${missed} of ${count(total, 'requirement')} missed${met > 0 ? `, ${met} met` : ''}${open > 0 ? `, ${open} not assessed` : ''}`
         : open > 0
-          ? `NOT ASSESSED: ${open} of ${count(total, 'requirement')}; the other ${met} met`
+          ? `NOT ASSESSED: ${open} of ${count(total, 'requirement')}${met > 0 ? `; the other ${met} met by the prediction` : ''}`
           : `MET: ${total === 1 ? 'the requirement is' : `all ${total} requirements are`} met by the prediction`;
   const colour = missed > 0 ? 'red' : open > 0 || errors > 0 ? 'yellow' : 'green';
   return joinLines(

@@ -1,5 +1,6 @@
 import type { RequirementResult, ResultDocument } from '@boothwright/assessment';
 import { formatDifference } from '../../numbers/format-quantity.js';
+import { limiterWords } from '../../numbers/limiter-words.js';
 import { limitText, rangeText, requirementName, valueText, verdictText } from '../../numbers/requirement-words.js';
 import { displayWidth } from '../display-width.js';
 import { printable } from '../printable.js';
@@ -22,7 +23,7 @@ export function requirementsSection(result: ResultDocument, style: TextStyle): s
     rangeText(requirement) ?? '',
     limitText(requirement),
     marginText(requirement),
-    printable(requirement.limitedBy ?? ''),
+    printable(limiterWords(requirement.limitedBy, result.booths[requirement.booth ?? ''])),
   ]);
   const why = requirements.filter(({ verdict }) => verdict !== 'met');
   const close = requirements.some(({ withinRange }) => withinRange);
@@ -54,8 +55,8 @@ const columns: readonly Column[] = [
   { head: 'margin', align: 'right' },
   { head: 'limited by' },
 ];
-/** What stands elsewhere too and can go where the width does not suffice: what limits, then the limit. */
-const dispensable = [6, 4];
+/** What stands elsewhere too and can go where the width does not suffice: the limit, then what limits. */
+const dispensable = [4, 6];
 
 function fittingTable(rows: readonly (readonly string[])[], width: number): string {
   const shown = columns.map((_, index) => index);
@@ -78,7 +79,6 @@ function marginText(requirement: RequirementResult): string {
 }
 
 function whyText(requirement: RequirementResult, style: TextStyle): string {
-  const limited = requirement.limitedBy ? ` Limited by ${requirement.limitedBy}.` : '';
-  const text = `${requirementName(requirement)}: ${verdictText(requirement)}. ${requirement.explanation.replace(/\.$/, '')}.${limited}`;
+  const text = `${requirementName(requirement)}: ${verdictText(requirement)}. ${requirement.explanation.replace(/\.$/, '')}.`;
   return wrapText(printable(text), style.width, '  - ', '    ');
 }

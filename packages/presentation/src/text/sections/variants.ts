@@ -41,45 +41,40 @@ function variantTable(result: ResultDocument, names: readonly string[]): string 
   );
 }
 
-/** One row per figure that any of the variants changes. */
+/** Single bands of a wall are in the result document; here they would drown the rest. */
+const perBand = /: transmission loss at /;
+
+/** One row per figure that any of the variants changes visibly. */
 function changeRows(variants: readonly VariantResult[]): string[][] {
   const keys = new Map<string, { what: string; unit: string; base: number | null }>();
   for (const { changes } of variants)
     for (const { what, unit, base } of changes)
-      if (!keys.has(`${what} ${unit}`)) keys.set(`${what} ${unit}`, { what, unit, base });
+      if (!perBand.test(what) && !keys.has(`${what} ${unit}`)) keys.set(`${what} ${unit}`, { what, unit, base });
   return [...keys.values()].flatMap(({ what, unit, base }) => {
-    const values = variants.map(({ changes }) =>
-      changes.find((change) => change.what === what && change.unit === unit),
-    );
-    if (values.every((change) => !change || change.variant === base)) return [];
+    const values = variants.map(({ changes }) => {
+      const change = changes.find((entry) => entry.what === what && entry.unit === unit);
+      return change ? change.variant : base;
+    });
     const extra = Math.max(
       0,
-      ...values.map((change) =>
-        base === null || change?.variant == null ? 0 : decimalsToTell(change.variant, base, unit),
-      ),
+      ...values.map((value) => (base === null || value === null ? 0 : decimalsToTell(value, base, unit))),
     );
-    const write = (value: number | null | undefined) => (value == null ? '–' : formatQuantity(value, unit, extra));
-    return [
-      [
-        printable(what),
-        write(base),
-        ...values.map((change) => (change ? (change.variant === base ? '=' : write(change.variant)) : '=')),
-      ],
-    ];
+    const write = (value: number | null) => (value === null ? '–' : formatQuantity(value, unit, Math.min(1, extra)));
+    const cells = values.map((value) => (write(value) === write(base) ? '=' : write(value)));
+    return cells.every((cell) => cell === '=') ? [] : [[printable(what), write(base), ...cells]];
   });
 }
 
-/** One row per requirement whose verdict or figure differs in a variant. */
+/** One row per requirement whose verdict or printed figure differs in a variant. */
 function requirementRows(result: ResultDocument, variants: readonly VariantResult[]): string[][] {
   return result.requirements.flatMap((base) => {
     const found = variants.map(({ requirements }) =>
       requirements.find(({ text, booth }) => text === base.text && booth === base.booth),
     );
-    if (found.every((entry) => !entry || (entry.verdict === base.verdict && entry.value?.value === base.value?.value)))
-      return [];
     const write = (entry: typeof base | undefined) =>
       entry ? `${words[entry.verdict]} ${entry.value ? valueText(entry) : ''}`.trim() : '–';
-    return [[printable(requirementName(base)), write(base), ...found.map(write)]];
+    const cells = found.map((entry) => (write(entry) === write(base) ? '=' : write(entry)));
+    return cells.every((cell) => cell === '=') ? [] : [[printable(requirementName(base)), write(base), ...cells]];
   });
 }
 
