@@ -1,2 +1,5 @@
-/** The path under which the shipped catalogue appears in ranges and files; no file of a workspace is read for it. */
-export const CATALOGUE_FILE = 'catalog.booth';
+/**
+ * The path under which the shipped catalogue appears in ranges and files. It has a scheme, so that no file of a
+ * workspace can be taken for it.
+ */
+export const CATALOGUE_FILE = 'boothwright:catalog.booth';

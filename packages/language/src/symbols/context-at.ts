@@ -1,3 +1,60 @@
+import { parserState } from '../syntax/parse.js';
+import { parseFileStatements } from '../syntax/parse-block.js';
 import type { ParsedFile } from '../syntax/parsed-file.js';
-import type { Context } from './context.js';
-export declare function contextAt(parsed: ParsedFile, offset: number): Context;
+import type { Statement } from '../syntax/tree.js';
+import type { BlockName, Fact } from '../vocabulary/shape.js';
+import type { Context, Expectation } from './context.js';
+
+/** Which block a place is in and what may stand there, found by reading the text with the parser itself. */
+export function contextAt(parsed: ParsedFile, offset: number): Context {
+  const { block, fact } = surroundings(parsed.tree.statements, offset);
+  const touching = parsed.tokens.find((token) => token.from < offset && offset <= token.to && token.kind !== 'newline');
+  const quiet =
+    touching !== undefined &&
+    (touching.kind === 'comment' ||
+      (touching.kind === 'string' && offset < touching.to) ||
+      (touching.kind === 'string' && !touching.text.endsWith('"')));
+  const replace = touching?.kind === 'word' ? { from: touching.from, to: touching.to } : { from: offset, to: offset };
+  if (quiet || parsed.tokens.length === 0)
+    return { block, fact, expects: [], replace: { from: offset, to: offset }, quiet };
+  const found: Expectation[] = [];
+  const code = parsed.tokens.filter((token) => token.kind !== 'comment');
+  const index = code.findIndex(
+    (token) => (token.kind === 'word' ? token.from < offset && offset <= token.to : false) || token.from >= offset,
+  );
+  const state = parserState(parsed.text, parsed.file, parsed.tokens, { index, found });
+  parseFileStatements(state);
+  return { block, fact, expects: unique(found), replace, quiet };
+}
+
+function surroundings(statements: readonly Statement[], offset: number): { block: BlockName; fact: Fact | undefined } {
+  let block: BlockName = 'file';
+  let fact: Fact | undefined;
+  const visit = (list: readonly Statement[]): void => {
+    for (const statement of list) {
+      if (offset < statement.from || offset > statement.to) continue;
+      const inside =
+        statement.block && offset > statement.block.from && (!statement.block.closed || offset < statement.block.to);
+      if (inside) {
+        block = statement.block!.name;
+        fact = undefined;
+        visit(statement.block!.statements);
+      } else fact = statement.fact;
+    }
+  };
+  visit(statements);
+  return { block, fact };
+}
+
+function unique(expectations: readonly Expectation[]): readonly Expectation[] {
+  return [
+    ...new Map(
+      expectations.map((expectation) => [
+        JSON.stringify(expectation, (key, value) =>
+          key === 'facts' ? (value as readonly Fact[]).map((f) => f.keyword) : value,
+        ),
+        expectation,
+      ]),
+    ).values(),
+  ];
+}

@@ -1,4 +1,5 @@
 import type { BlockName, Fact } from '../vocabulary/shape.js';
+import type { Token } from './token.js';
 
 /** A stretch of the parsed text; the file is that of the tree's root. */
 export interface Span {
@@ -53,7 +54,8 @@ export type Expression = LiteralNode | NameNode | BinaryNode | NegateNode | Miss
 
 // ---------------------------------------------------------------- slots
 
-export type Slot =
+/** A part of a statement. `file` is set where a variant put the part into a statement of another file. */
+export type Slot = { readonly file?: string } & (
   | (Span & { readonly kind: 'expression'; readonly expression: Expression })
   /** A word: a choice, a reference, a declared name. */
   | (Span & { readonly kind: 'word'; readonly word: string })
@@ -72,8 +74,9 @@ export type Slot =
       readonly per: (Span & { readonly word: string }) | undefined;
     })
   | (Span & { readonly kind: 'nominal'; readonly text: string })
-  /** The untouched right side of an override, as indices into the tokens. */
-  | (Span & { readonly kind: 'tokens'; readonly first: number; readonly end: number });
+  /** The untouched right side of an override; what it must be depends on what it changes. */
+  | (Span & { readonly kind: 'tokens'; readonly tokens: readonly Token[] })
+);
 
 /** `from published "…"` behind a fact. */
 export interface SourceClause extends Span {
@@ -85,6 +88,7 @@ export interface SourceClause extends Span {
 
 export interface Statement extends Span {
   readonly kind: 'statement';
+  readonly file: string;
   /** Undefined when the first word is no fact of this block. */
   readonly fact: Fact | undefined;
   /** The first word, or the two words of a two-word fact. */

@@ -41,8 +41,8 @@ export type Part =
   /** A thickness or a mass per area. */
   | { readonly kind: 'amount'; readonly slot: string }
   | { readonly kind: 'any-value'; readonly slot: string }
-  /** `W x D x H` or `W x H`; slots are named after the axes. */
-  | { readonly kind: 'size'; readonly axes: readonly string[] }
+  /** `W x D x H` or `W x H`, slots named after the axes; `single` names the slot of one length alone. */
+  | { readonly kind: 'size'; readonly axes: readonly string[]; readonly single?: string }
   /** Lengths separated by commas. */
   | { readonly kind: 'position'; readonly axes: readonly string[] }
   | { readonly kind: 'choice'; readonly slot: string; readonly options: readonly string[] }

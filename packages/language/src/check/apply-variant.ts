@@ -1,0 +1,335 @@
+import { parserState } from '../syntax/parse.js';
+import { fixedWords, parseParts } from '../syntax/parse-parts.js';
+import { BrokenLine, endsFact, fail, peek } from '../syntax/parser-state.js';
+import type { Token } from '../syntax/token.js';
+import type { Slot, Span, Statement } from '../syntax/tree.js';
+import type { Fact, Part } from '../vocabulary/shape.js';
+import { blockOf } from '../vocabulary/vocabulary.js';
+import { nameOf, slotOf } from './block-reader.js';
+import { type CheckContext, complain, meantHint, rangeIn, refer } from './context.js';
+
+type Word = Span & { readonly word: string };
+
+/** The statements of the base with those of a variant put in their place. */
+export function applyVariant(ctx: CheckContext, base: readonly Statement[], variant: Statement): readonly Statement[] {
+  let statements = base;
+  for (const statement of variant.block?.statements ?? []) {
+    if (!statement.fact) continue;
+    if (statement.fact.keyword === '') statements = applyOverride(ctx, statements, statement);
+    else statements = replaceDeclaration(ctx, statements, statement);
+  }
+  return statements;
+}
+
+function replaceDeclaration(
+  ctx: CheckContext,
+  statements: readonly Statement[],
+  statement: Statement,
+): readonly Statement[] {
+  const fact = statement.fact!;
+  const named = nameOf(statement);
+  if (fact.declares && !named) return statements;
+  const at = statements.findIndex(
+    (other) => other.fact?.keyword === fact.keyword && (!fact.declares || nameOf(other)?.name === named!.name),
+  );
+  if (at === -1) return [...statements, statement];
+  if (fact.declares && named) refer(ctx, fact.declares, named.name, named.nameRange);
+  return statements.with(at, statement);
+}
+
+interface Override {
+  readonly ctx: CheckContext;
+  readonly statement: Statement;
+  readonly path: readonly Word[];
+  readonly tokens: readonly Token[];
+}
+
+function applyOverride(
+  ctx: CheckContext,
+  statements: readonly Statement[],
+  statement: Statement,
+): readonly Statement[] {
+  const path = slotOf(statement, 'path', 'words')?.words;
+  const tokens = slotOf(statement, 'value', 'tokens')?.tokens;
+  if (!path || !tokens || !statement.complete) return statements;
+  const override: Override = { ctx, statement, path, tokens };
+  const at = findRoot(override, statements);
+  if (at === undefined) return statements;
+  const root = statements[at]!;
+  const changed =
+    root.fact!.keyword === 'let' ? changeLet(override, root) : change(override, root, 1, nameOf(root)?.name);
+  return changed ? statements.with(at, changed) : statements;
+}
+
+const UNNAMED = ['site', 'session', 'budget'];
+
+/** Index of the statement that the first word of the path names. */
+function findRoot(override: Override, statements: readonly Statement[]): number | undefined {
+  const { ctx, path } = override;
+  const first = path[0]!;
+  const roots = statements.flatMap((statement, i) => {
+    const keyword = statement.fact?.keyword ?? '';
+    const name = UNNAMED.includes(keyword)
+      ? keyword
+      : statement.fact?.declares && statement.fact.declares !== 'variant'
+        ? nameOf(statement)?.name
+        : undefined;
+    return name === undefined ? [] : [{ name, i, statement }];
+  });
+  const found = roots.find(({ name }) => name === first.word);
+  if (!found) {
+    complain(ctx, 'unknown-name', here(override, first), `nothing is called \`${first.word}\``, {
+      hint:
+        meantHint(
+          first.word,
+          roots.map(({ name }) => name),
+        ) ?? 'an override names a `let`, a booth, a material, or `site`, `session`, `budget`',
+    });
+    return undefined;
+  }
+  const kind = found.statement.fact!.declares;
+  if (kind) refer(ctx, kind, first.word, here(override, first));
+  if (kind === 'assembly') {
+    complain(ctx, 'path', here(override, first), `the layers of \`${first.word}\` have no names to change one by one`, {
+      hint: `write the whole \`assembly ${first.word} { … }\` in the variant, or use a \`let\` in it`,
+    });
+    return undefined;
+  }
+  if (kind !== 'let' && path.length === 1) {
+    complain(
+      ctx,
+      'path',
+      here(override, first),
+      `\`${first.word}\` is a ${kind ?? first.word} block; say which of its facts changes`,
+      { hint: `write \`${first.word}.${factNames(found.statement)[0] ?? 'fact'} = …\`` },
+    );
+    return undefined;
+  }
+  if (kind === 'let' && path.length > 1) {
+    complain(ctx, 'path', here(override, path[1]!), `\`${first.word}\` is a value and has no \`${path[1]!.word}\``);
+    return undefined;
+  }
+  return found.i;
+}
+
+function here({ statement }: Override, span: Span): ReturnType<typeof rangeIn> {
+  return rangeIn(statement.file, span);
+}
+
+function factNames(statement: Statement): readonly string[] {
+  if (!statement.block) return [];
+  const facts = blockOf(statement.block.name).facts.filter(
+    (fact) => fact.keyword !== '' && !fact.declares && fact.keyword !== 'lining' && fact.keyword !== 'source',
+  );
+  return facts.map((fact) => fact.keyword.replace(' ', '.'));
+}
+
+function namedChildren(statement: Statement): readonly { readonly name: string; readonly child: Statement }[] {
+  return (statement.block?.statements ?? []).flatMap((child) => {
+    const name = child.fact?.declares && nameOf(child)?.name;
+    return name ? [{ name, child }] : [];
+  });
+}
+
+/** The statement with what the path from `depth` on names changed in it; undefined when that has been complained about. */
+function change(
+  override: Override,
+  statement: Statement,
+  depth: number,
+  container: string | undefined,
+): Statement | undefined {
+  const { ctx, path } = override;
+  const word = path[depth]!;
+  const child = namedChildren(statement).find(({ name }) => name === word.word)?.child;
+  if (child) {
+    const inBooth = statement.fact?.keyword === 'booth';
+    refer(ctx, child.fact!.declares!, word.word, here(override, word), inBooth ? container : undefined);
+    const next =
+      depth + 1 < path.length && child.block
+        ? change(override, child, depth + 1, container)
+        : changeNamed(override, child, depth + 1);
+    return next && replaceChild(statement, child, next);
+  }
+  const facts = statement.block ? blockOf(statement.block.name).facts : [];
+  const two = path[depth + 1]
+    ? facts.find((fact) => fact.keyword === `${word.word} ${path[depth + 1]!.word}`)
+    : undefined;
+  const fact =
+    two ??
+    facts.find((candidate) => candidate.keyword === word.word && !candidate.declares && candidate.keyword !== 'lining');
+  if (!fact) return reportPath(override, statement, word, facts);
+  const used = depth + (two ? 2 : 1);
+  const existing = statement.block!.statements.find((candidate) => candidate.fact === fact);
+  if (existing?.block && used < path.length) {
+    const next = change(override, existing, used, container);
+    return next && replaceChild(statement, existing, next);
+  }
+  const next = changeFact(override, fact, existing, used);
+  return next && (existing ? replaceChild(statement, existing, next) : addChild(statement, next));
+}
+
+function reportPath(override: Override, statement: Statement, word: Word, facts: readonly Fact[]): undefined {
+  const { ctx } = override;
+  const halves = facts
+    .filter((fact) => fact.keyword.startsWith(`${word.word} `))
+    .map((fact) => fact.keyword.replace(' ', '.'));
+  const owner = nameOf(statement)?.name ?? statement.fact!.keyword;
+  if (halves.length > 0)
+    complain(
+      ctx,
+      'path',
+      here(override, word),
+      `\`${word.word}\` of \`${owner}\` is not one fact but ${halves.length}`,
+      { hint: `write ${halves.map((half) => `\`${half}\``).join(' or ')}` },
+    );
+  else {
+    const known = [...factNames(statement), ...namedChildren(statement).map(({ name }) => name)];
+    const lining = word.word === 'lining' ? 'linings have no names; write the whole booth in the variant' : undefined;
+    complain(ctx, 'unknown-name', here(override, word), `\`${owner}\` has no \`${word.word}\``, {
+      hint:
+        lining ??
+        meantHint(word.word, known) ??
+        `it has ${known
+          .slice(0, 12)
+          .map((name) => `\`${name}\``)
+          .join(', ')}`,
+    });
+  }
+  return undefined;
+}
+
+function replaceChild(statement: Statement, child: Statement, next: Statement): Statement {
+  const block = statement.block!;
+  return {
+    ...statement,
+    block: { ...block, statements: block.statements.map((other) => (other === child ? next : other)) },
+  };
+}
+
+function addChild(statement: Statement, next: Statement): Statement {
+  const block = statement.block!;
+  return { ...statement, block: { ...block, statements: [...block.statements, next] } };
+}
+
+/** A named line such as a noise or an item: all of it behind its name, or one part. */
+function changeNamed(override: Override, child: Statement, used: number): Statement | undefined {
+  const { ctx, path } = override;
+  const fact = child.fact!;
+  if (fact.block) {
+    const word = path[used - 1]!;
+    complain(
+      ctx,
+      'path',
+      here(override, word),
+      `\`${word.word}\` is a ${fact.declares}; say which of its facts changes`,
+      { hint: `write \`${path.map((w) => w.word).join('.')}.${factNames(child)[0] ?? 'fact'} = …\`` },
+    );
+    return undefined;
+  }
+  const rest: Fact = { ...fact, parts: fact.parts.filter((part) => part.kind !== 'new-name' && part.kind !== 'title') };
+  const next = changeFact(override, rest, child, used);
+  if (!next || used < path.length) return next;
+  const kept = new Map(
+    [...child.slots]
+      .filter(([slot]) => slot === 'name' || slot === 'title')
+      .map(([slot, value]) => [slot, { ...value, file: child.file } as Slot]),
+  );
+  return { ...next, fact, slots: new Map([...kept, ...next.slots]) };
+}
+
+/** The whole fact written anew, or one part of it put into what is there. */
+function changeFact(
+  override: Override,
+  fact: Fact,
+  existing: Statement | undefined,
+  used: number,
+): Statement | undefined {
+  const { ctx, statement, path } = override;
+  if (used === path.length) {
+    const slots = parseValue(override, fact.parts, fact.example);
+    if (!slots) return undefined;
+    return {
+      ...statement,
+      fact,
+      keyword: { word: fact.keyword, from: path[0]!.from, to: path.at(-1)!.to },
+      slots,
+      clause: undefined,
+      block: existing?.block,
+      complete: true,
+    };
+  }
+  const word = path[used]!;
+  const parts = slotParts(fact.parts);
+  const part = parts.get(word.word);
+  if (!part || path.length > used + 1) {
+    const bad = part ? path[used + 1]! : word;
+    complain(ctx, 'unknown-name', here(override, bad), `\`${path[used - 1]!.word}\` has no \`${bad.word}\``, {
+      hint:
+        meantHint(bad.word, parts.keys()) ??
+        (parts.size > 1 ? `its parts are ${[...parts.keys()].map((name) => `\`${name}\``).join(', ')}` : undefined),
+    });
+    return undefined;
+  }
+  if (!existing) {
+    complain(
+      ctx,
+      'path',
+      here(override, word),
+      `\`${fact.keyword}\` is not given in the base, so no part of it can change`,
+      { hint: `change the whole of it, like \`${fact.example}\`` },
+    );
+    return undefined;
+  }
+  const slots = parseValue(override, [part], fact.example);
+  if (!slots) return undefined;
+  const renamed = [...slots].map(([, slot]): [string, Slot] => [word.word, { ...slot, file: statement.file }]);
+  return { ...existing, slots: new Map([...existing.slots, ...renamed]) };
+}
+
+/** Parts that can be changed on their own, by the name of their slot. */
+function slotParts(parts: readonly Part[]): ReadonlyMap<string, Part> {
+  const found = new Map<string, Part>();
+  const walk = (part: Part): void => {
+    if (part.kind === 'optional') part.parts.forEach(walk);
+    else if (part.kind === 'either') part.branches.flat().forEach(walk);
+    else if (part.kind === 'size' || part.kind === 'position') {
+      for (const axis of part.axes) found.set(axis, { kind: 'quantity', slot: axis, dimension: 'length' });
+      if (part.kind === 'size' && part.single)
+        found.set(part.single, { kind: 'quantity', slot: part.single, dimension: 'length' });
+    } else if ('slot' in part) found.set(part.slot, part);
+  };
+  parts.forEach(walk);
+  return found;
+}
+
+/** Reads the right side as the parts say; complaints go where it stands. */
+function parseValue(
+  { ctx, statement, tokens }: Override,
+  parts: readonly Part[],
+  example: string,
+): Map<string, Slot> | undefined {
+  const end = tokens.at(-1)!.to;
+  const text = ctx.texts.get(statement.file) ?? '';
+  const state = parserState(text, statement.file, [
+    ...tokens,
+    { kind: 'newline', from: end, to: end, text: '', spaced: true },
+  ]);
+  const slots = new Map<string, Slot>();
+  try {
+    parseParts(state, parts, { slots, words: fixedWords(parts), example });
+    if (!endsFact(peek(state))) fail(state, 'unexpected', 'the end of the line or `;`');
+    return slots;
+  } catch (error) {
+    if (!(error instanceof BrokenLine)) throw error;
+    for (const problem of state.problems) ctx.problems.push(problem);
+    return undefined;
+  }
+}
+
+function changeLet(override: Override, root: Statement): Statement | undefined {
+  const { statement } = override;
+  const slots = parseValue(override, [{ kind: 'any-value', slot: 'value' }], statement.fact!.example);
+  const value = slots?.get('value');
+  if (!value) return undefined;
+  return { ...root, slots: new Map([...root.slots, ['value', { ...value, file: statement.file }]]) };
+}

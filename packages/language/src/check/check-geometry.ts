@@ -1,0 +1,178 @@
+import type { Booth, Door, Face, Size2, Window } from '../model/booth-spec.js';
+import type { Problem } from '../model/problem.js';
+import type { Sourced } from '../model/sourced.js';
+import { type CheckContext, complain, warn } from './context.js';
+import { assemblyThickness } from './read-assembly.js';
+
+/** What sizes say about each other: nothing here knows acoustics. */
+export function checkGeometry(ctx: CheckContext, booth: Booth): void {
+  if (checkInsideFits(ctx, booth)) checkLayersFit(ctx, booth);
+  for (const opening of [...booth.doors, ...booth.windows]) checkOpeningFits(ctx, booth, opening);
+  checkOverlaps(ctx, booth);
+  checkMicrophone(ctx, booth);
+  checkAirPaths(ctx, booth);
+}
+
+/** Metres within which sizes count as the same: a joiner's tolerance. */
+const SLACK = 0.002;
+
+const AXES = [
+  { axis: 'width', first: 'left', second: 'right', outer: 'the left and right walls' },
+  { axis: 'depth', first: 'front', second: 'back', outer: 'the front and back walls' },
+  { axis: 'height', first: 'roof', second: 'floor', outer: 'roof and floor' },
+] as const;
+
+function millimetres(value: number): string {
+  return `${Math.round(value * 10_000) / 10} mm`;
+}
+
+function checkInsideFits(ctx: CheckContext, { outside, inside }: Booth): boolean {
+  if (!outside) return false;
+  let fits = true;
+  for (const { axis } of AXES) {
+    if (inside[axis].value < outside[axis].value) continue;
+    fits = false;
+    complain(
+      ctx,
+      'inside-not-smaller',
+      inside[axis].range,
+      `the inside ${axis} of ${millimetres(inside[axis].value)} is not smaller than the outside ${axis} of ${millimetres(outside[axis].value)}`,
+      {
+        related: [{ range: outside[axis].range, message: 'the outside stands here' }],
+      },
+    );
+  }
+  return fits;
+}
+
+function checkLayersFit(ctx: CheckContext, booth: Booth): void {
+  const { outside, inside, faces } = booth;
+  if (!outside) return;
+  for (const { axis, first, second, outer } of AXES) {
+    const one = faces[first];
+    const two = faces[second];
+    const a = one && assemblyThickness(one.assembly.layers);
+    const b = two && assemblyThickness(two.assembly.layers);
+    if (!one || !two || a === undefined || b === undefined) continue;
+    const space = outside[axis].value - inside[axis].value;
+    const difference = a + b - space;
+    if (Math.abs(difference) <= SLACK + 1e-9) continue;
+    const related: NonNullable<Problem['related']>[number][] = [
+      { range: inside[axis].range, message: `the inside ${axis} is ${millimetres(inside[axis].value)}` },
+      { range: one.assembly.nameRange, message: `\`${one.assembly.name}\` is ${millimetres(a)} thick` },
+    ];
+    if (two.assembly.name !== one.assembly.name)
+      related.push({ range: two.assembly.nameRange, message: `\`${two.assembly.name}\` is ${millimetres(b)} thick` });
+    const message = `outside less inside leaves ${millimetres(space)} of ${axis} for ${outer}, but their layers add up to ${millimetres(a)} + ${millimetres(b)} = ${millimetres(a + b)}: ${millimetres(Math.abs(difference))} ${difference > 0 ? 'too little' : 'too much'}`;
+    warn(ctx, 'dimensions-disagree', outside[axis].range, message, {
+      hint: `an outside ${axis} of ${millimetres(inside[axis].value + a + b)} fits the layers`,
+      related,
+    });
+  }
+}
+
+/** Width and height of a face as it is seen from outside. */
+export function faceSize(
+  booth: Booth,
+  face: Face,
+): { readonly width: Sourced<number>; readonly height: Sourced<number> } {
+  const size = booth.outside ?? booth.inside;
+  if (face === 'front' || face === 'back') return { width: size.width, height: size.height };
+  if (face === 'left' || face === 'right') return { width: size.depth, height: size.height };
+  return { width: size.width, height: size.depth };
+}
+
+function checkOpeningFits(ctx: CheckContext, booth: Booth, opening: Door | Window): void {
+  const face = faceSize(booth, opening.face);
+  for (const axis of ['width', 'height'] as const) {
+    const own = (opening.size as Size2)[axis];
+    if (own.value <= face[axis].value) continue;
+    complain(
+      ctx,
+      'opening-larger-than-face',
+      own.range,
+      `\`${opening.name}\` is ${millimetres(own.value)} in ${axis}, its face \`${opening.face}\` only ${millimetres(face[axis].value)}`,
+      {
+        related: [{ range: face[axis].range, message: 'the face is this large' }],
+      },
+    );
+    return;
+  }
+  const end = opening.offset && opening.offset.value + opening.size.width.value;
+  if (opening.offset && end !== undefined && end > face.width.value + SLACK)
+    complain(
+      ctx,
+      'opening-beyond-face',
+      opening.offset.range,
+      `\`${opening.name}\` ends ${millimetres(end)} from the left edge, its face \`${opening.face}\` is ${millimetres(face.width.value)} wide`,
+      {
+        related: [{ range: face.width.range, message: 'the face is this wide' }],
+      },
+    );
+}
+
+/** Doors stand on the floor; a window meets a door beside it only when the face is not high enough for both. */
+function checkOverlaps(ctx: CheckContext, booth: Booth): void {
+  const placed = [
+    ...booth.doors.map((opening) => ({ opening, isDoor: true })),
+    ...booth.windows.map((opening) => ({ opening, isDoor: false })),
+  ].filter(({ opening }) => opening.offset);
+  placed.forEach((b, i) => {
+    for (const a of placed.slice(0, i)) {
+      if (a.opening.face !== b.opening.face) continue;
+      const [from, to] = [
+        Math.max(a.opening.offset!.value, b.opening.offset!.value),
+        Math.min(end(a.opening), end(b.opening)),
+      ];
+      const heights = a.opening.size.height.value + b.opening.size.height.value;
+      const sameHeight = (a.isDoor && b.isDoor) || heights > faceSize(booth, b.opening.face).height.value;
+      if (to - from <= SLACK || !sameHeight) continue;
+      complain(
+        ctx,
+        'openings-overlap',
+        b.opening.nameRange,
+        `\`${b.opening.name}\` overlaps \`${a.opening.name}\` by ${millimetres(to - from)} on \`${b.opening.face}\``,
+        {
+          related: [{ range: a.opening.nameRange, message: `\`${a.opening.name}\` is here` }],
+        },
+      );
+    }
+  });
+}
+
+function end(opening: Door | Window): number {
+  return opening.offset!.value + opening.size.width.value;
+}
+
+function checkMicrophone(ctx: CheckContext, { microphone, inside }: Booth): void {
+  if (!microphone) return;
+  const places = [
+    [microphone.position.x, inside.width, 'wide'],
+    [microphone.position.y, inside.depth, 'deep'],
+    [microphone.position.z, inside.height, 'high'],
+  ] as const;
+  for (const [place, size, word] of places) {
+    if (place.value > 0 && place.value < size.value) continue;
+    complain(
+      ctx,
+      'mic-outside',
+      place.range,
+      `the microphone would be outside the booth: ${millimetres(place.value)} in a room ${millimetres(size.value)} ${word}`,
+      {
+        related: [{ range: size.range, message: 'the inside is this large' }],
+      },
+    );
+  }
+}
+
+function checkAirPaths(ctx: CheckContext, { vents }: Booth): void {
+  const fans = vents.filter((vent) => vent.fan);
+  if (fans.length === 0 || vents.length > 1) return;
+  warn(
+    ctx,
+    'air-has-no-way-out',
+    fans[0]!.fan!.range,
+    `the fan of \`${fans[0]!.name}\` has no second vent to move its air through`,
+    { hint: 'add a `vent` for the air to enter or leave' },
+  );
+}

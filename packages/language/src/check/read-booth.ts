@@ -1,0 +1,189 @@
+import type { Assembly, Booth, Face, Lining, Size3 } from '../model/booth-spec.js';
+import type { Sourced, SourceRange } from '../model/sourced.js';
+import type { Statement } from '../syntax/tree.js';
+import { FACES, WALLS } from '../vocabulary/words.js';
+import { assemblyNamed } from './assembly-names.js';
+import {
+  type BlockReader,
+  brokenLines,
+  factOf,
+  factsOf,
+  nameOf,
+  readBlock,
+  slotOf,
+  titleOf,
+  wordIn,
+} from './block-reader.js';
+import { checkGeometry } from './check-geometry.js';
+import { type CheckContext, complain, fallback, headerOf, keep, warn, wholeOf } from './context.js';
+import { assemblyThickness, readLayers } from './read-assembly.js';
+import {
+  type OpeningBase,
+  openingBase,
+  readDoor,
+  readHole,
+  readMicrophone,
+  readSlit,
+  readVent,
+  readWindow,
+} from './read-openings.js';
+import { readSize3 } from './read-site.js';
+import { factNumberOr, numberIn } from './read-value.js';
+
+/** Undefined when not even the size is known. */
+export function readBooth(ctx: CheckContext, statement: Statement): Booth | undefined {
+  const named = nameOf(statement);
+  if (!named) return undefined;
+  const reader = readBlock(ctx, statement, `booth ${named.name}`);
+  const faces = readFaces(reader);
+  const outside = readSize3(reader, 'outside');
+  const inside = readSize3(reader, 'inside') ?? insideFromOutside(reader, outside, faces);
+  const openings = readOpenings(reader);
+  const linings = factsOf(reader, 'lining').flatMap((line) => readLining(ctx, line, reader.label));
+  const mic = factOf(reader, 'mic');
+  const microphone = mic && readMicrophone(ctx, mic);
+  const contents = factNumberOr(reader, 'contents', 'contents', {
+    dimension: 'mass',
+    noun: 'the mass of the contents',
+    min: 0,
+    usual: { min: 0, max: 2000, text: 'booths hold less than 2 tonnes' },
+  });
+  if (!inside) return undefined;
+  const booth: Booth = {
+    ...named,
+    ...titleOf(statement),
+    range: wholeOf(statement),
+    outside,
+    inside,
+    faces,
+    linings,
+    ...openings,
+    microphone,
+    contents,
+  };
+  checkGeometry(ctx, booth);
+  return booth;
+}
+
+type Faces = Booth['faces'];
+
+function readFaces(reader: BlockReader): Faces {
+  const { ctx, header } = reader;
+  const of = (keyword: string): { assembly: Assembly; range: SourceRange } | undefined => {
+    const statement = factOf(reader, keyword);
+    const name = statement && wordIn(statement, 'assembly');
+    const assembly = name && assemblyNamed(ctx, name.word, name.range);
+    return name && assembly && { assembly, range: name.range };
+  };
+  const walls = of('walls');
+  const faces = Object.fromEntries(
+    FACES.map((face) => [
+      face,
+      of(face) ?? ((WALLS as readonly string[]).includes(face) && !reader.facts.has(face) ? walls : undefined),
+    ]),
+  ) as Record<Face, Faces[Face]>;
+  const missing = FACES.filter(
+    (face) => !reader.facts.has(face) && !((WALLS as readonly string[]).includes(face) && reader.facts.has('walls')),
+  );
+  if (missing.length > 0 && header.complete && header.block && !brokenLines(reader)) {
+    const list =
+      missing.length >= 4 && WALLS.every((face) => missing.includes(face))
+        ? ['walls', ...missing.filter((face) => face === 'roof' || face === 'floor')]
+        : missing;
+    warn(
+      ctx,
+      'face-missing',
+      headerOf(header),
+      `${reader.label} does not say what its ${list.join(' and ')} ${list.length > 1 || list[0] === 'walls' ? 'are' : 'is'} made of`,
+      {
+        hint: `add ${list.map((face) => `\`${face} …\``).join(' and ')} with the name of an assembly; what comes through is unknown until then`,
+      },
+    );
+  }
+  return faces;
+}
+
+const AXES = [
+  ['width', 'left', 'right'],
+  ['depth', 'front', 'back'],
+  ['height', 'roof', 'floor'],
+] as const;
+
+/** Without `inside`, the outside less the layers of both faces; an error when that is not known either. */
+function insideFromOutside(reader: BlockReader, outside: Size3 | undefined, faces: Faces): Size3 | undefined {
+  const { ctx, header } = reader;
+  if (reader.facts.has('inside') || !header.complete || !header.block) return undefined;
+  const made = AXES.map(([axis, first, second]) => {
+    const layers = [faces[first], faces[second]].map((face) => face && assemblyThickness(face.assembly.layers));
+    if (!outside || layers[0] === undefined || layers[1] === undefined) return undefined;
+    const value = outside[axis].value - layers[0] - layers[1];
+    if (value <= 0) return undefined;
+    const sourced: Sourced<number> = {
+      value,
+      origin: { kind: 'given', evidence: 'derived', source: 'outside less the layers of both faces' },
+      range: outside[axis].range,
+    };
+    return keep(ctx, `${reader.label}: inside ${axis}`, 'inside', 'length', sourced);
+  });
+  const [width, depth, height] = made;
+  if (width && depth && height) return { width, depth, height };
+  if (!brokenLines(reader))
+    complain(ctx, 'fact-missing', headerOf(header), `${reader.label} has no \`inside\``, {
+      hint: 'add `inside 1.15 m x 1.35 m x 2.00 m`, between the structural faces',
+    });
+  return undefined;
+}
+
+const OPENINGS = ['door', 'window', 'vent', 'slit', 'hole'] as const;
+
+function readOpenings(reader: BlockReader): Pick<Booth, 'doors' | 'windows' | 'vents' | 'slits' | 'holes'> {
+  const { ctx } = reader;
+  const names = new Map<string, SourceRange>();
+  const each = <T>(
+    keyword: (typeof OPENINGS)[number],
+    read: (ctx: CheckContext, statement: Statement, base: OpeningBase) => T | undefined,
+  ): T[] =>
+    factsOf(reader, keyword).flatMap((statement) => {
+      const named = nameOf(statement);
+      if (!named) return [];
+      const twin = names.get(named.name);
+      if (twin) {
+        complain(
+          ctx,
+          'name-twice',
+          named.nameRange,
+          `an opening called \`${named.name}\` is already in ${reader.label}`,
+          { related: [{ range: twin, message: 'the first stands here' }] },
+        );
+        return [];
+      }
+      names.set(named.name, named.nameRange);
+      const base = openingBase(statement);
+      const opening = base && read(ctx, statement, base);
+      return opening ? [opening] : [];
+    });
+  return {
+    doors: each('door', readDoor),
+    windows: each('window', readWindow),
+    vents: each('vent', readVent),
+    slits: each('slit', readSlit),
+    holes: each('hole', readHole),
+  };
+}
+
+function readLining(ctx: CheckContext, statement: Statement, label: string): Lining[] {
+  const slot = slotOf(statement, 'faces', 'words');
+  const layers = readLayers(ctx, statement, `${label}, lining`);
+  if (!slot) return [];
+  const faces = [...new Set(slot.words.flatMap(({ word }) => (word === 'walls' ? WALLS : [word as Face])))];
+  const cover =
+    numberIn(ctx, statement, 'cover', {
+      dimension: 'share',
+      noun: 'the cover of a lining',
+      label: `${label}: lining cover`,
+      fact: 'lining',
+      min: 0,
+      max: 1,
+    })?.sourced ?? fallback<number>(ctx, 'lining-cover', `${label}: lining cover`, 'share', headerOf(statement));
+  return layers.length === 0 ? [] : [{ faces, layers, cover, range: wholeOf(statement) }];
+}

@@ -1,0 +1,201 @@
+import type { Material, MaterialKind } from '../model/booth-spec.js';
+import type { Evidence, Sourced } from '../model/sourced.js';
+import type { Statement } from '../syntax/tree.js';
+import { type BlockReader, brokenLines, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
+import { type CheckContext, complain, fallback, headerOf, isCatalogue, keep, slotRange, wholeOf } from './context.js';
+import { evidenceOf, type NumberRule, numberIn, originOf, readBands, readPrice } from './read-value.js';
+
+/** What densities occur, kg/m3, by kind: a remembered spread, wide on purpose, that only serves to catch slips. */
+const USUAL_DENSITY: Readonly<Record<MaterialKind, readonly [number, number]>> = {
+  panel: [15, 12_000],
+  limp: [300, 12_000],
+  porous: [5, 400],
+  cloth: [20, 2000],
+  covering: [20, 2500],
+  lumber: [200, 1200],
+};
+
+/** What a material of a kind cannot do without; one of each group suffices. */
+const NEEDED: Readonly<Record<MaterialKind, readonly (readonly string[])[]>> = {
+  panel: [['density'], ['modulus']],
+  limp: [['density', 'surface-mass']],
+  porous: [['density'], ['resistivity']],
+  cloth: [['flow-resistance']],
+  covering: [],
+  lumber: [['density']],
+};
+
+/** Undefined when not even the kind is known. */
+export function readMaterial(ctx: CheckContext, statement: Statement): Material | undefined {
+  const named = nameOf(statement);
+  if (!named) return undefined;
+  const label = `material ${named.name}`;
+  const reader = readBlock(ctx, statement, label);
+  const kindStatement = factOf(reader, 'kind');
+  const kind = kindStatement && (wordIn(kindStatement, 'value')?.word as MaterialKind | undefined);
+  const source = readSource(reader);
+  if (!kind) return undefined;
+  const facts = figures(reader, kind, source && { evidence: source.evidence, source: source.text.value });
+  reportNeeded(reader, kind);
+  return {
+    ...named,
+    ...titleOf(statement),
+    range: wholeOf(statement),
+    kind,
+    ...facts,
+    ...(source ? { source: source.text } : {}),
+    fromCatalogue: isCatalogue(statement.file),
+  };
+}
+
+interface MaterialSource {
+  readonly evidence: Evidence;
+  readonly text: Sourced<string>;
+}
+
+function readSource(reader: BlockReader): MaterialSource | undefined {
+  const statement = factOf(reader, 'source');
+  const slot = statement && slotOf(statement, 'value', 'string');
+  if (!statement || !slot) return undefined;
+  const evidence = evidenceOf(wordIn(statement, 'evidence')?.word);
+  const origin = isCatalogue(statement.file)
+    ? ({ kind: 'catalogue', evidence, source: slot.value } as const)
+    : ({ kind: 'given', evidence, source: slot.value } as const);
+  return { evidence, text: { value: slot.value, origin, range: slotRange(statement, slot), text: slot.value } };
+}
+
+type Figures = Partial<Omit<Material, 'name' | 'title' | 'nameRange' | 'range' | 'kind' | 'source' | 'fromCatalogue'>>;
+
+function figures(
+  reader: BlockReader,
+  kind: MaterialKind,
+  shared: { evidence: Evidence; source: string } | undefined,
+): Figures {
+  const { ctx, label } = reader;
+  const number = (keyword: string, rule: Omit<NumberRule, 'label' | 'fact'>): Sourced<number> | undefined => {
+    const statement = factOf(reader, keyword);
+    return (
+      statement &&
+      numberIn(
+        ctx,
+        statement,
+        'value',
+        { ...rule, label: `${label}: ${keyword}`, fact: keyword },
+        originOf(statement, shared),
+      )?.sourced
+    );
+  };
+  const [low, high] = USUAL_DENSITY[kind];
+  const density = number('density', {
+    dimension: 'density',
+    noun: 'a density',
+    aboveZero: true,
+    max: 23_000,
+    usual: { min: low, max: high, text: `\`${kind}\` materials have ${low} to ${high} kg/m3` },
+  });
+  const surfaceMass = number('surface-mass', {
+    dimension: 'mass-per-area',
+    noun: 'a mass per area',
+    aboveZero: true,
+    usual: { min: 0.01, max: 200, text: 'sheets have 0.01 to 200 kg/m2' },
+  });
+  const thickness = number('thickness', {
+    dimension: 'length',
+    noun: 'a thickness',
+    aboveZero: true,
+    usual: { min: 0.00002, max: 0.5, text: 'layers have 0.02 to 500 mm' },
+  });
+  const modulus = number('modulus', {
+    dimension: 'pressure',
+    noun: 'a modulus',
+    aboveZero: true,
+    usual: { min: 1e6, max: 4e11, text: 'boards, glass and metals have 0.001 to 400 GPa' },
+  });
+  const poisson = number('poisson', { dimension: 'count', noun: 'Poisson’s ratio', min: 0, max: 0.5 });
+  const lossFactor = number('loss-factor', { dimension: 'count', noun: 'a loss factor', aboveZero: true, max: 1 });
+  const resistivity = number('resistivity', {
+    dimension: 'resistivity',
+    noun: 'a flow resistivity',
+    aboveZero: true,
+    usual: { min: 200, max: 1_500_000, text: 'fibre and foam have 0.2 to 1500 kPa.s/m2' },
+  });
+  const flowResistance = number('flow-resistance', {
+    dimension: 'flow-resistance',
+    noun: 'a flow resistance',
+    min: 0,
+    usual: { min: 1, max: 10_000, text: 'cloths have 1 to 10000 Pa.s/m' },
+  });
+  const header = headerOf(reader.header);
+  const isPanel = kind === 'panel';
+  const withDefault = (
+    value: Sourced<number> | undefined,
+    name: 'poisson' | 'loss-factor',
+  ): Sourced<number> | undefined =>
+    value ?? (isPanel ? fallback<number>(ctx, name, `${label}: ${name}`, 'count', header) : undefined);
+  return defined({
+    density,
+    surfaceMass,
+    thickness,
+    modulus,
+    poisson: withDefault(poisson, 'poisson'),
+    lossFactor: withDefault(lossFactor, 'loss-factor'),
+    resistivity,
+    flowResistance,
+    ...others(reader, shared),
+  });
+}
+
+function others(reader: BlockReader, shared: { evidence: Evidence; source: string } | undefined): Figures {
+  const { ctx, label } = reader;
+  const table = factOf(reader, 'absorption');
+  const price = factOf(reader, 'price');
+  const fire = factOf(reader, 'fire-class');
+  const fireText = fire && slotOf(fire, 'value', 'string');
+  return defined({
+    absorption:
+      table &&
+      readBands(
+        ctx,
+        table,
+        'value',
+        {
+          dimension: 'count',
+          noun: 'an absorption coefficient',
+          label: `${label}: absorption`,
+          fact: 'absorption',
+          min: 0,
+          usual: { min: 0, max: 1.2, text: 'coefficients lie between 0 and about 1.2' },
+        },
+        originOf(table, shared),
+      ),
+    price: price && readPrice(ctx, price, 'value', `${label}: price`, originOf(price, shared)),
+    fireClass:
+      fire &&
+      fireText &&
+      keep(ctx, `${label}: fire-class`, 'fire-class', 'text', {
+        value: fireText.value,
+        origin: originOf(fire, shared),
+        range: slotRange(fire, fireText),
+        text: fireText.value,
+      }),
+  });
+}
+
+function reportNeeded(reader: BlockReader, kind: MaterialKind): void {
+  const missing = NEEDED[kind].filter((group) => !group.some((keyword) => reader.facts.has(keyword)));
+  if (missing.length === 0 || !reader.header.complete || brokenLines(reader)) return;
+  const list = missing.map((group) => group.map((keyword) => `\`${keyword}\``).join(' or ')).join(' and ');
+  complain(
+    reader.ctx,
+    'fact-missing',
+    headerOf(reader.header),
+    `${reader.label} has no ${list}, which a ${kind} material needs`,
+  );
+}
+
+/** Drops what is undefined, so that an optional figure is absent rather than present and empty. */
+function defined<T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]?: Exclude<T[K], undefined>;
+  };
+}

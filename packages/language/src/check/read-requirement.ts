@@ -1,0 +1,133 @@
+import type { Level, NoiseSource, Requirement } from '../model/booth-spec.js';
+import type { Sourced } from '../model/sourced.js';
+import type { Statement } from '../syntax/tree.js';
+import { assemblyNamed } from './assembly-names.js';
+import { wordIn } from './block-reader.js';
+import { type CheckContext, complain, headerOf, meantHint, refer, textOf, wholeOf } from './context.js';
+import { type NumberRule, numberIn } from './read-value.js';
+
+/** Undefined when the limit cannot be read; that has been reported. */
+export function readRequirement(
+  ctx: CheckContext,
+  statement: Statement,
+  sources: readonly NoiseSource[] | undefined,
+): Requirement | undefined {
+  const keyword = statement.fact!.keyword;
+  const what = keyword.slice('require '.length);
+  const base = { range: wholeOf(statement), text: textOf(ctx, headerOf(statement)) };
+  const number = (slot: string, rule: Omit<NumberRule, 'label' | 'fact'>): ReturnType<typeof numberIn> =>
+    numberIn(ctx, statement, slot, { ...rule, label: keyword, fact: keyword });
+  const level = (weightings: readonly Level['weighting'][], noun: string): Sourced<Level> | undefined => {
+    const found = number('limit', { dimension: 'level', noun, weightings });
+    return found?.level && { ...found.sourced, value: found.level };
+  };
+  if (!statement.complete) {
+    // What was understood is still looked at for names and units, but a half-read requirement is no requirement.
+    return undefined;
+  }
+  switch (what) {
+    case 'room-tone': {
+      const limit = level(['A', 'none', 'Z', 'NC', 'FS'], 'room tone');
+      return limit && { ...base, kind: 'room-tone', limit };
+    }
+    case 'voice-outside': {
+      const limit = level(['A'], 'the voice outside');
+      return limit && { ...base, kind: 'voice-outside', limit };
+    }
+    case 'reverberation':
+      return readReverberation(number, base);
+    case 'isolation':
+      return readIsolation(ctx, statement, level(['none', 'A'], 'isolation'), sources, base);
+    case 'stc':
+    case 'rw': {
+      const name = wordIn(statement, 'assembly');
+      const assembly = name && assemblyNamed(ctx, name.word, name.range);
+      const limit = number('limit', {
+        dimension: 'count',
+        noun: 'a rating',
+        min: 0,
+        usual: { min: 5, max: 90, text: 'walls reach 5 to 90' },
+      });
+      return assembly && limit && { ...base, kind: 'rating', rating: what, assembly, limit: limit.sourced };
+    }
+    case 'cost': {
+      const limit = number('limit', { dimension: 'money', noun: 'a cost', min: 0 });
+      return limit?.currency ? { ...base, kind: 'cost', limit: limit.sourced, currency: limit.currency } : undefined;
+    }
+    default: {
+      const rule = LIMITS[what as keyof typeof LIMITS];
+      const limit = rule && number('limit', { ...rule, aboveZero: true });
+      return limit && { ...base, kind: what as keyof typeof LIMITS, limit: limit.sourced };
+    }
+  }
+}
+
+const LIMITS = {
+  co2: {
+    dimension: 'concentration',
+    noun: 'carbon dioxide in the air',
+    usual: { min: 500, max: 10_000, text: 'limits lie between 500 and 10000 ppm' },
+  },
+  mass: { dimension: 'mass', noun: 'a mass' },
+  'floor-load': {
+    dimension: 'pressure',
+    noun: 'a floor load',
+    usual: { min: 200, max: 50_000, text: 'floors are designed for 0.2 to 50 kPa' },
+  },
+  'panel-weight': { dimension: 'mass', noun: 'the weight of a panel' },
+  height: { dimension: 'length', noun: 'a height' },
+} as const satisfies Record<string, Omit<NumberRule, 'label' | 'fact'>>;
+
+type Base = Pick<Requirement, 'range' | 'text'>;
+
+function readReverberation(
+  number: (slot: string, rule: Omit<NumberRule, 'label' | 'fact'>) => ReturnType<typeof numberIn>,
+  base: Base,
+): Requirement | undefined {
+  const time = {
+    dimension: 'time',
+    noun: 'a reverberation time',
+    aboveZero: true,
+    usual: { min: 0.01, max: 5, text: 'small rooms have 0.05 to 1 s' },
+  } as const;
+  const band = { dimension: 'frequency', noun: 'a band', aboveZero: true } as const;
+  const max = number('max', time);
+  const min = number('min', time);
+  const at = number('at', band);
+  const from = number('from', band) ?? at;
+  const to = number('to', band) ?? at;
+  return (
+    max && {
+      ...base,
+      kind: 'reverberation',
+      min: min?.sourced,
+      max: max.sourced,
+      fromHz: from?.sourced,
+      toHz: to?.sourced,
+    }
+  );
+}
+
+function readIsolation(
+  ctx: CheckContext,
+  statement: Statement,
+  limit: Sourced<Level> | undefined,
+  sources: readonly NoiseSource[] | undefined,
+  base: Base,
+): Requirement | undefined {
+  const name = wordIn(statement, 'against');
+  if (!name) return undefined;
+  const source = sources?.find((candidate) => candidate.name === name.word);
+  if (!source) {
+    if (ctx.broken.has(name.word)) return undefined;
+    const known = sources?.map((candidate) => candidate.name) ?? [];
+    complain(ctx, 'unknown-name', name.range, `no noise is called \`${name.word}\``, {
+      hint:
+        meantHint(name.word, known) ??
+        (sources ? 'declare it in `site` with `noise`' : 'add a `site` block with this noise'),
+    });
+    return undefined;
+  }
+  refer(ctx, source.kind === 'impact' ? 'impact' : 'noise', name.word, name.range);
+  return limit && { ...base, kind: 'isolation', limit, against: name.word, againstRange: name.range };
+}

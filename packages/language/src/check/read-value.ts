@@ -1,0 +1,347 @@
+import type { DefaultName } from '../defaults.js';
+import type { BandTable, Level, Price } from '../model/booth-spec.js';
+import type { Evidence, Origin, Sourced, SourceRange } from '../model/sourced.js';
+import type { Expression, Slot, Statement } from '../syntax/tree.js';
+import type { DimensionName } from '../units/dimension.js';
+import { DIMENSION_WORDS, suchAs } from '../units/dimension-words.js';
+import { dimensionKey } from '../units/math.js';
+import { currencyOf, dimensionName } from '../units/resolve-unit.js';
+import { EVIDENCE_WORDS } from '../vocabulary/words.js';
+import { nearestBand } from './bands.js';
+import { type BlockReader, factOf, slotOf } from './block-reader.js';
+import {
+  type CheckContext,
+  complain,
+  fallback,
+  isCatalogue,
+  keep,
+  meantHint,
+  rangeIn,
+  refer,
+  slotRange,
+  textOf,
+  warn,
+} from './context.js';
+import { evaluate } from './evaluate.js';
+import { inWords, plain, type Value, valueDimension } from './value.js';
+
+/** What an expression comes to where it stands; names are those of `let`. */
+export function valueOf(ctx: CheckContext, expression: Expression, file: string): Value | undefined {
+  return evaluate(expression, {
+    text: (span) => textOf(ctx, rangeIn(file, span)),
+    lookup: (name, span) => lookup(ctx, name, rangeIn(file, span)),
+    report: (id, span, message, hint) => complain(ctx, id, rangeIn(file, span), message, { hint }),
+  });
+}
+
+function lookup(ctx: CheckContext, name: string, range: SourceRange): Value | undefined {
+  const declaration = ctx.program.lets.get(name);
+  if (!declaration) {
+    if (ctx.broken.has(name)) return undefined;
+    const other = ctx.program.materials.has(name)
+      ? 'a material'
+      : ctx.program.assemblies.has(name)
+        ? 'an assembly'
+        : undefined;
+    if (other) complain(ctx, 'not-a-value', range, `\`${name}\` is ${other}, not a value`);
+    else
+      complain(ctx, 'unknown-name', range, `no value is called \`${name}\``, {
+        hint: meantHint(name, ctx.program.lets.keys()) ?? `add \`let ${name} = …\``,
+      });
+    return undefined;
+  }
+  refer(ctx, 'let', name, range);
+  return letValue(ctx, name);
+}
+
+/** Value of a `let`, worked out when it is first asked for, so that the order of lines does not matter. */
+export function letValue(ctx: CheckContext, name: string): Value | undefined {
+  const known = ctx.letValues.get(name);
+  if (known === 'busy') {
+    reportCycle(ctx, name);
+    return undefined;
+  }
+  if (known !== undefined || ctx.letValues.has(name)) return known;
+  const { statement } = ctx.program.lets.get(name)!;
+  const slot = slotOf(statement, 'value', 'expression');
+  ctx.letValues.set(name, 'busy');
+  const value = slot ? valueOf(ctx, slot.expression, slot.file ?? statement.file) : undefined;
+  ctx.letValues.set(name, value);
+  return value;
+}
+
+function reportCycle(ctx: CheckContext, name: string): void {
+  const busy = [...ctx.letValues].filter(([, value]) => value === 'busy').map(([key]) => key);
+  const cycle = [...busy.slice(busy.indexOf(name)), name];
+  const { statement, nameSpan } = ctx.program.lets.get(name)!;
+  complain(
+    ctx,
+    'let-cycle',
+    rangeIn(statement.file, nameSpan),
+    `\`${name}\` is defined by itself: ${cycle.join(' -> ')}`,
+    { hint: 'give one of them a value of its own' },
+  );
+}
+
+export interface NumberRule {
+  readonly dimension: DimensionName | 'amount';
+  /** How the fact is called in messages: `a thickness`. */
+  readonly noun: string;
+  readonly label: string;
+  readonly fact: string;
+  /** Error when the value lies outside; ends included unless `aboveZero`. */
+  readonly min?: number;
+  readonly max?: number;
+  readonly aboveZero?: boolean;
+  readonly whole?: boolean;
+  /** Warning when the value lies outside, with what is usual in words. */
+  readonly usual?: { readonly min: number; readonly max: number; readonly text: string };
+  readonly weightings?: readonly Level['weighting'][];
+}
+
+export interface MeasuredNumber {
+  readonly sourced: Sourced<number>;
+  readonly dimension: DimensionName;
+  readonly currency: string | undefined;
+  readonly level: Level | undefined;
+}
+
+/** A number in the unit of the checked spec, or undefined when it is wrong and has been reported. */
+export function readNumber(
+  ctx: CheckContext,
+  expression: Expression,
+  file: string,
+  origin: Origin,
+  rule: NumberRule,
+): MeasuredNumber | undefined {
+  const value = valueOf(ctx, expression, file);
+  if (!value) return undefined;
+  const range = rangeIn(file, expression);
+  const text = textOf(ctx, range);
+  if (!fits(value, rule)) {
+    reportDimension(ctx, range, text, value, rule);
+    return undefined;
+  }
+  const number = plain(value);
+  if (!Number.isFinite(number)) {
+    complain(ctx, 'number-too-large', range, `\`${text}\` is no number that can be worked with`);
+    return undefined;
+  }
+  if (!withinRule(ctx, range, text, number, rule)) return undefined;
+  const dimension = rule.dimension === 'amount' ? valueDimension(value)! : rule.dimension;
+  const sourced = keep(ctx, rule.label, rule.fact, dimension, {
+    value: number,
+    origin,
+    range,
+    text,
+    ...(value.tolerance === undefined ? {} : { tolerance: value.tolerance }),
+  });
+  const currency = value.kind === 'quantity' ? currencyOf(dimensionKey(value.amount)) : undefined;
+  return { sourced, dimension, currency, level: value.kind === 'level' ? value.level : undefined };
+}
+
+function fits(value: Value, rule: NumberRule): boolean {
+  if (rule.dimension === 'level')
+    return value.kind === 'level' && (rule.weightings?.includes(value.level.weighting) ?? true);
+  if (rule.dimension === 'temperature') return value.kind === 'temperature';
+  if (value.kind !== 'quantity') return false;
+  if (rule.dimension === 'share') return value.share;
+  if (value.share) return false;
+  const found = dimensionName(dimensionKey(value.amount));
+  return rule.dimension === 'amount' ? found === 'length' || found === 'mass-per-area' : found === rule.dimension;
+}
+
+function reportDimension(ctx: CheckContext, range: SourceRange, text: string, value: Value, rule: NumberRule): void {
+  const wanted = rule.dimension === 'amount' ? 'length' : rule.dimension;
+  const bare = value.kind === 'quantity' && !value.share && dimensionKey(value.amount) === '';
+  if (rule.dimension === 'level' && value.kind === 'level') {
+    const list = rule
+      .weightings!.map(weightingUnit)
+      .map((unit) => `\`${unit}\``)
+      .join(' or ');
+    complain(
+      ctx,
+      'unit-of-wrong-dimension',
+      range,
+      `${rule.noun} is a level in ${list}; \`${text}\` is in \`${weightingUnit(value.level.weighting)}\``,
+    );
+  } else if (bare && wanted !== 'count') {
+    complain(ctx, 'unit-missing', range, `\`${text}\` has no unit: ${rule.noun} is ${suchAs(wanted)}`);
+  } else {
+    const noun = DIMENSION_WORDS[wanted].noun;
+    const sort = rule.dimension === 'amount' ? `${noun} or a mass per area` : noun;
+    complain(ctx, 'unit-of-wrong-dimension', range, `${rule.noun} is ${sort}; \`${text}\` is ${inWords(value)}`, {
+      hint: `write it like \`${DIMENSION_WORDS[wanted].example}\``,
+    });
+  }
+}
+
+export function weightingUnit(weighting: Level['weighting']): string {
+  return { A: 'dBA', C: 'dBC', Z: 'dBZ', FS: 'dBFS', NC: 'NC', none: 'dB' }[weighting];
+}
+
+function withinRule(ctx: CheckContext, range: SourceRange, text: string, number: number, rule: NumberRule): boolean {
+  const wrong = (expected: string): false => {
+    complain(ctx, 'value-implausible', range, `${rule.noun} of \`${text}\` cannot be: ${expected}`);
+    return false;
+  };
+  if (rule.aboveZero && number <= 0) return wrong('it must be more than zero');
+  if (rule.min !== undefined && number < rule.min)
+    return wrong(rule.min === 0 ? 'it cannot be negative' : `it must be at least ${rule.min}`);
+  if (rule.max !== undefined && number > rule.max) return wrong(`it can be at most ${rule.max}`);
+  if (rule.whole && !Number.isInteger(number)) return wrong('it must be a whole number');
+  if (rule.usual && (number < rule.usual.min || number > rule.usual.max))
+    warn(ctx, 'value-unusual', range, `${rule.noun} of \`${text}\` is unusual: ${rule.usual.text}`, {
+      hint: 'check the number and its unit',
+    });
+  return true;
+}
+
+/** Origin of a fact: the catalogue, or the user with what they say about it. */
+export function originOf(
+  statement: Statement,
+  shared?: { readonly evidence: Evidence; readonly source: string },
+): Origin {
+  const clause = statement.clause && { evidence: evidenceOf(statement.clause.evidence), source: statement.clause.text };
+  const backing = clause ?? shared;
+  if (isCatalogue(statement.file))
+    return { kind: 'catalogue', evidence: backing?.evidence ?? 'stated', source: backing?.source ?? '' };
+  return { kind: 'given', ...(backing ?? {}) };
+}
+
+export function evidenceOf(word: string | undefined): Evidence {
+  return word !== undefined && Object.hasOwn(EVIDENCE_WORDS, word)
+    ? EVIDENCE_WORDS[word as keyof typeof EVIDENCE_WORDS]
+    : 'stated';
+}
+
+const GIVEN: Origin = { kind: 'given' };
+
+/** Number in a slot of a statement; undefined when the slot is not there or wrong. */
+export function numberIn(
+  ctx: CheckContext,
+  statement: Statement,
+  slot: string,
+  rule: NumberRule,
+  origin: Origin = GIVEN,
+): MeasuredNumber | undefined {
+  const found = slotOf(statement, slot, 'expression');
+  return found ? readNumber(ctx, found.expression, found.file ?? statement.file, origin, rule) : undefined;
+}
+
+type FactRule = Omit<NumberRule, 'label' | 'fact'>;
+
+/** The single number of a fact in a block; undefined when the fact is absent or wrong. */
+export function factNumber(
+  reader: BlockReader,
+  keyword: string,
+  rule: FactRule,
+  slot = 'value',
+): MeasuredNumber | undefined {
+  const statement = factOf(reader, keyword);
+  return (
+    statement && numberIn(reader.ctx, statement, slot, { ...rule, label: `${reader.label}: ${keyword}`, fact: keyword })
+  );
+}
+
+/** Like `factNumber`, with the named default when the fact is absent or wrong. */
+export function factNumberOr(reader: BlockReader, keyword: string, name: DefaultName, rule: FactRule): Sourced<number> {
+  return (
+    factNumber(reader, keyword, rule)?.sourced ??
+    fallback(reader.ctx, name, `${reader.label}: ${keyword}`, rule.dimension === 'amount' ? 'length' : rule.dimension, {
+      file: reader.header.file,
+      from: reader.header.from,
+      to: reader.header.headerTo,
+    })
+  );
+}
+
+/** A word out of a list, such as `swing outward`. */
+export function factChoice<T extends string>(reader: BlockReader, keyword: string): Sourced<T> | undefined {
+  const statement = factOf(reader, keyword);
+  const slot = statement && slotOf(statement, 'value', 'word');
+  if (!statement || !slot) return undefined;
+  return keep(reader.ctx, `${reader.label}: ${keyword}`, keyword, 'text', {
+    value: slot.word as T,
+    origin: GIVEN,
+    range: slotRange(statement, slot),
+    text: slot.word,
+  });
+}
+
+/** A band table, its bands in rising order. Wrong bands are reported and left out. */
+export function readBands(
+  ctx: CheckContext,
+  statement: Statement,
+  slotName: string,
+  rule: NumberRule,
+  origin: Origin = GIVEN,
+): Sourced<BandTable> | undefined {
+  const slot = slotOf(statement, slotName, 'bands');
+  if (!slot) return undefined;
+  const file = slot.file ?? statement.file;
+  const values: { hz: number; value: number; range: SourceRange }[] = [];
+  for (const band of slot.bands) {
+    const frequency = readNumber(ctx, band.frequency, file, origin, {
+      dimension: 'frequency',
+      noun: 'a band',
+      label: `${rule.label}, band`,
+      fact: rule.fact,
+      aboveZero: true,
+    });
+    const level = readNumber(ctx, band.value, file, origin, rule);
+    if (!frequency || !level) continue;
+    const range = rangeIn(file, band);
+    const near = nearestBand(slot.grid, frequency.sourced.value);
+    if (near.exact === undefined) {
+      complain(
+        ctx,
+        'no-such-band',
+        rangeIn(file, band.frequency),
+        `\`${frequency.sourced.text}\` is no ${slot.grid === 'octave' ? 'octave' : 'third-octave'} band`,
+        { hint: `the nearest is ${near.nearest} Hz` },
+      );
+      continue;
+    }
+    const earlier = values.find((other) => other.hz === near.exact);
+    if (earlier)
+      complain(ctx, 'band-twice', range, `the band ${near.exact} Hz stands twice`, {
+        related: [{ range: earlier.range, message: 'the first stands here' }],
+      });
+    else values.push({ hz: near.exact, value: level.sourced.value, range });
+  }
+  if (values.length === 0) return undefined;
+  values.sort((a, b) => a.hz - b.hz);
+  return keep(ctx, rule.label, rule.fact, rule.dimension === 'amount' ? 'length' : rule.dimension, {
+    value: { grid: slot.grid, values },
+    origin,
+    range: slotRange(statement, slot),
+    text: textOf(ctx, slotRange(statement, slot)),
+  });
+}
+
+export function readPrice(
+  ctx: CheckContext,
+  statement: Statement,
+  slotName: string,
+  label: string,
+  origin: Origin = GIVEN,
+): Sourced<Price> | undefined {
+  const slot = slotOf(statement, slotName, 'price') as Extract<Slot, { kind: 'price' }> | undefined;
+  if (!slot) return undefined;
+  const amount = readNumber(ctx, slot.amount, slot.file ?? statement.file, origin, {
+    dimension: 'money',
+    noun: 'a price',
+    label,
+    fact: 'price',
+    min: 0,
+  });
+  if (!amount?.currency) return undefined;
+  const range = slotRange(statement, slot);
+  return {
+    value: { amount: amount.sourced.value, currency: amount.currency, per: slot.per?.word as Price['per'] },
+    origin,
+    range,
+    text: textOf(ctx, range),
+  };
+}

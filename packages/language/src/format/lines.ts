@@ -1,0 +1,53 @@
+import type { ParsedFile } from '../syntax/parsed-file.js';
+import type { Token } from '../syntax/token.js';
+
+export interface Line {
+  /** Without the line break. */
+  readonly from: number;
+  readonly to: number;
+  /** Comments too, newlines not. */
+  readonly tokens: readonly Token[];
+  /** Open blocks at its first token, the ones it closes first not counted. */
+  readonly depth: number;
+  /** It could not be read and stays to the letter. */
+  readonly verbatim: boolean;
+}
+
+export function linesOf(parsed: ParsedFile): readonly Line[] {
+  const lines: Line[] = [];
+  const broken = brokenPlaces(parsed);
+  let from = 0;
+  let depth = 0;
+  let tokens: Token[] = [];
+  for (const token of parsed.tokens) {
+    if (token.kind !== 'newline') {
+      tokens.push(token);
+      continue;
+    }
+    const to = token.from;
+    let closing = 0;
+    while (isBrace(tokens[closing], '}')) closing++;
+    const opened = tokens.filter((t) => isBrace(t, '{')).length;
+    const closed = tokens.filter((t) => isBrace(t, '}')).length;
+    const verbatim = tokens.some((t) => t.kind === 'other') || broken.some((place) => place >= from && place <= to);
+    lines.push({ from, to, tokens, depth: Math.max(0, depth - closing), verbatim });
+    depth = Math.max(0, depth + opened - closed);
+    from = token.to;
+    tokens = [];
+  }
+  return lines;
+}
+
+/** Where lines could not be read. A block that is never closed has a sound header, so that is not among them. */
+function brokenPlaces(parsed: ParsedFile): readonly number[] {
+  return parsed.problems
+    .filter(
+      (problem) =>
+        problem.severity === 'error' && problem.id !== 'block-not-closed' && problem.id !== 'too-many-problems',
+    )
+    .map((problem) => problem.range.from);
+}
+
+function isBrace(token: Token | undefined, text: string): boolean {
+  return token?.kind === 'symbol' && token.text === text;
+}

@@ -1,0 +1,449 @@
+import { limits } from '../limits.js';
+import type { Block, BlockName, Fact } from '../vocabulary/shape.js';
+import { blockOf, overrideFact, vocabulary } from '../vocabulary/vocabulary.js';
+import { EVIDENCE_WORDS } from '../vocabulary/words.js';
+import { fixedWords, parseParts } from './parse-parts.js';
+import {
+  BrokenLine,
+  closedString,
+  endsFact,
+  expecting,
+  fail,
+  failUnclosed,
+  isSymbol,
+  isWord,
+  meant,
+  next,
+  type ParserState,
+  peek,
+  previous,
+  report,
+} from './parser-state.js';
+import type { BlockNode, Slot, SourceClause, Span, Statement } from './tree.js';
+
+/** The open blocks from the file to the innermost one. */
+type Open = readonly BlockName[];
+
+const wordsOf = new WeakMap<Fact, ReadonlySet<string>>();
+
+function factWords(fact: Fact): ReadonlySet<string> {
+  let words = wordsOf.get(fact);
+  if (!words) wordsOf.set(fact, (words = fixedWords(fact.parts)));
+  return words;
+}
+
+/** Facts by first word, per block. */
+const factIndex = new Map<BlockName, ReadonlyMap<string, readonly Fact[]>>(
+  vocabulary.map((block) => {
+    const index = new Map<string, Fact[]>();
+    for (const fact of block.facts) {
+      const word = fact.keyword.split(' ')[0]!;
+      index.set(word, [...(index.get(word) ?? []), fact]);
+    }
+    return [block.name, index];
+  }),
+);
+
+function factsStartingWith(block: BlockName, word: string): readonly Fact[] {
+  return (word && factIndex.get(block)!.get(word)) || [];
+}
+
+/** Everything outside blocks, to the end of the text. */
+export function parseFileStatements(state: ParserState): Statement[] {
+  const statements: Statement[] = [];
+  for (;;) {
+    expecting(state, { kind: 'fact', facts: blockOf('file').facts });
+    const token = peek(state);
+    if (token.kind === 'newline') {
+      if (state.index >= state.tokens.length - 1) return statements;
+      next(state);
+    } else if (isSymbol(token, ';')) next(state);
+    else if (isSymbol(token, '}')) {
+      report(
+        state,
+        'brace-without-block',
+        token,
+        'this `}` closes nothing',
+        'remove it, or open a block with `{` on the line of its name',
+      );
+      next(state);
+    } else {
+      if (tooManyStatements(state, token)) return statements;
+      statements.push(parseStatement(state, ['file']));
+    }
+  }
+}
+
+function tooManyStatements(state: ParserState, at: Span): boolean {
+  if (++state.statements <= limits.statements) return false;
+  if (state.statements === limits.statements + 1)
+    report(
+      state,
+      'too-many-lines',
+      at,
+      `a file may hold at most ${limits.statements} facts; the rest is not read`,
+      'split it and bring the parts together with `use`',
+    );
+  return true;
+}
+
+function parseStatement(state: ParserState, open: Open): Statement {
+  const around = open.at(-1)!;
+  const start = peek(state);
+  const slots = new Map<string, Slot>();
+  let fact: Fact | undefined;
+  let keyword = { word: start.text, from: start.from, to: start.to };
+  let clause: SourceClause | undefined;
+  let complete = true;
+  let headerTo = start.to;
+  try {
+    const found = findFact(state, around, open);
+    fact = found.fact;
+    keyword = found.keyword;
+    parseParts(state, fact.parts, { slots, words: factWords(fact), example: fact.example });
+    if (fact.sourced) clause = parseClause(state);
+    headerTo = Math.max(previous(state)?.to ?? start.to, start.to);
+    finishHeader(state, fact);
+  } catch (error) {
+    if (!(error instanceof BrokenLine)) throw error;
+    complete = false;
+    if (peek(state) === start && !endsFact(start) && !isSymbol(start, '{')) next(state);
+    skipLine(state);
+    headerTo = Math.max(previous(state)?.to ?? start.to, start.to);
+  }
+  const body = parseBody(state, fact, open, { from: start.from, to: headerTo }, complete);
+  const block = body === 'broken' ? undefined : body;
+  return {
+    kind: 'statement',
+    file: state.file,
+    fact,
+    keyword,
+    slots,
+    clause,
+    block,
+    complete: complete && body !== 'broken',
+    headerTo,
+    from: start.from,
+    to: block ? block.to : headerTo,
+  };
+}
+
+interface Found {
+  readonly fact: Fact;
+  readonly keyword: Span & { readonly word: string };
+}
+
+function findFact(state: ParserState, block: BlockName, open: Open): Found {
+  const first = peek(state);
+  const definition = blockOf(block);
+  const facts = first.kind === 'word' ? factsStartingWith(block, first.text) : [];
+  const isOverride = block === 'variant' && (isSymbol(peek(state, 1), '.') || isSymbol(peek(state, 1), '='));
+  if (facts.length > 0 && !isOverride) {
+    if (facts[0]!.keyword === first.text) {
+      next(state);
+      return { fact: facts[0]!, keyword: { word: first.text, from: first.from, to: first.to } };
+    }
+    next(state);
+    const seconds = facts.map((fact) => fact.keyword.split(' ')[1]!);
+    expecting(state, { kind: 'choice', options: seconds });
+    const second = peek(state);
+    const at = seconds.indexOf(second.text);
+    const list = seconds.map((word) => `\`${word}\``).join(', ');
+    if (second.kind !== 'word') fail(state, 'word-missing', `one of ${list}`);
+    if (at === -1) {
+      report(
+        state,
+        'unknown-word',
+        second,
+        `expected one of ${list} after \`${first.text}\`, found \`${second.text}\``,
+        meant(second.text, seconds),
+      );
+      throw new BrokenLine();
+    }
+    next(state);
+    return { fact: facts[at]!, keyword: { word: facts[at]!.keyword, from: first.from, to: second.to } };
+  }
+  const free = definition.facts.find((fact) => fact.keyword === '');
+  if (free && first.kind === 'word' && !(free === overrideFact && !isOverride && isSymbol(peek(state, 1), '{'))) {
+    return { fact: free, keyword: { word: '', from: first.from, to: first.from } };
+  }
+  return unknownStart(state, definition, open);
+}
+
+function unknownStart(state: ParserState, block: Block, open: Open): never {
+  const first = peek(state);
+  const words = [...new Set(block.facts.map((fact) => fact.keyword.split(' ')[0]!).filter((word) => word !== ''))];
+  const where = block.name === 'file' ? 'the start of a line outside every block' : `a \`${block.name}\` block`;
+  if (first.kind !== 'word') fail(state, 'unexpected', expectedIn(block, words));
+  if (block.name === 'file' && isSymbol(peek(state, 1), '=')) {
+    report(
+      state,
+      'let-missing',
+      first,
+      `\`${first.text}\` is given a value without \`let\``,
+      `write \`let ${first.text} = …\``,
+    );
+    throw new BrokenLine();
+  }
+  const near = meant(first.text, words);
+  const home = near
+    ? undefined
+    : vocabulary.find(
+        (other) =>
+          !open.includes(other.name) && other.name !== 'file' && factsStartingWith(other.name, first.text).length > 0,
+      );
+  const outer = open.slice(0, -1).find((name) => factsStartingWith(name, first.text).length > 0);
+  const hint =
+    near ??
+    (outer
+      ? `it belongs outside this block${outer === 'file' ? '' : `, in \`${outer}\``}`
+      : home
+        ? `it belongs in a \`${home.name}\` block`
+        : `expected ${expectedIn(block, words)}`);
+  report(
+    state,
+    'unknown-keyword',
+    first,
+    `\`${first.text}\` means nothing at ${where === 'the start of a line outside every block' ? where : `the start of a line in ${where}`}`,
+    hint,
+  );
+  throw new BrokenLine();
+}
+
+function expectedIn(block: Block, words: readonly string[]): string {
+  const list = words.slice(0, 14).map((word) => `\`${word}\``);
+  if (block.name === 'assembly' || block.name === 'lining')
+    return `a layer such as \`gypsum-board 12.5 mm\`, ${list.join(' or ')}`;
+  return list.length === 1 ? list[0]! : `one of ${list.join(', ')}`;
+}
+
+/** `from published "…"`. */
+function parseClause(state: ParserState): SourceClause | undefined {
+  expecting(state, { kind: 'word', word: 'from' });
+  const from = peek(state);
+  if (!isWord(from, 'from')) return undefined;
+  next(state);
+  const kinds = Object.keys(EVIDENCE_WORDS);
+  expecting(state, { kind: 'choice', options: kinds });
+  let evidence: string | undefined;
+  const word = peek(state);
+  if (word.kind === 'word') {
+    if (!kinds.includes(word.text)) {
+      report(
+        state,
+        'unknown-word',
+        word,
+        `expected one of ${kinds.map((k) => `\`${k}\``).join(', ')} or a text in quotes, found \`${word.text}\``,
+        meant(word.text, kinds),
+      );
+      throw new BrokenLine();
+    }
+    evidence = next(state).text;
+  }
+  const text = peek(state);
+  if (text.kind !== 'string') fail(state, 'text-missing', 'a text in quotes that says where the figure is from');
+  if (!closedString(text)) failUnclosed(state, text);
+  next(state);
+  return { evidence, text: text.text.slice(1, -1), from: from.from, to: text.to };
+}
+
+function finishHeader(state: ParserState, fact: Fact): void {
+  const token = peek(state);
+  if (fact.block) {
+    expecting(state, { kind: 'word', word: '{' });
+    if (isSymbol(token, '{')) return;
+    if (!endsFact(token)) failAtRest(state, '`{`');
+    if (!fact.block.required) return;
+    if (token.kind === 'newline' && isSymbol(peek(state, 1), '{')) {
+      report(
+        state,
+        'brace-on-next-line',
+        peek(state, 1),
+        `the \`{\` of this block belongs on the line of \`${fact.keyword}\``,
+        'move it up',
+      );
+      next(state);
+      return;
+    }
+    fail(state, 'block-missing', '`{`', `write it like \`${fact.example}\``);
+  }
+  if (!endsFact(token)) failAtRest(state, 'the end of the line or `;`');
+}
+
+function failAtRest(state: ParserState, expected: string): never {
+  const token = peek(state);
+  const before = previous(state);
+  if (token.kind === 'number' && before && (before.kind === 'word' || before.kind === 'number' || before.text === '%'))
+    report(
+      state,
+      'two-values',
+      token,
+      `\`${token.text}\` starts a second value where ${expected} was expected`,
+      'put an operator between the two, or a `;` when it is a fact of its own',
+    );
+  else fail(state, 'unexpected', expected);
+  throw new BrokenLine();
+}
+
+/** To what ends the line; a `{` is left for the block. */
+function skipLine(state: ParserState): void {
+  while (!endsFact(peek(state)) && !isSymbol(peek(state), '{')) next(state);
+}
+
+function parseBody(
+  state: ParserState,
+  fact: Fact | undefined,
+  open: Open,
+  header: Span,
+  complete: boolean,
+): BlockNode | undefined | 'broken' {
+  if (!isSymbol(peek(state), '{')) return undefined;
+  if (!fact?.block) {
+    const brace = peek(state);
+    if (complete) report(state, 'unexpected', brace, 'no block belongs here');
+    skipBalanced(state);
+    return 'broken';
+  }
+  if (open.length > limits.blockDepth) {
+    report(state, 'too-deep', header, `blocks may be nested at most ${limits.blockDepth} deep`);
+    skipBalanced(state);
+    return 'broken';
+  }
+  return parseBlock(state, fact.block.name, [...open, fact.block.name], header);
+}
+
+function skipBalanced(state: ParserState): void {
+  let depth = 0;
+  for (;;) {
+    const token = peek(state);
+    if (isSymbol(token, '{')) depth++;
+    else if (isSymbol(token, '}') && --depth === 0) {
+      next(state);
+      return;
+    } else if (token.kind === 'newline' && state.index >= state.tokens.length - 1) return;
+    else if (depth > 0 && startsTopLevel(state, state.index)) return;
+    next(state);
+  }
+}
+
+function parseBlock(state: ParserState, name: BlockName, open: Open, header: Span): BlockNode {
+  const brace = next(state);
+  const statements: Statement[] = [];
+  const done = (closed: boolean): BlockNode => ({
+    name,
+    statements,
+    closed,
+    from: brace.from,
+    to: previous(state)!.to,
+  });
+  const facts = blockOf(name).facts;
+  for (;;) {
+    expecting(
+      state,
+      facts.some((fact) => fact.keyword === '' && fact !== overrideFact) ? { kind: 'layer' } : { kind: 'fact', facts },
+    );
+    expecting(state, { kind: 'fact', facts });
+    const token = peek(state);
+    if (isSymbol(token, '}')) {
+      if (open.length === 2 && closesTooEarly(state)) {
+        report(
+          state,
+          'brace-too-early',
+          token,
+          `this \`}\` ends the \`${name}\` block although more of it follows`,
+          'remove it',
+        );
+        next(state);
+        continue;
+      }
+      next(state);
+      return done(true);
+    }
+    if (token.kind === 'newline') {
+      if (state.index >= state.tokens.length - 1) {
+        reportUnclosed(state, name, header, undefined);
+        return done(false);
+      }
+      next(state);
+    } else if (isSymbol(token, ';')) next(state);
+    else {
+      if (belongsOutside(state, open)) {
+        reportUnclosed(state, name, header, token.text);
+        return done(false);
+      }
+      if (tooManyStatements(state, token)) {
+        state.index = state.tokens.length - 1;
+        return done(false);
+      }
+      statements.push(parseStatement(state, open));
+    }
+  }
+}
+
+function reportUnclosed(state: ParserState, name: BlockName, header: Span, before: string | undefined): void {
+  report(
+    state,
+    'block-not-closed',
+    header,
+    `this \`${name}\` block is never closed`,
+    before === undefined ? 'add a `}`' : `add a \`}\` before \`${before}\``,
+  );
+}
+
+/** A line start that can only be a declaration of the file. */
+function startsTopLevel(state: ParserState, index: number): boolean {
+  const token = state.tokens[index]!;
+  if (token.kind !== 'word' || (index > 0 && state.tokens[index - 1]!.kind !== 'newline')) return false;
+  const facts = factsStartingWith('file', token.text);
+  if (facts.length === 0) return false;
+  const after = state.tokens[index + 1]!;
+  return after.kind === 'word' || after.kind === 'string' || isSymbol(after, '{');
+}
+
+/**
+ * True when the line belongs to a block around the innermost one, so that the innermost was never closed: it starts a
+ * block or declaration of an outer block, or it is a fact of an outer one and a `}` is missing further on.
+ */
+function belongsOutside(state: ParserState, open: Open): boolean {
+  const token = peek(state);
+  const name = open.at(-1)!;
+  if (token.kind !== 'word' || previous(state)?.kind !== 'newline' || factsStartingWith(name, token.text).length > 0)
+    return false;
+  const outer = open.slice(0, -1).findLast((candidate) => factsStartingWith(candidate, token.text).length > 0);
+  if (outer === undefined) return false;
+  const after = peek(state, 1);
+  if (outer === 'file') return startsTopLevel(state, state.index);
+  const fact = factsStartingWith(outer, token.text)[0]!;
+  if (fact.block) return after.kind === 'word' || after.kind === 'string';
+  if (blockOf(name).facts.some((candidate) => candidate.keyword === '')) return false;
+  return bracesAhead(state) < open.length - 1;
+}
+
+/** How many blocks that are open now are closed before the next declaration of the file. */
+function bracesAhead(state: ParserState): number {
+  let depth = 0;
+  let closed = 0;
+  for (let i = state.index; i < state.tokens.length; i++) {
+    const token = state.tokens[i]!;
+    if (isSymbol(token, '{')) depth++;
+    else if (isSymbol(token, '}')) {
+      if (depth > 0) depth--;
+      else closed++;
+    } else if (depth === 0 && i > state.index && startsTopLevel(state, i)) break;
+  }
+  return closed;
+}
+
+/** True when facts and another `}` follow before the next declaration of the file. */
+function closesTooEarly(state: ParserState): boolean {
+  let depth = 0;
+  let content = false;
+  for (let i = state.index + 1; i < state.tokens.length; i++) {
+    const token = state.tokens[i]!;
+    if (startsTopLevel(state, i)) return false;
+    if (isSymbol(token, '{')) depth++;
+    else if (isSymbol(token, '}') && --depth < 0) return content;
+    else if (token.kind === 'word') content = true;
+  }
+  return false;
+}

@@ -1,0 +1,402 @@
+import type { DimensionName } from '../units/dimension.js';
+import { suchAs } from '../units/dimension-words.js';
+import type { Part, SymbolKind } from '../vocabulary/shape.js';
+import { FACES, PRICE_UNITS } from '../vocabulary/words.js';
+import { type ExpressionContext, parseExpression } from './parse-expression.js';
+import {
+  BrokenLine,
+  closedString,
+  endsFact,
+  expecting,
+  fail,
+  failUnclosed,
+  isSymbol,
+  isWord,
+  meant,
+  next,
+  type ParserState,
+  peek,
+  report,
+} from './parser-state.js';
+import type { Token } from './token.js';
+import type { Expression, Slot } from './tree.js';
+
+export interface PartsContext {
+  readonly slots: Map<string, Slot>;
+  readonly words: ReadonlySet<string>;
+  /** Shown when the line cannot be read. */
+  readonly example: string;
+}
+
+/** Reads what follows a keyword, part by part; what was read before a mistake stays in the slots. */
+export function parseParts(state: ParserState, parts: readonly Part[], context: PartsContext): void {
+  for (const part of parts) parsePart(state, part, context);
+}
+
+function parsePart(state: ParserState, part: Part, context: PartsContext): void {
+  const { slots } = context;
+  switch (part.kind) {
+    case 'quantity':
+      return setExpression(context, part.slot, value(state, context, part.dimension));
+    case 'amount':
+      return setExpression(context, part.slot, value(state, context, 'amount'));
+    case 'any-value':
+      return setExpression(context, part.slot, value(state, context, 'any'));
+    case 'size':
+      return parseSize(state, part, context);
+    case 'position':
+      return parsePosition(state, part, context);
+    case 'choice':
+      return parseChoice(state, part, context);
+    case 'reference':
+      expecting(state, { kind: 'reference', to: part.to });
+      return setWord(state, context, part.slot, `the name of ${kindsInWords(part.to)}`);
+    case 'new-name':
+      expecting(state, { kind: 'new-name', declares: part.declares });
+      return setWord(state, context, 'name', `a name for the ${part.declares === 'let' ? 'value' : part.declares}`);
+    case 'title':
+      expecting(state, { kind: 'text' });
+      if (peek(state).kind === 'string') slots.set('title', readString(state));
+      return;
+    case 'text':
+      expecting(state, { kind: 'text' });
+      if (peek(state).kind !== 'string')
+        fail(state, 'text-missing', 'a text in quotes', `write it like \`${context.example}\``);
+      slots.set(part.slot, readString(state));
+      return;
+    case 'literal': {
+      expecting(state, { kind: 'word', word: part.word });
+      const token = peek(state);
+      if (token.text !== part.word) failLiteral(state, part.word, context);
+      next(state);
+      slots.set(part.word, { kind: 'flag', word: part.word, from: token.from, to: token.to });
+      return;
+    }
+    case 'optional':
+      if (starts(state, part.parts[0]!)) parseParts(state, part.parts, context);
+      else expectStart(state, part.parts[0]!);
+      return;
+    case 'either': {
+      for (const branch of part.branches) expectStart(state, branch[0]!);
+      const branch = part.branches.find((candidate) => starts(state, candidate[0]!));
+      if (!branch)
+        fail(
+          state,
+          'unexpected',
+          part.branches.map((b) => partInWords(b[0]!)).join(' or '),
+          `write it like \`${context.example}\``,
+        );
+      return parseParts(state, branch, context);
+    }
+    case 'face':
+      expecting(state, { kind: 'face' });
+      return parseFaceWord(state, part.slot, context, FACES);
+    case 'faces':
+      return parseFaces(state, part.slot, context);
+    case 'bands':
+      return parseBands(state, part, context);
+    case 'price':
+      return parsePrice(state, part, context);
+    case 'nominal': {
+      const token = peek(state);
+      if (token.kind !== 'nominal') fail(state, 'unexpected', 'nominal lumber such as `2x4`');
+      next(state);
+      slots.set(part.slot, { kind: 'nominal', text: token.text, from: token.from, to: token.to });
+      return;
+    }
+    case 'path':
+      return parsePath(state, part.slot, context);
+    case 'tokens':
+      return parseTokens(state, part.slot, context);
+  }
+}
+
+function setExpression(context: PartsContext, slot: string, expression: Expression): void {
+  context.slots.set(slot, { kind: 'expression', expression, from: expression.from, to: expression.to });
+}
+
+function value(state: ParserState, context: PartsContext, dimension: ExpressionContext['dimension']): Expression {
+  const expected =
+    dimension === 'any'
+      ? 'a value such as `6 mm`'
+      : dimension === 'amount'
+        ? 'a thickness such as `12.5 mm`'
+        : suchAs(dimension);
+  return parseExpression(state, { expected, hint: undefined, dimension, words: context.words });
+}
+
+function setWord(state: ParserState, context: PartsContext, slot: string, expected: string): void {
+  const token = peek(state);
+  if (token.kind !== 'word') fail(state, 'name-missing', expected, `write it like \`${context.example}\``);
+  next(state);
+  context.slots.set(slot, { kind: 'word', word: token.text, from: token.from, to: token.to });
+}
+
+function readString(state: ParserState): Slot {
+  const token = peek(state);
+  if (!closedString(token)) failUnclosed(state, token);
+  next(state);
+  return { kind: 'string', value: token.text.slice(1, -1), from: token.from, to: token.to };
+}
+
+function failLiteral(state: ParserState, word: string, context: PartsContext): never {
+  const token = peek(state);
+  if ((word === '<=' || word === '>=') && ['<', '>', '=', '==', '<=', '>='].includes(token.text)) {
+    report(
+      state,
+      'comparison',
+      token,
+      `this requirement is written with \`${word}\`, found \`${token.text}\``,
+      `write it like \`${context.example}\``,
+    );
+    throw new BrokenLine();
+  }
+  fail(state, 'unexpected', `\`${word}\``, `write it like \`${context.example}\``);
+}
+
+/** True when the next token can be the start of the part. */
+function starts(state: ParserState, part: Part): boolean {
+  const token = peek(state);
+  switch (part.kind) {
+    case 'quantity':
+    case 'amount':
+    case 'any-value':
+    case 'size':
+    case 'position':
+    case 'price':
+      return token.kind === 'number' || token.kind === 'word' || ['(', '-', '−', '.'].includes(token.text);
+    case 'literal':
+      return token.text === part.word;
+    case 'bands':
+      return isWord(token, 'octave') || isWord(token, 'third');
+    case 'choice':
+      return token.kind === 'word' && part.options.includes(token.text);
+    case 'text':
+    case 'title':
+      return token.kind === 'string';
+    case 'nominal':
+      return token.kind === 'nominal';
+    default:
+      return token.kind === 'word';
+  }
+}
+
+function expectStart(state: ParserState, part: Part): void {
+  if (part.kind === 'literal') expecting(state, { kind: 'word', word: part.word });
+  else if (part.kind === 'bands') {
+    expecting(state, { kind: 'word', word: 'octave' });
+    expecting(state, { kind: 'word', word: 'third' });
+  } else if (part.kind === 'choice') expecting(state, { kind: 'choice', options: part.options });
+  else if (part.kind === 'quantity') expecting(state, { kind: 'quantity', dimension: part.dimension });
+  else if (part.kind === 'amount') expecting(state, { kind: 'quantity', dimension: 'amount' });
+  else if (part.kind === 'text') expecting(state, { kind: 'text' });
+  else if (part.kind === 'size') expecting(state, { kind: 'quantity', dimension: 'length' });
+}
+
+export function partInWords(part: Part): string {
+  switch (part.kind) {
+    case 'literal':
+      return `\`${part.word}\``;
+    case 'bands':
+      return '`octave`, `third`';
+    case 'quantity':
+      return suchAs(part.dimension);
+    case 'size':
+      return 'a size such as `1.2 m x 2.1 m`';
+    case 'nominal':
+      return 'nominal lumber such as `2x4`';
+    case 'choice':
+      return part.options.map((o) => `\`${o}\``).join(', ');
+    case 'text':
+      return 'a text in quotes';
+    default:
+      return 'a value';
+  }
+}
+
+export function kindsInWords(kinds: readonly SymbolKind[]): string {
+  return kinds.map((kind) => (/^[aeio]/.test(kind) ? `an ${kind}` : `a ${kind}`)).join(' or ');
+}
+
+function isTimes(token: Token): boolean {
+  return isWord(token, 'x') || isSymbol(token, '×');
+}
+
+function parseSize(state: ParserState, part: Extract<Part, { kind: 'size' }>, context: PartsContext): void {
+  const [first, ...others] = part.axes;
+  const token = peek(state);
+  if (token.kind === 'nominal') {
+    report(
+      state,
+      'size-without-units',
+      token,
+      `\`${token.text}\` has no units`,
+      'write each length with its unit, like `1.2 m x 2.1 m`',
+    );
+    throw new BrokenLine();
+  }
+  const length = value(state, context, 'length');
+  if (part.single !== undefined && !isTimes(peek(state))) return setExpression(context, part.single, length);
+  setExpression(context, first!, length);
+  for (const axis of others) {
+    expecting(state, { kind: 'word', word: 'x' });
+    if (!isTimes(peek(state)))
+      fail(
+        state,
+        'size-incomplete',
+        `\`x\` and the ${axis} (${part.axes.join(' x ')})`,
+        `write it like \`${context.example}\``,
+      );
+    next(state);
+    setExpression(context, axis, value(state, context, 'length'));
+  }
+}
+
+function parsePosition(state: ParserState, part: Extract<Part, { kind: 'position' }>, context: PartsContext): void {
+  part.axes.forEach((axis, i) => {
+    if (i > 0) {
+      if (!isSymbol(peek(state), ','))
+        fail(state, 'position-incomplete', 'a comma and the next length', `write it like \`${context.example}\``);
+      next(state);
+    }
+    setExpression(context, axis, value(state, context, 'length'));
+  });
+}
+
+function parseChoice(state: ParserState, part: Extract<Part, { kind: 'choice' }>, context: PartsContext): void {
+  expecting(state, { kind: 'choice', options: part.options });
+  const token = peek(state);
+  const list = part.options.map((option) => `\`${option}\``).join(', ');
+  if (token.kind !== 'word') fail(state, 'word-missing', `one of ${list}`);
+  if (!part.options.includes(token.text)) {
+    report(
+      state,
+      'unknown-word',
+      token,
+      `expected one of ${list}, found \`${token.text}\``,
+      meant(token.text, part.options),
+    );
+    throw new BrokenLine();
+  }
+  next(state);
+  context.slots.set(part.slot, { kind: 'word', word: token.text, from: token.from, to: token.to });
+}
+
+function parseFaceWord(state: ParserState, slot: string, context: PartsContext, known: readonly string[]): void {
+  parseChoice(state, { kind: 'choice', slot, options: known }, context);
+}
+
+function parseFaces(state: ParserState, slot: string, context: PartsContext): void {
+  const words: { word: string; from: number; to: number }[] = [];
+  do {
+    if (words.length > 0) next(state);
+    expecting(state, { kind: 'face' });
+    parseFaceWord(state, slot, context, [...FACES, 'walls']);
+    const found = context.slots.get(slot)!;
+    words.push({ word: (found as { word: string }).word, from: found.from, to: found.to });
+    context.slots.set(slot, { kind: 'words', words: [...words], from: words[0]!.from, to: found.to });
+  } while (isSymbol(peek(state), ','));
+}
+
+function parseBands(state: ParserState, part: Extract<Part, { kind: 'bands' }>, context: PartsContext): void {
+  expectStart(state, part);
+  const grid = peek(state);
+  if (!isWord(grid, 'octave') && !isWord(grid, 'third'))
+    fail(state, 'grid-missing', '`octave` or `third`', `write it like \`${context.example}\``);
+  next(state);
+  const bands: { frequency: Expression; value: Expression; from: number; to: number }[] = [];
+  const keep = (): void => {
+    context.slots.set(part.slot, {
+      kind: 'bands',
+      grid: grid.text as 'octave' | 'third',
+      bands: [...bands],
+      from: grid.from,
+      to: bands.at(-1)?.to ?? grid.to,
+    });
+  };
+  keep();
+  do {
+    if (bands.length > 0) next(state);
+    const frequency = value(state, context, 'frequency');
+    const level = value(state, context, part.dimension);
+    bands.push({ frequency, value: level, from: frequency.from, to: level.to });
+    keep();
+  } while (isSymbol(peek(state), ','));
+  if (peek(state).kind === 'number') {
+    report(
+      state,
+      'comma-missing',
+      peek(state),
+      'a comma is missing between two bands',
+      `write it like \`${context.example}\``,
+    );
+    throw new BrokenLine();
+  }
+}
+
+function parsePrice(state: ParserState, part: Extract<Part, { kind: 'price' }>, context: PartsContext): void {
+  const amount = value(state, context, 'money' satisfies DimensionName);
+  let per: { word: string; from: number; to: number } | undefined;
+  expecting(state, { kind: 'word', word: 'per' });
+  if (part.per && isWord(peek(state), 'per')) {
+    next(state);
+    const token = peek(state);
+    expecting(state, { kind: 'choice', options: PRICE_UNITS });
+    if (token.kind !== 'word' || !(PRICE_UNITS as readonly string[]).includes(token.text))
+      fail(
+        state,
+        'price-unit',
+        `one of ${PRICE_UNITS.map((u) => `\`${u}\``).join(', ')}`,
+        `write it like \`${context.example}\``,
+      );
+    next(state);
+    per = { word: token.text, from: token.from, to: token.to };
+  }
+  context.slots.set(part.slot, { kind: 'price', amount, per, from: amount.from, to: per?.to ?? amount.to });
+}
+
+function parsePath(state: ParserState, slot: string, context: PartsContext): void {
+  const words: { word: string; from: number; to: number }[] = [];
+  do {
+    if (words.length > 0) next(state);
+    expecting(state, { kind: 'path', typed: words.map((w) => w.word) });
+    const token = peek(state);
+    if (token.kind !== 'word')
+      fail(
+        state,
+        'name-missing',
+        words.length > 0 ? 'a name after the point' : 'a name',
+        `write it like \`${context.example}\``,
+      );
+    next(state);
+    words.push({ word: token.text, from: token.from, to: token.to });
+    context.slots.set(slot, { kind: 'words', words: [...words], from: words[0]!.from, to: token.to });
+  } while (isSymbol(peek(state), '.'));
+}
+
+function parseTokens(state: ParserState, slot: string, context: PartsContext): void {
+  const tokens: Token[] = [];
+  expecting(state, { kind: 'quantity', dimension: 'any' });
+  if (endsFact(peek(state))) fail(state, 'value-missing', 'a value', `write it like \`${context.example}\``);
+  while (!endsFact(peek(state)) && !isSymbol(peek(state), '{')) tokens.push(next(state));
+  context.slots.set(slot, {
+    kind: 'tokens',
+    tokens,
+    from: tokens[0]?.from ?? peek(state).from,
+    to: tokens.at(-1)?.to ?? peek(state).from,
+  });
+}
+
+/** Fixed words among the parts, and `x`, which stands between sizes. */
+export function fixedWords(parts: readonly Part[]): ReadonlySet<string> {
+  const words = new Set<string>(['x', 'from', 'per']);
+  const walk = (list: readonly Part[]): void => {
+    for (const part of list) {
+      if (part.kind === 'literal') words.add(part.word);
+      else if (part.kind === 'optional') walk(part.parts);
+      else if (part.kind === 'either') part.branches.forEach(walk);
+    }
+  };
+  walk(parts);
+  return words;
+}

@@ -1,0 +1,86 @@
+import type { DimensionName } from '../units/dimension.js';
+import { either, literal, optional, quantity, reference } from './parts.js';
+import type { Fact } from './shape.js';
+
+function atMost(what: string, dimension: DimensionName, example: string, documentation: string): Fact {
+  return {
+    keyword: `require ${what}`,
+    parts: [literal('<='), quantity('limit', dimension)],
+    repeats: true,
+    example,
+    documentation,
+  };
+}
+
+function rating(what: 'stc' | 'rw', long: string): Fact {
+  return {
+    keyword: `require ${what}`,
+    parts: [literal('of'), reference('assembly', 'assembly'), literal('>='), quantity('limit', 'count')],
+    repeats: true,
+    example: `require ${what} of shell >= 40`,
+    documentation: `The ${long} of an assembly must reach this.`,
+  };
+}
+
+export const requirementFacts: readonly Fact[] = [
+  atMost(
+    'room-tone',
+    'level',
+    'require room-tone <= 20 dBA',
+    'The noise at the microphone may be at most this: in dBA, in dB unweighted, as a noise criterion such as `NC 15`, or in dBFS as recorded.',
+  ),
+  {
+    keyword: 'require reverberation',
+    parts: [
+      either(
+        [
+          literal('within'),
+          quantity('min', 'time'),
+          literal('..'),
+          quantity('max', 'time'),
+          optional(
+            literal('from'),
+            quantity('from', 'frequency'),
+            optional(literal('to'), quantity('to', 'frequency')),
+          ),
+        ],
+        [literal('<='), quantity('max', 'time'), optional(literal('at'), quantity('at', 'frequency'))],
+      ),
+    ],
+    repeats: true,
+    example: 'require reverberation <= 0.30 s at 125 Hz',
+    documentation:
+      'The reverberation time inside: at most this, at one band or at all, or within a range over a range of bands.',
+  },
+  {
+    keyword: 'require isolation',
+    parts: [literal('>='), quantity('limit', 'level'), literal('against'), reference('against', 'noise')],
+    repeats: true,
+    example: 'require isolation >= 32 dB against tram',
+    documentation: 'By how much the booth must lower one noise of the site, A-weighted.',
+  },
+  atMost(
+    'voice-outside',
+    'level',
+    'require voice-outside <= 35 dBA',
+    'The performer’s voice in the room around the booth may be at most this.',
+  ),
+  rating('stc', 'sound transmission class'),
+  rating('rw', 'weighted sound reduction index'),
+  atMost(
+    'co2',
+    'concentration',
+    'require co2 <= 1000 ppm',
+    'Carbon dioxide inside at the end of the session may be at most this.',
+  ),
+  atMost('mass', 'mass', 'require mass <= 400 kg', 'The booth may weigh at most this.'),
+  atMost(
+    'floor-load',
+    'pressure',
+    'require floor-load <= 1.5 kPa',
+    'The load on the floor, booth and people together over the footprint, may be at most this.',
+  ),
+  atMost('panel-weight', 'mass', 'require panel-weight <= 32 kg', 'Each panel may weigh at most this.'),
+  atMost('height', 'length', 'require height <= 2.25 m', 'The booth may be at most this high outside.'),
+  atMost('cost', 'money', 'require cost <= 1900 EUR', 'The budget with its reserve may be at most this.'),
+];
