@@ -35,6 +35,14 @@ describe('M. J. Crocker, Engineering Acoustics (2021), example 6.3', () => {
   });
 });
 
+describe('M. Long, Architectural Acoustics, 2nd ed. (2014), Table 14.9, as transcribed', () => {
+  test('the received spectrum 55, 45, 32, 26, 23, 25, 22 dB meets NC 30, as the table says', () => {
+    const { value } = noiseCriterion([55, 45, 32, 26, 23, 25, 22]);
+    expect(value).not.toBeNull();
+    expect(value!).toBeLessThanOrEqual(30);
+  });
+});
+
 describe('ANSI/ASA S12.2-2019 Table 1, as transcribed: disagreements with the classic family', () => {
   test('NC-30 is 32 dB at 1 kHz there and 31 here, the other six bands agree', () => {
     const newer = [57, 48, 41, 35, 32, 29, 28];

@@ -43,3 +43,31 @@ test('spectrumLevelDifference(values, spectrum) of a flat loss is that loss, les
   expect(spectrumLevelDifference(Array(16).fill(33), spectrum)).toBeCloseTo(33 + none, 9);
   expect(() => spectrumLevelDifference([1], spectrum)).toThrow('has 1 bands, expected 16');
 });
+
+describe('adaptationSpectra', () => {
+  test('No. 1 up to 3.15 kHz is No. 1 up to 5 kHz and one decibel more in every band', () => {
+    for (const [short, long] of [
+      ['50To3150', '50To5000'],
+      ['100To3150', '100To5000'],
+    ] as const) {
+      const { levels } = adaptationSpectra[1][short];
+      expect(levels).toEqual(adaptationSpectra[1][long].levels.slice(0, levels.length).map((level) => level + 1));
+    }
+  });
+  test('No. 2 has the same value for a band in every range', () => {
+    const whole = adaptationSpectra[2]['50To5000'].levels;
+    for (const { levels, first } of Object.values(adaptationSpectra[2])) {
+      expect(levels).toEqual(whole.slice(first, first + levels.length));
+    }
+  });
+  test('every range fills the bands that its name says', () => {
+    for (const number of [1, 2] as const) {
+      expect(Object.entries(adaptationSpectra[number]).map(([, { levels, first }]) => [first, levels.length])).toEqual([
+        [3, 16],
+        [0, 19],
+        [3, 18],
+        [0, 21],
+      ]);
+    }
+  });
+});

@@ -99,6 +99,15 @@ describe('linedRoundDuctLoss', () => {
 });
 
 describe('ductBendLoss', () => {
+  test('the loss at 1 kHz steps at width over wavelength 0.14, 0.28, 0.55, 1.11 and 2.22', () => {
+    const at = (ratio: number) =>
+      ductBendLoss({ width: (ratio * air.soundSpeed) / 1000, lined: true, form: 'square' }, air).loss[13]!;
+    [0.14, 0.28, 0.55, 1.11, 2.22].forEach((limit, column) => {
+      const row = [0, 1, 6, 11, 10, 10];
+      expect(at(limit - 0.001)).toBeCloseTo(row[column]!, 9);
+      expect(at(limit + 0.001)).toBeCloseTo(row[column + 1]!, 9);
+    });
+  });
   test('a lined round bend takes the unlined figures and says so', () => {
     const lined = ductBendLoss({ width: 0.15, lined: true, form: 'round' }, air);
     expect(lined.loss).toEqual(ductBendLoss({ width: 0.15, lined: false, form: 'round' }, air).loss);
