@@ -49,7 +49,10 @@ export function referenceKey(kind: SymbolKind, name: string, container = ''): st
 export function refer(ctx: CheckContext, kind: SymbolKind, name: string, range: SourceRange, container?: string): void {
   const key = referenceKey(kind, name, container);
   let ranges = ctx.references.get(key);
-  if (!ranges) ctx.references.set(key, (ranges = new Map()));
+  if (!ranges) {
+    ranges = new Map();
+    ctx.references.set(key, ranges);
+  }
   ranges.set(`${range.file}\n${range.from}`, range);
 }
 

@@ -1,5 +1,5 @@
 import type { Expression, LiteralNode, Span } from '../syntax/tree.js';
-import { add, baseValue, dimensionKey, divide, multiply, negate, subtract } from '../units/math.js';
+import { type Amount, add, baseValue, dimensionKey, divide, multiply, negate, subtract } from '../units/math.js';
 import { amountOf, type ResolvedUnit, resolveUnit } from '../units/resolve-unit.js';
 import { inWords, type Value } from './value.js';
 
@@ -26,7 +26,7 @@ export function evaluate(expression: Expression, scope: EvaluationScope): Value 
       if (operand.kind === 'level')
         return { ...operand, level: { ...operand.level, decibels: -operand.level.decibels } };
       if (operand.kind === 'temperature') return { ...operand, celsius: -operand.celsius };
-      return { ...operand, amount: negate(operand.amount) };
+      return { ...operand, si: -operand.si, amount: () => negate(operand.amount()) };
     }
     case 'binary':
       return binary(expression, scope);
@@ -58,13 +58,18 @@ function literal(node: LiteralNode, scope: EvaluationScope): Value | undefined {
     return { kind: 'temperature', celsius: unit.celsius(node.value), tolerance: undefined };
   }
   const share = unit?.kind === 'share';
-  let amount = unit?.kind === 'factor' ? amountOf(node.value, unit) : share ? node.value / 100 : node.value;
-  if (node.rest) {
-    const rest = resolveUnit(node.rest.unit.text);
-    if (rest?.kind === 'factor') amount = add(amount, amountOf(node.rest.value, rest));
-  }
-  const tolerance = node.tolerance ? quantityTolerance(node, unit, Math.abs(baseValue(amount)), scope) : undefined;
-  return tolerance === null ? undefined : { kind: 'quantity', amount, tolerance, share };
+  const factor = unit?.kind === 'factor' ? unit : undefined;
+  const rest = node.rest && resolveUnit(node.rest.unit.text);
+  const extra = node.rest && rest?.kind === 'factor' ? { value: node.rest.value, unit: rest } : undefined;
+  const si =
+    (share ? node.value / 100 : node.value * (factor?.factor ?? 1)) + (extra ? extra.value * extra.unit.factor : 0);
+  const amount = (): Amount => {
+    const own = factor ? amountOf(node.value, factor) : si;
+    return extra ? add(own, amountOf(extra.value, extra.unit)) : own;
+  };
+  const tolerance = node.tolerance ? quantityTolerance(node, unit, Math.abs(si), scope) : undefined;
+  if (tolerance === null) return undefined;
+  return { kind: 'quantity', si, dimension: factor?.dimension ?? '', amount, tolerance, share };
 }
 
 /** Null when it is wrong and has been reported. */
@@ -129,7 +134,7 @@ function binary(node: Extract<Expression, { kind: 'binary' }>, scope: Evaluation
   }
   if (left.kind !== 'quantity' || right.kind !== 'quantity') return undefined;
   const additive = node.operator === '+' || node.operator === '-';
-  if (additive && (dimensionKey(left.amount) !== dimensionKey(right.amount) || left.share !== right.share)) {
+  if (additive && (left.dimension !== right.dimension || left.share !== right.share)) {
     const verb = node.operator === '+' ? 'added to' : 'subtracted from';
     const [first, second] = node.operator === '+' ? [left, right] : [right, left];
     const [a, b] = node.operator === '+' ? [node.left, node.right] : [node.right, node.left];
@@ -140,16 +145,19 @@ function binary(node: Extract<Expression, { kind: 'binary' }>, scope: Evaluation
     );
     return undefined;
   }
-  if (node.operator === '/' && baseValue(right.amount) === 0) {
+  if (node.operator === '/' && right.si === 0) {
     scope.report('division-by-zero', node.right, `\`${scope.text(node.right)}\` is zero: nothing can be divided by it`);
     return undefined;
   }
   const operate = { '+': add, '-': subtract, '*': multiply, '/': divide }[node.operator];
-  const amount = operate(left.amount, right.amount);
+  const amount = operate(left.amount(), right.amount());
+  const si = baseValue(amount);
   return {
     kind: 'quantity',
-    amount,
-    tolerance: combined(node.operator, left, right, baseValue(amount)),
+    amount: () => amount,
+    si,
+    dimension: dimensionKey(amount),
+    tolerance: combined(node.operator, left, right, si),
     share: additive && left.share,
   };
 }
@@ -166,7 +174,6 @@ function combined(
   const b = right.tolerance ?? 0;
   if (operator === '+' || operator === '-') return Math.hypot(a, b);
   const relative = (tolerance: number, size: number): number => (tolerance === 0 ? 0 : tolerance / Math.abs(size));
-  const spread =
-    Math.abs(result) * Math.hypot(relative(a, baseValue(left.amount)), relative(b, baseValue(right.amount)));
+  const spread = Math.abs(result) * Math.hypot(relative(a, left.si), relative(b, right.si));
   return Number.isFinite(spread) ? spread : undefined;
 }

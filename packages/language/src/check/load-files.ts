@@ -27,9 +27,10 @@ export function loadFiles(entry: ParsedFile, read: (path: string) => ParsedAnswe
   const problems: Problem[] = [];
   let usesCatalogue = false;
   let incomplete = false;
-  const complain = (id: string, range: SourceRange, message: string, hint?: string): void => {
+  const complain = (id: string, range: SourceRange, message: string, hint?: string): undefined => {
     incomplete = true;
     problems.push({ id, severity: 'error', message, range, ...(hint ? { hint } : {}) });
+    return undefined;
   };
 
   const visit = (file: ParsedFile, chain: readonly string[]): void => {
@@ -46,7 +47,7 @@ export function loadFiles(entry: ParsedFile, read: (path: string) => ParsedAnswe
     statement: Statement,
     slot: Extract<Slot, { kind: 'string' }>,
     chain: readonly string[],
-  ): void => {
+  ): undefined => {
     const range = rangeIn(statement.file, slot);
     const resolved = resolvePath(file.file, slot.value);
     if ('refused' in resolved)
@@ -66,7 +67,7 @@ export function loadFiles(entry: ParsedFile, read: (path: string) => ParsedAnswe
         'move what both need into a file of its own',
       );
     }
-    if (files.has(path)) return;
+    if (files.has(path)) return undefined;
     if (files.size >= limits.files)
       return complain('too-many-files', range, `a spec may use at most ${limits.files} files`);
     const answer = read(path);
@@ -82,6 +83,7 @@ export function loadFiles(entry: ParsedFile, read: (path: string) => ParsedAnswe
     }
     files.set(path, answer);
     visit(answer, [...chain, path]);
+    return undefined;
   };
 
   visit(entry, [entry.file]);

@@ -4,7 +4,6 @@ import type { Evidence, Origin, Sourced, SourceRange } from '../model/sourced.js
 import type { Expression, Slot, Statement } from '../syntax/tree.js';
 import type { DimensionName } from '../units/dimension.js';
 import { DIMENSION_WORDS, suchAs } from '../units/dimension-words.js';
-import { dimensionKey } from '../units/math.js';
 import { currencyOf, dimensionName } from '../units/resolve-unit.js';
 import { EVIDENCE_WORDS } from '../vocabulary/words.js';
 import { nearestBand } from './bands.js';
@@ -26,7 +25,7 @@ import { evaluate } from './evaluate.js';
 import { inWords, plain, type Value, valueDimension } from './value.js';
 
 /** What an expression comes to where it stands; names are those of `let`. */
-export function valueOf(ctx: CheckContext, expression: Expression, file: string): Value | undefined {
+export function evaluateHere(ctx: CheckContext, expression: Expression, file: string): Value | undefined {
   return evaluate(expression, {
     text: (span) => textOf(ctx, rangeIn(file, span)),
     lookup: (name, span) => lookup(ctx, name, rangeIn(file, span)),
@@ -65,7 +64,7 @@ export function letValue(ctx: CheckContext, name: string): Value | undefined {
   const { statement } = ctx.program.lets.get(name)!;
   const slot = slotOf(statement, 'value', 'expression');
   ctx.letValues.set(name, 'busy');
-  const value = slot ? valueOf(ctx, slot.expression, slot.file ?? statement.file) : undefined;
+  const value = slot ? evaluateHere(ctx, slot.expression, slot.file ?? statement.file) : undefined;
   ctx.letValues.set(name, value);
   return value;
 }
@@ -114,7 +113,7 @@ export function readNumber(
   origin: Origin,
   rule: NumberRule,
 ): MeasuredNumber | undefined {
-  const value = valueOf(ctx, expression, file);
+  const value = evaluateHere(ctx, expression, file);
   if (!value) return undefined;
   const range = rangeIn(file, expression);
   const text = textOf(ctx, range);
@@ -136,7 +135,7 @@ export function readNumber(
     text,
     ...(value.tolerance === undefined ? {} : { tolerance: value.tolerance }),
   });
-  const currency = value.kind === 'quantity' ? currencyOf(dimensionKey(value.amount)) : undefined;
+  const currency = value.kind === 'quantity' ? currencyOf(value.dimension) : undefined;
   return { sourced, dimension, currency, level: value.kind === 'level' ? value.level : undefined };
 }
 
@@ -147,13 +146,13 @@ function fits(value: Value, rule: NumberRule): boolean {
   if (value.kind !== 'quantity') return false;
   if (rule.dimension === 'share') return value.share;
   if (value.share) return false;
-  const found = dimensionName(dimensionKey(value.amount));
+  const found = dimensionName(value.dimension);
   return rule.dimension === 'amount' ? found === 'length' || found === 'mass-per-area' : found === rule.dimension;
 }
 
 function reportDimension(ctx: CheckContext, range: SourceRange, text: string, value: Value, rule: NumberRule): void {
   const wanted = rule.dimension === 'amount' ? 'length' : rule.dimension;
-  const bare = value.kind === 'quantity' && !value.share && dimensionKey(value.amount) === '';
+  const bare = value.kind === 'quantity' && !value.share && value.dimension === '';
   if (rule.dimension === 'level' && value.kind === 'level') {
     const list = rule
       .weightings!.map(weightingUnit)
@@ -182,19 +181,32 @@ export function weightingUnit(weighting: Level['weighting']): string {
 
 function withinRule(ctx: CheckContext, range: SourceRange, text: string, number: number, rule: NumberRule): boolean {
   const wrong = (expected: string): false => {
-    complain(ctx, 'value-implausible', range, `${rule.noun} of \`${text}\` cannot be: ${expected}`);
+    complain(ctx, 'value-implausible', range, `\`${text}\` cannot be ${rule.noun}: ${expected}`);
     return false;
   };
   if (rule.aboveZero && number <= 0) return wrong('it must be more than zero');
   if (rule.min !== undefined && number < rule.min)
-    return wrong(rule.min === 0 ? 'it cannot be negative' : `it must be at least ${rule.min}`);
-  if (rule.max !== undefined && number > rule.max) return wrong(`it can be at most ${rule.max}`);
+    return wrong(rule.min === 0 ? 'it cannot be negative' : `it must be at least ${limitText(rule.min, rule)}`);
+  if (rule.max !== undefined && number > rule.max) return wrong(`it can be at most ${limitText(rule.max, rule)}`);
   if (rule.whole && !Number.isInteger(number)) return wrong('it must be a whole number');
   if (rule.usual && (number < rule.usual.min || number > rule.usual.max))
-    warn(ctx, 'value-unusual', range, `${rule.noun} of \`${text}\` is unusual: ${rule.usual.text}`, {
+    warn(ctx, 'value-unusual', range, `\`${text}\` is unusual for ${rule.noun}: ${rule.usual.text}`, {
       hint: 'check the number and its unit',
     });
   return true;
+}
+
+const LIMIT_UNITS: Readonly<Partial<Record<NumberRule['dimension'], string>>> = {
+  density: 'kg/m3',
+  temperature: 'degC',
+  level: 'dB',
+};
+
+/** A bound of a rule as a user would write it. */
+function limitText(limit: number, rule: NumberRule): string {
+  if (rule.dimension === 'share') return `${limit * 100} %`;
+  const unit = LIMIT_UNITS[rule.dimension];
+  return unit ? `${limit} ${unit}` : `${limit}`;
 }
 
 /** Origin of a fact: the catalogue, or the user with what they say about it. */
@@ -217,7 +229,10 @@ export function evidenceOf(word: string | undefined): Evidence {
 
 const GIVEN: Origin = { kind: 'given' };
 
-/** Number in a slot of a statement; undefined when the slot is not there or wrong. */
+/**
+ * Number in a slot of a statement; undefined when the slot is not there or wrong. On a line that could not be read to
+ * its end nothing more is complained about, but what was understood is used.
+ */
 export function numberIn(
   ctx: CheckContext,
   statement: Statement,
@@ -226,7 +241,8 @@ export function numberIn(
   origin: Origin = GIVEN,
 ): MeasuredNumber | undefined {
   const found = slotOf(statement, slot, 'expression');
-  return found ? readNumber(ctx, found.expression, found.file ?? statement.file, origin, rule) : undefined;
+  const heard = statement.complete ? ctx : { ...ctx, problems: [] };
+  return found ? readNumber(heard, found.expression, found.file ?? statement.file, origin, rule) : undefined;
 }
 
 type FactRule = Omit<NumberRule, 'label' | 'fact'>;

@@ -1,14 +1,19 @@
 import type { Level } from '../model/booth-spec.js';
 import type { DimensionName } from '../units/dimension.js';
 import { DIMENSION_WORDS } from '../units/dimension-words.js';
-import { type Amount, baseValue, dimensionKey } from '../units/math.js';
+import type { Amount } from '../units/math.js';
 import { dimensionName } from '../units/resolve-unit.js';
 
 /** What an expression comes to. Levels and temperatures are types of their own: arithmetic does not apply to them. */
 export type Value =
   | {
       readonly kind: 'quantity';
-      readonly amount: Amount;
+      /** In base units. */
+      readonly si: number;
+      /** Powers of the base units as a key. */
+      readonly dimension: string;
+      /** For arithmetic; made only when it is needed, since most values are used as they stand. */
+      readonly amount: () => Amount;
       /** Half-width of the 90 % range in base units. */
       readonly tolerance: number | undefined;
       /** Written in percent. */
@@ -19,7 +24,7 @@ export type Value =
 
 export function valueDimension(value: Value): DimensionName | undefined {
   if (value.kind !== 'quantity') return value.kind;
-  return value.share ? 'share' : dimensionName(dimensionKey(value.amount));
+  return value.share ? 'share' : dimensionName(value.dimension);
 }
 
 /** `a mass per area`, for messages. */
@@ -29,6 +34,6 @@ export function inWords(value: Value): string {
 }
 
 export function plain(value: Value): number {
-  if (value.kind === 'quantity') return baseValue(value.amount);
+  if (value.kind === 'quantity') return value.si;
   return value.kind === 'level' ? value.level.decibels : value.celsius;
 }

@@ -74,11 +74,13 @@ function lineEnd(text: string, at: number): number {
   return end;
 }
 
-/** Up to and with the closing quote, or the end of the line when there is none. */
+/** Up to and with the closing quote; without one, to the end of the line, but a `{` at that end still opens its block. */
 function stringEnd(text: string, at: number): number {
   const end = lineEnd(text, at);
   const quote = text.indexOf('"', at + 1);
-  return quote === -1 || quote >= end ? end : quote + 1;
+  if (quote !== -1 && quote < end) return quote + 1;
+  const line = text.slice(at, end).trimEnd();
+  return at + (line.endsWith('{') && line.length > 1 ? line.slice(0, -1).trimEnd().length : line.length);
 }
 
 /** Value of a number token: `12.5`, `3/4`, `2-1/2`. */

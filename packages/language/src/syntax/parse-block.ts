@@ -28,7 +28,10 @@ const wordsOf = new WeakMap<Fact, ReadonlySet<string>>();
 
 function factWords(fact: Fact): ReadonlySet<string> {
   let words = wordsOf.get(fact);
-  if (!words) wordsOf.set(fact, (words = fixedWords(fact.parts)));
+  if (!words) {
+    words = fixedWords(fact.parts);
+    wordsOf.set(fact, words);
+  }
   return words;
 }
 
@@ -252,7 +255,7 @@ function finishHeader(state: ParserState, fact: Fact): void {
   if (fact.block) {
     expecting(state, { kind: 'word', word: '{' });
     if (isSymbol(token, '{')) return;
-    if (!endsFact(token)) failAtRest(state, '`{`');
+    if (!endsFact(token)) failAtRest(state, '`{`', `write it like \`${fact.example}\``);
     if (!fact.block.required) return;
     if (token.kind === 'newline' && isSymbol(peek(state, 1), '{')) {
       report(
@@ -270,7 +273,7 @@ function finishHeader(state: ParserState, fact: Fact): void {
   if (!endsFact(token)) failAtRest(state, 'the end of the line or `;`');
 }
 
-function failAtRest(state: ParserState, expected: string): never {
+function failAtRest(state: ParserState, expected: string, hint?: string): never {
   const token = peek(state);
   const before = previous(state);
   if (token.kind === 'number' && before && (before.kind === 'word' || before.kind === 'number' || before.text === '%'))
@@ -281,7 +284,7 @@ function failAtRest(state: ParserState, expected: string): never {
       `\`${token.text}\` starts a second value where ${expected} was expected`,
       'put an operator between the two, or a `;` when it is a fact of its own',
     );
-  else fail(state, 'unexpected', expected);
+  else fail(state, 'unexpected', expected, hint);
   throw new BrokenLine();
 }
 

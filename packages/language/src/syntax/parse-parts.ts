@@ -37,23 +37,31 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
   const { slots } = context;
   switch (part.kind) {
     case 'quantity':
-      return setExpression(context, part.slot, value(state, context, part.dimension));
+      setExpression(context, part.slot, value(state, context, part.dimension));
+      return;
     case 'amount':
-      return setExpression(context, part.slot, value(state, context, 'amount'));
+      setExpression(context, part.slot, value(state, context, 'amount'));
+      return;
     case 'any-value':
-      return setExpression(context, part.slot, value(state, context, 'any'));
+      setExpression(context, part.slot, value(state, context, 'any'));
+      return;
     case 'size':
-      return parseSize(state, part, context);
+      parseSize(state, part, context);
+      return;
     case 'position':
-      return parsePosition(state, part, context);
+      parsePosition(state, part, context);
+      return;
     case 'choice':
-      return parseChoice(state, part, context);
+      parseChoice(state, part, context);
+      return;
     case 'reference':
       expecting(state, { kind: 'reference', to: part.to });
-      return setWord(state, context, part.slot, `the name of ${kindsInWords(part.to)}`);
+      setWord(state, context, part.slot, `the name of ${kindsInWords(part.to)}`);
+      return;
     case 'new-name':
       expecting(state, { kind: 'new-name', declares: part.declares });
-      return setWord(state, context, 'name', `a name for the ${part.declares === 'let' ? 'value' : part.declares}`);
+      setWord(state, context, 'name', `a name for the ${part.declares === 'let' ? 'value' : part.declares}`);
+      return;
     case 'title':
       expecting(state, { kind: 'text' });
       if (peek(state).kind === 'string') slots.set('title', readString(state));
@@ -79,6 +87,8 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
     case 'either': {
       for (const branch of part.branches) expectStart(state, branch[0]!);
       const branch = part.branches.find((candidate) => starts(state, candidate[0]!));
+      if (part.branches.some(([first]) => first?.kind === 'bands') && startsBand(state))
+        fail(state, 'grid-missing', '`octave` or `third` before the bands', `write it like \`${context.example}\``);
       if (!branch)
         fail(
           state,
@@ -86,17 +96,22 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
           part.branches.map((b) => partInWords(b[0]!)).join(' or '),
           `write it like \`${context.example}\``,
         );
-      return parseParts(state, branch, context);
+      parseParts(state, branch, context);
+      return;
     }
     case 'face':
       expecting(state, { kind: 'face' });
-      return parseFaceWord(state, part.slot, context, FACES);
+      parseFaceWord(state, part.slot, context, FACES);
+      return;
     case 'faces':
-      return parseFaces(state, part.slot, context);
+      parseFaces(state, part.slot, context);
+      return;
     case 'bands':
-      return parseBands(state, part, context);
+      parseBands(state, part, context);
+      return;
     case 'price':
-      return parsePrice(state, part, context);
+      parsePrice(state, part, context);
+      return;
     case 'nominal': {
       const token = peek(state);
       if (token.kind !== 'nominal') fail(state, 'unexpected', 'nominal lumber such as `2x4`');
@@ -105,9 +120,11 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
       return;
     }
     case 'path':
-      return parsePath(state, part.slot, context);
+      parsePath(state, part.slot, context);
+      return;
     case 'tokens':
-      return parseTokens(state, part.slot, context);
+      parseTokens(state, part.slot, context);
+      return;
   }
 }
 
@@ -152,6 +169,11 @@ function failLiteral(state: ParserState, word: string, context: PartsContext): n
     throw new BrokenLine();
   }
   fail(state, 'unexpected', `\`${word}\``, `write it like \`${context.example}\``);
+}
+
+/** A list of bands whose grid was left out. */
+function startsBand(state: ParserState): boolean {
+  return peek(state).kind === 'number' && ['Hz', 'kHz'].includes(peek(state, 1).text);
 }
 
 /** True when the next token can be the start of the part. */
@@ -236,7 +258,10 @@ function parseSize(state: ParserState, part: Extract<Part, { kind: 'size' }>, co
     throw new BrokenLine();
   }
   const length = value(state, context, 'length');
-  if (part.single !== undefined && !isTimes(peek(state))) return setExpression(context, part.single, length);
+  if (part.single !== undefined && !isTimes(peek(state))) {
+    setExpression(context, part.single, length);
+    return;
+  }
   setExpression(context, first!, length);
   for (const axis of others) {
     expecting(state, { kind: 'word', word: 'x' });
