@@ -1,5 +1,8 @@
 import type { BoothSpec, Sourced } from '@boothwright/language';
+import { referencePanel } from './assembly/assess-assembly.js';
+import { personAbsorption } from './booth/absorption-area.js';
 import type { DefaultUsed } from './result/result-document.js';
+import { airWithoutSite } from './site-air.js';
 import { textRange } from './text/text-range.js';
 
 /**
@@ -33,7 +36,50 @@ export function defaultsUsed(spec: BoothSpec): DefaultUsed[] {
   visit(spec.booths);
   visit(spec.session);
   visit(spec.budget);
-  return [...found.values()];
+  return [...found.values(), ...ownAssumptions(spec)];
+}
+
+/** What the assessment itself assumes where the text cannot say it. */
+function ownAssumptions(spec: BoothSpec): DefaultUsed[] {
+  const start = { file: spec.file, from: 0, to: 0 };
+  const first = [...spec.assemblies.values()][0];
+  const booth = spec.booths[0];
+  return [
+    ...(first === undefined
+      ? []
+      : [
+          {
+            name: 'reference-panel',
+            value: `${referencePanel.width} m x ${referencePanel.height} m`,
+            evidence: 'from-memory',
+            source:
+              'size of a laboratory test opening; build-ups are rated at it, the faces of a booth at their own size',
+            range: textRange(first.nameRange),
+          },
+        ]),
+    ...(spec.site === undefined
+      ? [
+          {
+            name: 'air-without-site',
+            value: `${airWithoutSite.temperature} degC, ${100 * airWithoutSite.relativeHumidity} %`,
+            evidence: 'common-practice',
+            source: 'a heated room',
+            range: start,
+          },
+        ]
+      : []),
+    ...(booth !== undefined && (spec.session?.people.value ?? 0) > 0
+      ? [
+          {
+            name: 'person-absorption',
+            value: personAbsorption.map(({ hz, area }) => `${hz} Hz ${area} m2`).join(', '),
+            evidence: 'from-memory',
+            source: 'absorption area of one clothed person in textbook tables, which differ by a third',
+            range: textRange(booth.nameRange),
+          },
+        ]
+      : []),
+  ];
 }
 
 function isDefault(node: object): node is Sourced<unknown> {

@@ -1,4 +1,4 @@
-import type { AssemblyLayer } from '@boothwright/language';
+import type { AssemblyLayer, Sourced } from '@boothwright/language';
 import { constructionOf } from './construction.js';
 
 /** Indices of the layers that stand between leaf n and leaf n + 1, one list per gap. */
@@ -49,5 +49,37 @@ export function withDeeperGap(
       return { ...layer, thickness: { ...layer.thickness, value: layer.thickness.value + extra } };
     const thickness = layer.thickness;
     return thickness === undefined ? layer : { ...layer, thickness: { ...thickness, value: thickness.value + extra } };
+  });
+}
+
+/** Fibre that stands for any ordinary mineral wool where a fix proposes one. Evidence: common practice. */
+export const genericFibre = { resistivity: 12_000, density: 40 } as const;
+
+/** The assembly with the air layers of one gap filled with generic fibre. */
+export function withFibre(assembly: readonly AssemblyLayer[], gap: readonly number[]): AssemblyLayer[] {
+  return assembly.map((layer, index) => {
+    if (layer.kind !== 'air' || !gap.includes(index)) return layer;
+    const { range } = layer;
+    const practice = (value: number): Sourced<number> => ({
+      value,
+      origin: { kind: 'default', name: 'generic-fibre', evidence: 'common-practice', source: 'ordinary mineral wool' },
+      range,
+    });
+    return {
+      kind: 'material',
+      material: {
+        name: 'mineral fibre',
+        nameRange: range,
+        range,
+        kind: 'porous',
+        resistivity: practice(genericFibre.resistivity),
+        density: practice(genericFibre.density),
+        fromCatalogue: false,
+      },
+      materialRange: range,
+      thickness: layer.thickness,
+      surfaceMass: practice(genericFibre.density * layer.thickness.value),
+      range,
+    };
   });
 }

@@ -3,7 +3,7 @@ import type { AssemblyLayer } from '@boothwright/language';
 import { nominalHz, perBand } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
 import { combinedHalfWidth } from '../uncertainty/combined.js';
-import { halfWidthAt, transmissionLossHalfWidth } from '../uncertainty/model-uncertainty.js';
+import { halfWidthAt, practicalCeilingDb, transmissionLossHalfWidth } from '../uncertainty/model-uncertainty.js';
 import { propagatedHalfWidth } from '../uncertainty/propagated.js';
 import { type Construction, constructionOf } from './construction.js';
 import { toleranceVariants } from './tolerance-variants.js';
@@ -35,7 +35,13 @@ export function transmissionLossOf(
   const table = transmissionLossHalfWidth[construction.kind];
   return {
     ...curve,
-    halfWidth: spread.map((width, band) => combinedHalfWidth(width, halfWidthAt(table, nominalHz[band] as number))),
+    halfWidth: spread.map((width, band) =>
+      combinedHalfWidth(
+        width,
+        halfWidthAt(table, nominalHz[band] as number),
+        Math.max(0, (curve.total[band] as number) - practicalCeilingDb),
+      ),
+    ),
   };
 }
 

@@ -10,7 +10,7 @@ import { notPredicted } from '../noise/not-predicted.js';
 import type { AirborneSource } from '../noise/outside-spectrum.js';
 import { roomTone } from '../noise/room-tone.js';
 import { sourceInside } from '../noise/source-inside.js';
-import { summedHalfWidth, summedSpectra } from '../noise/summed-spectra.js';
+import { partlyUnknownOctaves, summedHalfWidth, summedSpectra } from '../noise/summed-spectra.js';
 import type { BoothResult } from '../result/result-document.js';
 import { textRange } from '../text/text-range.js';
 import { voiceOutside } from '../voice/voice-outside.js';
@@ -31,6 +31,8 @@ export interface AssessedBooth {
   readonly isolation: Isolation;
   /** dB per band, of the total noise inside */
   readonly totalHalfWidth: readonly number[];
+  /** Octaves in which some airborne source or fan is unknown, so that the total is a lower bound, nominal Hz. */
+  readonly unknownOctaves: readonly number[];
   /** Names of vents whose fan has no stated sound power. */
   readonly unknownFans: readonly string[];
 }
@@ -92,6 +94,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
     paths,
     isolation,
     totalHalfWidth,
+    unknownOctaves: partlyUnknownOctaves(spectra),
     unknownFans: silentlyUnknownFans(booth).map((vent) => vent.name),
   };
 }

@@ -1,9 +1,9 @@
 import type { Assembly, AssemblyLayer } from '@boothwright/language';
 import { referencePanel } from '../assembly/assess-assembly.js';
 import { type Construction, constructionOf } from '../assembly/construction.js';
-import { gapLayers, withDeeperGap, withoutGap } from '../assembly/gap-layers.js';
+import { gapLayers, withDeeperGap, withFibre, withoutGap } from '../assembly/gap-layers.js';
 import { ratingsOf } from '../assembly/ratings.js';
-import { resonancesOf, springThickness } from '../assembly/resonances.js';
+import { resonancesOf } from '../assembly/resonances.js';
 import { transmissionLossOf } from '../assembly/transmission-loss.js';
 import type { JudgedContext } from '../assessment-context.js';
 import { bandIndexOf, exactHz } from '../bands/grid.js';
@@ -12,12 +12,12 @@ import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
 import { joined } from '../text/joined.js';
 import { textRange } from '../text/text-range.js';
-import { inVoiceRange, nominalOf, sourcesWithEnergyAt, voiceRange } from './source-energy.js';
+import { inVoiceRange, nominalOf, sourcesWithEnergyAt } from './source-energy.js';
 
-/** The fix moves the resonance at least two thirds of an octave down, so that it leaves its band, and below the voice. */
-const leastShift = 2 ** (2 / 3);
-/** A deeper gap is offered up to here, m: beyond it a booth wall stops being a wall. */
-const deepestGap = 0.2;
+/** Gap depths that the fix tries, m, beside twice the present one; deeper than that a booth wall stops being a wall. */
+const triedGaps = [0.05, 0.1, 0.15, 0.2];
+/** The first of them that helps by this in the band of the dip is offered, dB; else the deepest. */
+const worthwhileDb = 10;
 
 /**
  * The air between two leaves is a spring, and its resonance lies where a source of the text, or the voice, has energy.
@@ -53,15 +53,16 @@ function finding(
   const loss = lossAt(layers);
   const closed = lossAt(withoutGap(layers, gapIndexes));
   const where = [
-    ...(sources.length > 0 ? [`where ${joined(sources)} has its energy`] : []),
+    ...(sources.length > 0 ? [`where ${joined(sources)} ${sources.length > 1 ? 'have their' : 'has its'} energy`] : []),
     ...(inVoiceRange(resonance) ? ['in the voice'] : []),
   ].join(' and ');
-  const name = hertz(nominalOf(band));
-  const at = loss[band] as number;
-  const closedAt = closed[band] as number;
+  const dip = dipBand(loss, band);
+  const name = hertz(nominalOf(dip));
+  const at = loss[dip] as number;
+  const closedAt = closed[dip] as number;
   const figures: Record<string, number> = {
     resonanceHz: resonance,
-    bandHz: nominalOf(band),
+    bandHz: nominalOf(dip),
     transmissionLossDb: at,
     withoutGapDb: closedAt,
     stc: ratingsOf(loss).stc,
@@ -69,7 +70,7 @@ function finding(
   };
   const gap = construction.gaps[0];
   const depth = (gap?.air ?? 0) + (gap?.fill ?? 0);
-  const fix = deeperGapFix(context, layers, gapIndexes, construction, resonance, band, depth, figures);
+  const fix = deeperGapFix(context, layers, gapIndexes, resonance, dip, depth, figures);
   return {
     id: 'cavity-resonance-in-band',
     severity: 'warning',
@@ -85,31 +86,47 @@ function finding(
   };
 }
 
-/** The depth that moves the resonance below the voice, or the deepest that is offered, with what it gives. */
+/**
+ * The band in which the resonance shows: its own or the next one. Sound that arrives at an angle drives it at a higher
+ * frequency, so in a diffuse field the dip lies a little above.
+ */
+function dipBand(loss: readonly number[], band: number): number {
+  const next = band + 1;
+  return next < loss.length && (loss[next] as number) < (loss[band] as number) ? next : band;
+}
+
+/** The shallowest gap that helps, empty gaps with fibre in them, or the deepest that is tried, with what it gives. */
 function deeperGapFix(
   context: JudgedContext,
   layers: readonly AssemblyLayer[],
   gapIndexes: readonly number[],
-  construction: Construction,
   resonance: number,
-  band: number,
+  dip: number,
   depth: number,
   figures: Record<string, number>,
 ): string {
-  const gap = construction.gaps[0];
-  if (gap === undefined || depth >= deepestGap) {
-    return 'The gap is already deep; more mass in the lighter leaf lowers the resonance.';
-  }
-  // The frequency falls with the root of the spring thickness; added depth is air.
-  const target = Math.min(voiceRange.fromHz, resonance / leastShift);
-  const needed = springThickness(gap) * ((resonance / target) ** 2 - 1);
-  const extra = Math.min(needed, deepestGap - depth);
-  const deeper = withDeeperGap(layers, gapIndexes, extra);
-  const moved = resonancesOf(constructionOf(deeper), context.air)[0] ?? resonance;
-  const loss = transmissionLossOf(deeper, referencePanel, context.air, context.memo).total;
-  figures.deeperGapM = depth + extra;
+  const deepest = triedGaps.at(-1) as number;
+  const depths = [2 * depth, ...triedGaps]
+    .filter((tried) => tried > 1.2 * depth && tried <= deepest)
+    .sort((a, b) => a - b);
+  const empty = gapIndexes.every((index) => layers[index]?.kind === 'air');
+  const tried = depths.map((deeper) => {
+    const widened = withDeeperGap(layers, gapIndexes, deeper - depth);
+    const changed = empty ? withFibre(widened, gapIndexes) : widened;
+    return {
+      deeper,
+      moved: resonancesOf(constructionOf(changed), context.air)[0] ?? resonance,
+      loss: transmissionLossOf(changed, referencePanel, context.air, context.memo).total,
+    };
+  });
+  const now = figures.transmissionLossDb as number;
+  const best = tried.find(({ loss }) => (loss[dip] as number) >= now + worthwhileDb) ?? tried.at(-1);
+  if (best === undefined) return 'The gap is already deep; more mass in the lighter leaf lowers the resonance.';
+  const { deeper, moved, loss } = best;
+  figures.deeperGapM = deeper;
   figures.deeperGapResonanceHz = moved;
-  figures.deeperGapDb = loss[band] as number;
+  figures.deeperGapDb = loss[dip] as number;
   figures.deeperGapStc = ratingsOf(loss).stc;
-  return `A gap of ${decimals((depth + extra) * 1000, 0)} mm moves it to ${hertz(moved)}: ${decimals(loss[band] as number, 1)} dB at ${hertz(nominalOf(band))}, STC ${figures.deeperGapStc}.`;
+  const gap = `A gap of ${decimals(deeper * 1000, 0)} mm${empty ? ' filled with mineral fibre' : ''}`;
+  return `${gap} moves it to ${hertz(moved)}: ${decimals(loss[dip] as number, 1)} dB at ${hertz(nominalOf(dip))}, STC ${figures.deeperGapStc}.`;
 }

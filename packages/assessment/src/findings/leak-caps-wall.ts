@@ -8,6 +8,7 @@ import { pathWords } from '../booth/path-words.js';
 import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
+import { joined } from '../text/joined.js';
 
 /** The openings must bring more than this share of the energy ... */
 export const leastShare = 0.5;
@@ -94,7 +95,7 @@ function finding(
     id: 'leak-caps-wall',
     severity: hardly ? 'information' : 'warning',
     range: worst.result.range,
-    message: `${booth.name}: openings of ${decimals(openArea * 1e4, 1)} cm2 hold the booth at ${decimals(ceiling, 0)} dB from ${first} to ${last}, where its walls alone would reach ${decimals(wall, 0)} dB`,
+    message: `${booth.name}: ${openingWords(leaks)} hold the booth at ${decimals(ceiling, 0)} dB from ${first} to ${last}, where its walls alone would reach ${decimals(wall, 0)} dB`,
     explanation: `Sound adds by area times what passes. In these bands the openings bring more than half of it, so better walls change nothing. The strongest is ${words} with ${decimals(100 * strength(worst), 0)} % of the sound.${gain === null ? '' : ` Closing it lowers the noise inside from ${decimals(levels?.now ?? 0, 1)} to ${decimals(levels?.tight ?? 0, 1)} dBA${hardly ? ': other bands set the limit, so this is not the first thing to spend money on' : ''}.`}`,
     source:
       'Area-weighted sum of transmission coefficients; slits after a two-port with friction, ducts after published tables. docs/findings/leak-caps-wall.md',
@@ -108,6 +109,18 @@ function finding(
 
 function transmittedBy(path: BoothPath, band: number): number {
   return path.result.areaM2 * 10 ** (-(path.result.transmissionLossDb[band] as number) / 10);
+}
+
+/** `gaps of 10.5 cm2 and ducts of 245.4 cm2`; ducts lose sound along their run, so their area counts for less. */
+function openingWords(leaks: readonly BoothPath[]): string {
+  const ducts = leaks.filter((path) => path.result.kind === 'vent');
+  const gaps = leaks.filter((path) => path.result.kind !== 'vent');
+  const area = (paths: readonly BoothPath[]) =>
+    decimals(paths.reduce((sum, path) => sum + path.result.areaM2, 0) * 1e4, 1);
+  return joined([
+    ...(gaps.length > 0 ? [`gaps of ${area(gaps)} cm2`] : []),
+    ...(ducts.length > 0 ? [`ducts of ${area(ducts)} cm2`] : []),
+  ]);
 }
 
 function fixWords(path: BoothPath, words: string): string {

@@ -1,17 +1,22 @@
 import { sumLevels } from '@boothwright/acoustics';
+import { unknownOctaves } from '../bands/band-names.js';
 import { perBand } from '../bands/grid.js';
 import type { ByBand } from '../result/result-document.js';
 
 /**
- * Energy sum of spectra by band. A band is known when every spectrum knows it: a sum with one part missing would be too
- * low without saying so.
+ * Energy sum of spectra by band, from the parts that are known; null where none is. Where one part is unknown the sum is
+ * a lower bound, which `partlyUnknownOctaves` tells.
  */
 export function summedSpectra(spectra: readonly ByBand[]): ByBand {
   return perBand((band) => {
-    const levels = spectra.map((spectrum) => spectrum[band] ?? null);
-    if (levels.length === 0 || levels.some((level) => level === null)) return null;
-    return sumLevels(levels as number[]);
+    const levels = spectra.map((spectrum) => spectrum[band] ?? null).filter((level) => level !== null);
+    return levels.length === 0 ? null : sumLevels(levels);
   });
+}
+
+/** Octaves in which at least one of the spectra is unknown, nominal Hz. */
+export function partlyUnknownOctaves(spectra: readonly ByBand[]): number[] {
+  return unknownOctaves(perBand((band) => (spectra.some((spectrum) => (spectrum[band] ?? null) === null) ? null : 0)));
 }
 
 /** Half-width of a sum: that of each part in proportion to its energy. */

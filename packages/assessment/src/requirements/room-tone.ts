@@ -6,7 +6,6 @@ import {
   thirdsOfOctave,
 } from '@boothwright/acoustics';
 import type { Requirement } from '@boothwright/language';
-import { unknownOctaves } from '../bands/band-names.js';
 import { exactHz } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import { governingBand, limitingPath, limitingSentence } from '../noise/governing.js';
@@ -182,6 +181,9 @@ function judgeFullScale(
   });
 }
 
+/** A-weighting takes 16 dB and more off up to here, Hz: an unknown octave there leaves a dBA verdict standing. */
+const hardlyAudibleBelowHz = 125;
+
 /** What could spoil a met verdict: fans and bands that are not known, and footfall, which is only mentioned. */
 function withWhatIsUnknown(
   requirement: RoomToneRequirement,
@@ -200,16 +202,16 @@ function withWhatIsUnknown(
         ? { ...verdict, explanation: `${verdict.explanation} ${words}` }
         : unlessMissed(verdict, words);
   }
-  const unknown = unknownOctaves(result.noise.total.byBand);
+  const unknown = assessed.unknownOctaves;
   if (unknown.length > 0) {
     const bands = joined(unknown.map(hertz));
-    checked =
-      requirement.limit.value.weighting === 'A'
-        ? {
-            ...checked,
-            explanation: `${checked.explanation} Nothing is known at ${bands}, so the figure is a lower bound.`,
-          }
-        : unlessMissed(checked, `But nothing is known at ${bands}, where noise counts fully, so the verdict is open.`);
+    const hardlyCounts = requirement.limit.value.weighting === 'A' && unknown.every((hz) => hz <= hardlyAudibleBelowHz);
+    checked = hardlyCounts
+      ? {
+          ...checked,
+          explanation: `${checked.explanation} Not every source is known at ${bands}, so the figure is a lower bound.`,
+        }
+      : unlessMissed(checked, `But not every source is known at ${bands}, so the verdict is open.`);
   }
   if (result.noise.notPredicted.length > 0 && checked.verdict === 'met') {
     const names = joined(result.noise.notPredicted.map((source) => source.name));

@@ -49,6 +49,6 @@ export function judgeVoiceOutside(
     value,
     sense: 'at-most',
     limitedBy: strongest?.path.id ?? null,
-    explanation: `A ${voice.effort} voice is heard in ${voice.where} at ${rangedWords(value, unit)} where at most ${decimals(limit, 0)} ${unit} is asked: ${marginWords(limit - value.value, 'dB')}.${through} The bands below 160 Hz are not known.`,
+    explanation: `A ${voice.effort} voice is heard outside (${voice.where}) at ${rangedWords(value, unit)} where at most ${decimals(limit, 0)} ${unit} is asked: ${marginWords(limit - value.value, 'dB')}.${through} The bands below 160 Hz are not known.`,
   });
 }
