@@ -10,6 +10,13 @@ export * from './criteria/noise-criterion.js';
 export * from './criteria/noise-criterion-curve.js';
 export * from './enclosure/box-modes.js';
 export * from './enclosure/small-enclosure-level-difference.js';
+export {
+  defaultRimAbsorption,
+  frictionOnly,
+  type GapLosses,
+  losslessGaps,
+  rimLossRate,
+} from './layered/air-gap-fluid.js';
 export { defaultSamplesPerBand } from './layered/band-samples.js';
 export * from './layered/band-transmission-loss.js';
 export * from './layered/cavity-resonances.js';
@@ -17,6 +24,7 @@ export {
   type DiffuseTransmission,
   diffuseTransmission,
   diffuseTransmissionLoss,
+  type FieldConditions,
 } from './layered/diffuse-transmission-loss.js';
 export { angularEvaluationLimit, angularTolerance } from './layered/field-integral.js';
 export { finiteRadiationFactor } from './layered/finite-radiation-factor.js';

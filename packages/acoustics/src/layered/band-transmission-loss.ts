@@ -1,12 +1,9 @@
-import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
 import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
-import { diffuseTransmission, expectConverged } from './diffuse-transmission-loss.js';
-import type { Field, Layer } from './layer.js';
+import { diffuseTransmission, expectConverged, type FieldConditions } from './diffuse-transmission-loss.js';
+import type { Layer } from './layer.js';
 
-export type BandConditions = {
-  readonly air: Air;
-  readonly field: Field;
+export type BandConditions = FieldConditions & {
   /** `defaultSamplesPerBand` when absent. */
   readonly samplesPerBand?: number;
 };
@@ -20,13 +17,13 @@ export type BandConditions = {
  */
 export function bandTransmissionLoss(
   layers: readonly Layer[],
-  { air, field, samplesPerBand = defaultSamplesPerBand }: BandConditions,
+  { samplesPerBand = defaultSamplesPerBand, ...conditions }: BandConditions,
 ): number[] {
   return thirdOctaveBands.map((band) => {
     const samples = bandSamples(band, samplesPerBand);
     let sum = 0;
     for (const hz of samples) {
-      const result = diffuseTransmission(layers, hz, { air, field });
+      const result = diffuseTransmission(layers, hz, conditions);
       expectConverged(result.converged, hz);
       sum += result.coefficient;
     }

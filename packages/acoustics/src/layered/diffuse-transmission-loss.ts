@@ -1,8 +1,16 @@
 import type { Air } from '../air/air-properties.js';
+import { defaultRimAbsorption, type GapLosses, rimLossRate } from './air-gap-fluid.js';
 import { checkField, integrateOverField } from './field-integral.js';
 import { checkLayers, type Field, type Layer } from './layer.js';
 import { prepareStack } from './prepared-stack.js';
 import { followTransmittedWave, transmittedShare } from './transmission-coefficient.js';
+
+export type FieldConditions = {
+  readonly air: Air;
+  readonly field: Field;
+  /** Absorption coefficient of the rim of the cavities, 0..1, for a panel of finite size; `defaultRimAbsorption` when absent. */
+  readonly rimAbsorption?: number;
+};
 
 /** A transmission coefficient summed over directions, with an account of how it was reached. */
 export type DiffuseTransmission = {
@@ -19,17 +27,28 @@ export type DiffuseTransmission = {
  * a limited field.
  * Source: M. Villot, C. Guigou, L. Gagliardini, J. Sound Vib. 245 (2001) 433 (from memory); limited field: common
  * practice. The panel stays infinite for the waves inside it: its own modes are left out, and with them the region of its
- * first few resonances.
+ * first few resonances. Air gaps are damped by friction and, in a panel of finite size, at their rim.
  * `converged` is false when the error estimate of the integration did not come below 0.02 dB within its limit.
  */
 export function diffuseTransmission(
   layers: readonly Layer[],
   hz: number,
-  { air, field }: { readonly air: Air; readonly field: Field },
+  { air, field, rimAbsorption = defaultRimAbsorption }: FieldConditions,
 ): DiffuseTransmission {
   checkLayers(layers);
   checkField(field);
-  const stack = prepareStack(layers, hz, air);
+  return transmissionWith(layers, hz, air, field, gapLosses(layers, field, rimAbsorption, air));
+}
+
+/** The same with stated losses of the air gaps. */
+export function transmissionWith(
+  layers: readonly Layer[],
+  hz: number,
+  air: Air,
+  field: Field,
+  losses: GapLosses,
+): DiffuseTransmission {
+  const stack = prepareStack(layers, hz, air, losses);
   const { values, converged, evaluations } = integrateOverField(
     stack,
     field,
@@ -42,6 +61,15 @@ export function diffuseTransmission(
   return { coefficient: values[0]!, converged, evaluations };
 }
 
+/** Friction in every gap, and the rim of a panel of finite size. */
+export function gapLosses(layers: readonly Layer[], field: Field, rimAbsorption: number, air: Air): GapLosses {
+  if (!(rimAbsorption >= 0 && rimAbsorption <= 1)) {
+    throw new RangeError(`absorption of the rim is ${rimAbsorption}, expected a number from 0 to 1`);
+  }
+  const rate = field.kind === 'finite' ? rimLossRate(rimAbsorption, field.size.width, field.size.height, air) : 0;
+  return { friction: true, rimRates: layers.map(() => rate) };
+}
+
 /**
  * Transmission loss of a stack in a diffuse field at single frequencies, dB; see `diffuseTransmission`.
  * Errors: Error when the sum over directions does not converge; it is never passed over in silence.
@@ -49,7 +77,7 @@ export function diffuseTransmission(
 export function diffuseTransmissionLoss(
   layers: readonly Layer[],
   hz: readonly number[],
-  conditions: { readonly air: Air; readonly field: Field },
+  conditions: FieldConditions,
 ): number[] {
   return hz.map((frequency) => {
     const result = diffuseTransmission(layers, frequency, conditions);

@@ -4,6 +4,7 @@ import { criticalFrequency } from '../panels/critical-frequency.js';
 import { limpFrame } from '../porous/limp-frame.js';
 import { mikiPorous } from '../porous/miki-porous.js';
 import type { PorousMedium } from '../porous/porous-medium.js';
+import { airGapFluid, type GapLosses } from './air-gap-fluid.js';
 import type { Layer } from './layer.js';
 
 /**
@@ -42,8 +43,8 @@ export function waveState(): WaveState {
 }
 
 const series = 0;
-const airGap = 1;
-const porous = 2;
+const freeAir = 1;
+const fluid = 2;
 const stride = 7;
 
 /** True for a layer that takes part; layers of no thickness or mass are absent. */
@@ -72,8 +73,11 @@ export function screenImpedance(layer: Layer & { kind: 'screen' }, hz: number): 
   return divide(multiply(resistance, mass), { re: resistance.re, im: mass.im });
 }
 
-/** Prepares `layers`, listed from the near side (where the sound comes from) to the far side. */
-export function prepareStack(layers: readonly Layer[], hz: number, air: Air): PreparedStack {
+/**
+ * Prepares `layers`, listed from the near side (where the sound comes from) to the far side. `losses` says what damps the
+ * air gaps.
+ */
+export function prepareStack(layers: readonly Layer[], hz: number, air: Air, losses: GapLosses): PreparedStack {
   const operations: number[] = [];
   const constants: number[] = [];
   const operationOfLayer = new Array<number>(layers.length).fill(-1);
@@ -87,15 +91,19 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air): Pr
     const layer = layers[index]!;
     if (!isPresent(layer)) continue;
     if (layer.kind === 'air-gap') {
-      const phase = (omega / air.soundSpeed) * layer.thickness;
-      depthPhase += phase;
-      push(airGap, [phase]);
+      depthPhase += (omega / air.soundSpeed) * layer.thickness;
+      const gap = airGapFluid(layer.thickness, hz, air, losses, index);
+      if (gap === undefined) push(freeAir, [(omega / air.soundSpeed) * layer.thickness]);
+      else {
+        const { square, product, trace } = gap;
+        push(fluid, [square.re, square.im, product.re, product.im, layer.thickness, trace.re, trace.im]);
+      }
     } else if (layer.kind === 'porous') {
       const { characteristicImpedance, wavenumber } = mediumOf(layer, hz, air);
       const square = multiply(wavenumber, wavenumber);
       const product = multiply(characteristicImpedance, wavenumber);
       depthPhase += wavenumber.re * layer.thickness;
-      push(porous, [square.re, square.im, product.re, product.im, layer.thickness, characteristicImpedance.re]);
+      push(fluid, [square.re, square.im, product.re, product.im, layer.thickness, 1, 0]);
     } else {
       if (operations.at(-1) !== series) push(series, []);
       const at = constants.length - stride;
@@ -154,7 +162,7 @@ export function propagate(stack: PreparedStack, cosine: number, state: WaveState
       const im = constants[at + 1]! + bend * constants[at + 3]!;
       pr += re * vr - im * vi;
       pi += re * vi + im * vr;
-    } else if (operation === airGap) {
+    } else if (operation === freeAir) {
       // p' = p cos + j (Z0/q) sin v, v' = j (q/Z0) sin p + cos v, with the limit of a grazing wave kept finite.
       const phase = constants[at]! * cosine;
       const cos = Math.cos(phase);
@@ -169,9 +177,10 @@ export function propagate(stack: PreparedStack, cosine: number, state: WaveState
       pr = nextPr;
       pi = nextPi;
     } else {
-      // Refraction: k_z^2 = k_p^2 - k^2 sin^2; the impedance of the layer is Z_c k_p / k_z.
-      const squareRe = constants[at]! - wavenumber * wavenumber * sineSquared;
-      const squareIm = constants[at + 1]!;
+      // Refraction: k_z^2 = k_p^2 - t k^2 sin^2 (t = 1 in an isotropic fluid); the impedance is Z_c k_p / k_z.
+      const traceSquared = wavenumber * wavenumber * sineSquared;
+      const squareRe = constants[at]! - traceSquared * constants[at + 5]!;
+      const squareIm = constants[at + 1]! - traceSquared * constants[at + 6]!;
       const size = Math.sqrt(squareRe * squareRe + squareIm * squareIm);
       const kr = Math.sqrt(Math.max(0, (size + squareRe) / 2));
       const ki = (squareIm > 0 ? 1 : -1) * Math.sqrt(Math.max(0, (size - squareRe) / 2));

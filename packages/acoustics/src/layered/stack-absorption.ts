@@ -1,5 +1,6 @@
 import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
+import { frictionOnly } from './air-gap-fluid.js';
 import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
 import { integrateOverField } from './field-integral.js';
@@ -40,7 +41,7 @@ export function stackAbsorption(
 
 /** The same at one frequency in Hz. */
 export function diffuseAbsorption(layers: readonly Layer[], hz: number, air: Air, backing: Backing): number {
-  const stack = prepareStack(layers.toReversed(), hz, air);
+  const stack = prepareStack(layers.toReversed(), hz, air, frictionOnly);
   const { values, converged } = integrateOverField(
     stack,
     { kind: 'limited', maximumAngleDeg: 90 },
@@ -65,7 +66,7 @@ export function normalIncidenceAbsorption(
   checkLayers(layers);
   return hz.map((frequency) => {
     const state = waveState();
-    followWaveToRoom(prepareStack(layers.toReversed(), frequency, air), 1, backing, state);
+    followWaveToRoom(prepareStack(layers.toReversed(), frequency, air, frictionOnly), 1, backing, state);
     return absorbedShare(1, air.impedance, state);
   });
 }

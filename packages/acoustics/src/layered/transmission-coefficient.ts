@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { frictionOnly, type GapLosses } from './air-gap-fluid.js';
 import { checkLayers, type Layer } from './layer.js';
 import { type PreparedStack, prepareStack, propagate, type WaveState, waveState } from './prepared-stack.js';
 
@@ -8,11 +9,17 @@ import { type PreparedStack, prepareStack, propagate, type WaveState, waveState 
  * Equation: tau = |2/(A + B q/(rho c) + C rho c/q + D)|^2, q = cos theta, with the elements of `stackMatrix`.
  * Source: common practice, see `transferMatrix`. The same from either side.
  */
-export function transmissionCoefficient(layers: readonly Layer[], hz: number, sinTheta: number, air: Air): number {
+export function transmissionCoefficient(
+  layers: readonly Layer[],
+  hz: number,
+  sinTheta: number,
+  air: Air,
+  losses: GapLosses = frictionOnly,
+): number {
   checkLayers(layers);
   const cosine = Math.sqrt(Math.max(0, 1 - sinTheta * sinTheta));
   const state = waveState();
-  followTransmittedWave(prepareStack(layers, hz, air), cosine, state);
+  followTransmittedWave(prepareStack(layers, hz, air, losses), cosine, state);
   return transmittedShare(cosine, air.impedance, state);
 }
 

@@ -1,8 +1,9 @@
 import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
+import { defaultRimAbsorption, type GapLosses, rimLossRate } from './air-gap-fluid.js';
 import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 import type { BandConditions } from './band-transmission-loss.js';
-import { diffuseTransmission, expectConverged } from './diffuse-transmission-loss.js';
+import { expectConverged, gapLosses, transmissionWith } from './diffuse-transmission-loss.js';
 import { checkField, integrateOverField } from './field-integral.js';
 import { connectionTransmission } from './frame-connection.js';
 import { checkLayers, type Field, type Layer, type LineConnection, type Wall } from './layer.js';
@@ -30,11 +31,18 @@ export type WallTransmissionLoss = {
  */
 export function wallTransmissionLoss(
   wall: Wall,
-  { air, field, samplesPerBand = defaultSamplesPerBand }: BandConditions,
+  { air, field, samplesPerBand = defaultSamplesPerBand, rimAbsorption = defaultRimAbsorption }: BandConditions,
 ): WallTransmissionLoss {
   checkLayers(wall.layers);
   checkField(field);
   const studs = wall.connections.map((connection) => studOf(connection, wall.layers, air));
+  const losses = lossesBetweenStuds(
+    gapLosses(wall.layers, field, rimAbsorption, air),
+    studs,
+    field,
+    rimAbsorption,
+    air,
+  );
   const total: number[] = [];
   const airborne: number[] = [];
   const connections: number[] = [];
@@ -43,7 +51,7 @@ export function wallTransmissionLoss(
     let throughAir = 0;
     let throughStuds = 0;
     for (const hz of samples) {
-      const paths = wallPaths(wall.layers, studs, hz, air, field);
+      const paths = wallPaths(wall.layers, studs, hz, air, field, losses);
       throughAir += paths.airborne;
       throughStuds += paths.studs;
     }
@@ -74,6 +82,24 @@ function studOf(connection: LineConnection, layers: readonly Layer[], air: Air):
   return { connection, driving, driven };
 }
 
+/** Studs divide the cavity between their leaves into bays, which have more rim for their area. */
+function lossesBetweenStuds(
+  losses: GapLosses,
+  studs: readonly Stud[],
+  field: Field,
+  rimAbsorption: number,
+  air: Air,
+): GapLosses {
+  const rates = Array.from(losses.rimRates ?? []);
+  if (field.kind === 'limited') return losses;
+  for (const { connection, driving, driven } of studs) {
+    const height = Math.max(field.size.width, field.size.height);
+    const rate = rimLossRate(rimAbsorption, connection.spacing, height, air);
+    for (let i = driving.last + 1; i < driven.first; i++) rates[i] = Math.max(rates[i] ?? 0, rate);
+  }
+  return { ...losses, rimRates: rates };
+}
+
 /** Transmission coefficients of a wall by its two kinds of path at one frequency. */
 function wallPaths(
   layers: readonly Layer[],
@@ -81,13 +107,14 @@ function wallPaths(
   hz: number,
   air: Air,
   field: Field,
+  losses: GapLosses,
 ): { airborne: number; studs: number } {
   if (studs.length === 0) {
-    const { coefficient, converged } = diffuseTransmission(layers, hz, { air, field });
+    const { coefficient, converged } = transmissionWith(layers, hz, air, field, losses);
     expectConverged(converged, hz);
     return { airborne: coefficient, studs: 0 };
   }
-  const stack = prepareStack(layers, hz, air);
+  const stack = prepareStack(layers, hz, air, losses);
   let airborne = 0;
   let throughStuds = 0;
   for (const stud of studs) {
@@ -112,7 +139,7 @@ function wallPaths(
     expectConverged(converged, hz);
     airborne = values[0]!;
     const direct = connectionTransmission(stud.connection, stud.driving, stud.driven, values[1]!, hz, air, field);
-    throughStuds += direct * shareOfRest(layers, studs, stud.driven, hz, air, field);
+    throughStuds += direct * shareOfRest(layers, studs, stud.driven, hz, air, field, losses);
   }
   return { airborne, studs: throughStuds };
 }
@@ -125,6 +152,7 @@ function shareOfRest(
   hz: number,
   air: Air,
   field: Field,
+  losses: GapLosses,
 ): number {
   const rest = layers.slice(leaf.first);
   if (leaf.last === layers.length - 1) return 1;
@@ -135,8 +163,11 @@ function shareOfRest(
       driving: shiftLeaf(stud.driving, leaf.first),
       driven: shiftLeaf(stud.driven, leaf.first),
     }));
-  const onward = wallPaths(rest, shifted, hz, air, field);
-  const alone = diffuseTransmission(layers.slice(leaf.first, leaf.last + 1), hz, { air, field });
+  const onward = wallPaths(rest, shifted, hz, air, field, {
+    ...losses,
+    rimRates: (losses.rimRates ?? []).slice(leaf.first),
+  });
+  const alone = transmissionWith(layers.slice(leaf.first, leaf.last + 1), hz, air, field, losses);
   expectConverged(alone.converged, hz);
   return (onward.airborne + onward.studs) / alone.coefficient;
 }
