@@ -1,7 +1,9 @@
+import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 /** Every package is bundled from its sources, so that no stale build gets in. */
 const shared = {
+  absWorkingDir: fileURLToPath(new URL('.', import.meta.url)),
   bundle: true,
   minify: true,
   conditions: ['boothwright-source'],

@@ -7,7 +7,7 @@ interface Rule {
   readonly begin?: string;
   readonly patterns?: readonly Rule[];
 }
-const repository: Readonly<Record<string, Rule>> = grammar.repository;
+const repository = grammar.repository as Readonly<Record<string, Rule>>;
 
 /** Every expression of a rule and of the rules in it. */
 function expressions(rule: Rule): RegExp[] {

@@ -64,7 +64,11 @@ export function completeItem(item: CompletionItem, viewOf: (uri: string) => View
 function propose(view: View, expectation: Expectation): CompletionItem[] {
   switch (expectation.kind) {
     case 'fact':
-      return expectation.facts.filter((fact) => fact.keyword !== '').map(factItem);
+      return expectation.facts.flatMap((fact, at) => {
+        if (fact.keyword !== '') return [factItem(fact, at)];
+        // A line that starts with no word of its own: in a variant, with what is to be changed.
+        return fact.parts[0]?.kind === 'path' ? pathItems(view, []) : [];
+      });
     case 'layer':
       return materialItems(view);
     case 'reference':

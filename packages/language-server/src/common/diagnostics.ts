@@ -74,13 +74,13 @@ function elsewhere(view: View): Diagnostic[] {
 function ofRequirement(view: View, requirement: RequirementResult): Diagnostic | undefined {
   if (requirement.range.file !== view.file || requirement.verdict === 'met') return undefined;
   const missed = requirement.verdict === 'missed';
-  const path = requirement.limitedBy === null ? '' : `\nLimited by ${requirement.limitedBy}`;
   return {
     range: view.lines.rangeOf(requirement.range),
     severity: missed ? DiagnosticSeverity.Warning : DiagnosticSeverity.Information,
     code: missed ? 'requirement-missed' : 'requirement-not-assessed',
     source,
-    message: `${requirement.explanation}${path}`,
+    // It names the path that limits it.
+    message: requirement.explanation,
   };
 }
 

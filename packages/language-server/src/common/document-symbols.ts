@@ -30,11 +30,13 @@ export function documentSymbols(view: View): DocumentSymbol[] {
 }
 
 function entry(view: View, statement: Statement): DocumentSymbol[] {
-  const kind = kinds[statement.keyword.word];
+  // A fact of two words, such as `require room-tone`, is of the kind of its first.
+  const [first = ''] = statement.keyword.word.split(' ');
+  const kind = kinds[first];
   if (kind === undefined || statement.fact === undefined) return [];
   // `floor` of the site is a fact and not a thing; only names, blocks and requirements belong into an outline.
   const named = nameOf(view, statement);
-  if (named === undefined && statement.block === undefined && statement.keyword.word !== 'require') return [];
+  if (named === undefined && statement.block === undefined && first !== 'require') return [];
   const selection = named ?? statement.keyword;
   const header = view.text.slice(statement.keyword.to, statement.headerTo).trim().replace(/\s+/g, ' ');
   const name =

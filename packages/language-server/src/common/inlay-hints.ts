@@ -10,6 +10,7 @@ import {
   sourceLabel,
 } from '@boothwright/presentation';
 import type { InlayHint, Range } from 'vscode-languageserver';
+import { doorsWithSeals } from './doors-with-seals.js';
 import { assumedDefault } from './hover/value-section.js';
 import type { Settings } from './settings.js';
 import type { View } from './view.js';
@@ -68,9 +69,10 @@ function layers(results: ResultDocument): Answer[] {
 
 function openings(results: ResultDocument): Answer[] {
   return Object.values(results.booths).flatMap((booth) => {
-    // A door has two paths, its leaf and its seals, and one line.
-    const named = new Map(booth.paths.filter(({ kind }) => kind !== 'face').map((path) => [path.name, path.range]));
-    return [...named].map(([name, range]) => ({ range, label: openingLabel(name, booth, results.grid.nominalHz) }));
+    const whole = doorsWithSeals(booth);
+    return whole.paths
+      .filter(({ kind }) => kind !== 'face' && kind !== 'door-seal')
+      .map(({ name, range }) => ({ range, label: openingLabel(name, whole, results.grid.nominalHz) }));
   });
 }
 

@@ -99,7 +99,9 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
     if (entry.assessed === undefined) return undefined;
     if (entry.assessed.text === text) return entry.assessed.results;
     if (entry.shifted?.text !== text) {
-      entry.shifted = { text, results: shiftResults(entry.assessed.results, file, entry.assessed.text, text) };
+      // From text to text and not from the first: between two texts that follow each other little has changed.
+      const before = entry.shifted ?? entry.assessed;
+      entry.shifted = { text, results: shiftResults(before.results, file, before.text, text) };
     }
     return entry.shifted.results;
   };

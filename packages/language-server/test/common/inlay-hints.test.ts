@@ -65,6 +65,8 @@ describe('inlayHints', () => {
   it('stay, marked and on their lines, while the text is broken', () => {
     const specs = openSpecs({ 'a.booth': smallBooth });
     specs.workspace.assessNow(specs.uri('a.booth'));
+    specs.change('a.booth', `# a line more\n${smallBooth}`);
+    specs.view('a.booth');
     specs.change('a.booth', `# a line more\n${smallBooth.replace('run 1.2 m', 'run 1.2 kg')}`);
     const [first] = hintsOf(specs.view('a.booth'), ['assemblies']);
     expect(first?.line).toBe('assembly wall "outer wall" {');
