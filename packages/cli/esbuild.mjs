@@ -1,4 +1,5 @@
 // Bundles the command into one file that runs on Node 20 without any installed package.
+// An argument names another place for it than dist/boothwright.mjs.
 import { chmodSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -6,7 +7,7 @@ import { build } from 'esbuild';
 
 const folder = path.dirname(fileURLToPath(import.meta.url));
 const { version } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
-const outfile = path.join(folder, 'dist/boothwright.mjs');
+const outfile = path.resolve(process.argv[2] ?? path.join(folder, 'dist/boothwright.mjs'));
 
 await build({
   absWorkingDir: folder,

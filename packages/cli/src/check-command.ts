@@ -1,7 +1,14 @@
 import path from 'node:path';
-import { assess, type ResultDocument } from '@boothwright/assessment';
-import { type BoothSpec, checkSpec, didYouMean, type Problem, type SourceRange } from '@boothwright/language';
-import { renderCheckText, renderProblems } from '@boothwright/presentation';
+import { type Assessor, createAssessor, type ResultDocument } from '@boothwright/assessment';
+import {
+  type BoothSpec,
+  type CheckResult,
+  checkSpec,
+  didYouMean,
+  type Problem,
+  type SourceRange,
+} from '@boothwright/language';
+import { renderCheckText, renderProblems, type TextStyle } from '@boothwright/presentation';
 import { type Complaint, complaintText } from './complaint.js';
 import { type ExitCode, exitCode, worst } from './exit-code.js';
 import { guarded } from './guarded.js';
@@ -10,7 +17,7 @@ import { startProgress } from './progress.js';
 import { readText } from './read-text.js';
 import { styleOf, type Terminal } from './terminal.js';
 import { toJson } from './to-json.js';
-import { openWorkspace } from './workspace.js';
+import { openWorkspace, type Workspace } from './workspace.js';
 
 export interface CheckCommandOptions {
   readonly format: 'text' | 'json';
@@ -25,9 +32,11 @@ interface Checked {
 /** `check`: the result of every specification to standard output, problems of the texts to standard error. */
 export function checkCommand(specs: readonly string[], options: CheckCommandOptions, terminal: Terminal): ExitCode {
   const codes: ExitCode[] = [];
+  // One memory for all: specifications that share build-ups work them out once.
+  const assessor = createAssessor();
   const documents: ResultDocument[] = [];
   for (const spec of specs) {
-    const done = guarded(spec, terminal, () => checkOne(spec, options, terminal, codes.length > 0));
+    const done = guarded(spec, terminal, () => checkOne(spec, options, terminal, assessor, codes.length > 0));
     codes.push(typeof done === 'number' ? done : done.code);
     if (typeof done !== 'number') documents.push(done.result);
   }
@@ -42,6 +51,7 @@ function checkOne(
   spec: string,
   options: CheckCommandOptions,
   terminal: Terminal,
+  assessor: Assessor,
   follows: boolean,
 ): Checked | ExitCode {
   const errorStyle = styleOf(terminal.stderr, terminal.env);
@@ -52,33 +62,59 @@ function checkOne(
   const read = readText(path.resolve(terminal.cwd, spec), spec);
   if (read.kind === 'complaint') return complain(nearbySpecs(read, spec, terminal.cwd));
 
+  const workspace = openWorkspace(spec, read.text, terminal.cwd);
   const endProgress = startProgress(`Working out ${spec} …`, terminal.stderr);
   try {
-    const workspace = openWorkspace(spec, read.text, terminal.cwd);
     const checked = checkSpec(workspace.entry, workspace.host);
-    const shown = (range: SourceRange): SourceRange => ({ ...range, file: workspace.shownAs(range.file) });
-    const problems = checked.problems
-      .filter(({ severity }) => severity !== 'hint')
-      .map((problem): Problem => {
-        const related = problem.related?.map((entry) => ({ ...entry, range: shown(entry.range) }));
-        return { ...problem, range: shown(problem.range), ...(related ? { related } : {}) };
-      });
-    const chosen = chooseSpec(checked.spec, options.variant, spec);
-    if ('complaint' in chosen) return complain(chosen.complaint);
-    const result = assess(chosen.spec);
-    endProgress();
+    const problems = shownProblems(checked, workspace);
     const texts = new Map(checked.files.map(({ file, text }) => [workspace.shownAs(file), text]));
-    terminal.stderr.write(renderProblems(problems, texts, errorStyle));
+    const chosen = chooseSpec(checked.spec, options.variant, spec);
+    const result = 'complaint' in chosen ? undefined : assessedQuietly(assessor, chosen.spec);
+    endProgress();
+    terminal.stderr.write(problemsText(problems, texts, errorStyle));
+    if ('complaint' in chosen) return complain(chosen.complaint);
+    if (!result || 'failure' in result) throw result?.failure;
     if (options.format === 'text') {
-      if (problems.length > 0) terminal.stderr.write('\n');
-      const titled = { ...result, file: workspace.shownAs(result.file) };
+      const titled = { ...result.document, file: workspace.shownAs(result.document.file) };
       const text = renderCheckText(titled, problems, styleOf(terminal.stdout, terminal.env), options.variant);
       terminal.stdout.write(follows ? `\n${text}` : text);
     }
-    return { result, code: verdictOf(result, problems) };
+    return { result: result.document, code: verdictOf(result.document, problems) };
   } finally {
     endProgress();
   }
+}
+
+/** Holds an exception back until the problems of the text are printed: they are the likelier reason. */
+function assessedQuietly(
+  assessor: Assessor,
+  spec: BoothSpec,
+): { readonly document: ResultDocument } | { readonly failure: unknown } {
+  try {
+    return { document: assessor.assess(spec) };
+  } catch (failure) {
+    return { failure };
+  }
+}
+
+/** Errors and warnings with files named as the user does; hints, such as a default that is used, stand in the report. */
+function shownProblems(checked: CheckResult, { shownAs }: Workspace): readonly Problem[] {
+  const shown = (range: SourceRange): SourceRange => ({ ...range, file: shownAs(range.file) });
+  return checked.problems
+    .filter(({ severity }) => severity !== 'hint')
+    .map((problem): Problem => {
+      const related = problem.related?.map((entry) => ({ ...entry, range: shown(entry.range) }));
+      return { ...problem, range: shown(problem.range), ...(related ? { related } : {}) };
+    });
+}
+
+/** More are not read; the first of them are the likely cause of the rest. */
+const mostProblems = 50;
+
+function problemsText(problems: readonly Problem[], texts: ReadonlyMap<string, string>, style: TextStyle): string {
+  if (problems.length === 0) return '';
+  const more = problems.length - mostProblems;
+  return `${renderProblems(problems.slice(0, mostProblems), texts, style)}${more > 0 ? `\n… and ${more} more\n` : ''}\n`;
 }
 
 function chooseSpec(
@@ -105,7 +141,10 @@ function chooseSpec(
   };
 }
 
+/** A text that describes nothing was hardly what was meant to be checked. */
+const grave = (problem: Problem) => problem.severity === 'error' || problem.id === 'empty-file';
+
 function verdictOf(result: ResultDocument, problems: readonly Problem[]): ExitCode {
   const failed = result.requirements.some(({ verdict }) => verdict !== 'met');
-  return failed || problems.some(({ severity }) => severity === 'error') ? exitCode.missed : exitCode.met;
+  return failed || problems.some(grave) ? exitCode.missed : exitCode.met;
 }
