@@ -1,6 +1,7 @@
 import { isLengthUnit } from '../units/unit-names.js';
 import type { Token, TokenKind } from './token.js';
 
+/** Anything beyond the plain letters; those take the quick way. */
 const WORD = /[\p{L}_°µμ][\p{L}\p{N}_²³]*(?:-[\p{L}\p{N}_]+)*/uy;
 const NUMBER = /\d+(?:\.\d+)?(?:[eE][+-]?\d+(?![\p{L}\d]))?/uy;
 const MIXED = /(?:\d+-)?\d+\/\d+(?![\d.])/y;
@@ -33,7 +34,7 @@ export function lex(text: string): readonly Token[] {
     else if (c === '"') push('string', stringEnd(text, at));
     else if (c >= '0' && c <= '9') push(numberKind(text, at), numberEnd(text, at));
     else {
-      const word = matchEnd(WORD, text, at);
+      const word = wordEnd(text, at);
       if (word !== undefined) push('word', word);
       else {
         const symbol = SYMBOLS.find((s) => text.startsWith(s, at));
@@ -50,6 +51,34 @@ export function lex(text: string): readonly Token[] {
 function matchEnd(pattern: RegExp, text: string, at: number): number | undefined {
   pattern.lastIndex = at;
   return pattern.test(text) ? pattern.lastIndex : undefined;
+}
+
+/** Most words are plain: read them by hand and leave the rest to the pattern. */
+function wordEnd(text: string, at: number): number | undefined {
+  let end = at;
+  if (!isPlainLetter(text.charCodeAt(end)) && text.charCodeAt(end) < 128 && text[end] !== '_') return undefined;
+  for (;;) {
+    let code = text.charCodeAt(end);
+    while (isPlainLetter(code) || isDigit(code) || code === UNDERSCORE) code = text.charCodeAt(++end);
+    if (code >= 128) return matchEnd(WORD, text, at);
+    if (code !== HYPHEN || end === at) break;
+    const after = text.charCodeAt(end + 1);
+    if (after >= 128) return matchEnd(WORD, text, at);
+    if (!isPlainLetter(after) && !isDigit(after) && after !== UNDERSCORE) break;
+    end++;
+  }
+  return end === at ? matchEnd(WORD, text, at) : end;
+}
+
+const HYPHEN = 45;
+const UNDERSCORE = 95;
+
+function isPlainLetter(code: number): boolean {
+  return (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
+}
+
+function isDigit(code: number): boolean {
+  return code >= 48 && code <= 57;
 }
 
 function numberKind(text: string, at: number): 'number' | 'nominal' {

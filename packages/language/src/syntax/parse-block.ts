@@ -55,7 +55,7 @@ function factsStartingWith(block: BlockName, word: string): readonly Fact[] {
 export function parseFileStatements(state: ParserState): Statement[] {
   const statements: Statement[] = [];
   for (;;) {
-    expecting(state, { kind: 'fact', facts: blockOf('file').facts });
+    if (state.probe) expecting(state, { kind: 'fact', facts: blockOf('file').facts });
     const token = peek(state);
     if (token.kind === 'newline') {
       if (state.index >= state.tokens.length - 1) return statements;
@@ -148,7 +148,7 @@ function findFact(state: ParserState, block: BlockName, open: Open): Found {
     }
     next(state);
     const seconds = facts.map((fact) => fact.keyword.split(' ')[1]!);
-    expecting(state, { kind: 'choice', options: seconds });
+    if (state.probe) expecting(state, { kind: 'choice', options: seconds });
     const second = peek(state);
     const at = seconds.indexOf(second.text);
     const list = seconds.map((word) => `\`${word}\``).join(', ');
@@ -222,12 +222,12 @@ function expectedIn(block: Block, words: readonly string[]): string {
 
 /** `from published "…"`. */
 function parseClause(state: ParserState): SourceClause | undefined {
-  expecting(state, { kind: 'word', word: 'from' });
+  if (state.probe) expecting(state, { kind: 'word', word: 'from' });
   const from = peek(state);
   if (!isWord(from, 'from')) return undefined;
   next(state);
   const kinds = Object.keys(EVIDENCE_WORDS);
-  expecting(state, { kind: 'choice', options: kinds });
+  if (state.probe) expecting(state, { kind: 'choice', options: kinds });
   let evidence: string | undefined;
   const word = peek(state);
   if (word.kind === 'word') {
@@ -253,7 +253,7 @@ function parseClause(state: ParserState): SourceClause | undefined {
 function finishHeader(state: ParserState, fact: Fact): void {
   const token = peek(state);
   if (fact.block) {
-    expecting(state, { kind: 'word', word: '{' });
+    if (state.probe) expecting(state, { kind: 'word', word: '{' });
     if (isSymbol(token, '{')) return;
     if (!endsFact(token)) failAtRest(state, '`{`', `write it like \`${fact.example}\``);
     if (!fact.block.required) return;
@@ -345,7 +345,7 @@ function parseBlock(state: ParserState, name: BlockName, open: Open, header: Spa
       state,
       facts.some((fact) => fact.keyword === '' && fact !== overrideFact) ? { kind: 'layer' } : { kind: 'fact', facts },
     );
-    expecting(state, { kind: 'fact', facts });
+    if (state.probe) expecting(state, { kind: 'fact', facts });
     const token = peek(state);
     if (isSymbol(token, '}')) {
       if (open.length === 2 && closesTooEarly(state)) {

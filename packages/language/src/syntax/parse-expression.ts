@@ -94,7 +94,7 @@ function operate(
 }
 
 function parsePrimary(state: ParserState, context: ExpressionContext, budget: Budget): Expression {
-  expecting(state, { kind: 'quantity', dimension: context.dimension });
+  if (state.probe) expecting(state, { kind: 'quantity', dimension: context.dimension });
   const token = peek(state);
   if (isMinus(token)) {
     next(state);
@@ -210,7 +210,7 @@ function parseTolerance(state: ParserState, context: ExpressionContext): Literal
 
 /** A unit stands on the line of its number; `.` and `/` inside it have no blanks around them. */
 export function parseUnit(state: ParserState, context: ExpressionContext): UnitNode | undefined {
-  expecting(state, { kind: 'unit', dimension: context.dimension });
+  if (state.probe) expecting(state, { kind: 'unit', dimension: context.dimension });
   const first = peek(state);
   if (isSymbol(first, '%')) {
     next(state);

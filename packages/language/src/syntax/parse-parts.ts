@@ -55,25 +55,25 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
       parseChoice(state, part, context);
       return;
     case 'reference':
-      expecting(state, { kind: 'reference', to: part.to });
+      if (state.probe) expecting(state, { kind: 'reference', to: part.to });
       setWord(state, context, part.slot, `the name of ${kindsInWords(part.to)}`);
       return;
     case 'new-name':
-      expecting(state, { kind: 'new-name', declares: part.declares });
+      if (state.probe) expecting(state, { kind: 'new-name', declares: part.declares });
       setWord(state, context, 'name', `a name for the ${part.declares === 'let' ? 'value' : part.declares}`);
       return;
     case 'title':
-      expecting(state, { kind: 'text' });
+      if (state.probe) expecting(state, { kind: 'text' });
       if (peek(state).kind === 'string') slots.set('title', readString(state));
       return;
     case 'text':
-      expecting(state, { kind: 'text' });
+      if (state.probe) expecting(state, { kind: 'text' });
       if (peek(state).kind !== 'string')
         fail(state, 'text-missing', 'a text in quotes', `write it like \`${context.example}\``);
       slots.set(part.slot, readString(state));
       return;
     case 'literal': {
-      expecting(state, { kind: 'word', word: part.word });
+      if (state.probe) expecting(state, { kind: 'word', word: part.word });
       const token = peek(state);
       if (token.text !== part.word) failLiteral(state, part.word, context);
       next(state);
@@ -100,7 +100,7 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
       return;
     }
     case 'face':
-      expecting(state, { kind: 'face' });
+      if (state.probe) expecting(state, { kind: 'face' });
       parseFaceWord(state, part.slot, context, FACES);
       return;
     case 'faces':
@@ -206,8 +206,8 @@ function starts(state: ParserState, part: Part): boolean {
 function expectStart(state: ParserState, part: Part): void {
   if (part.kind === 'literal') expecting(state, { kind: 'word', word: part.word });
   else if (part.kind === 'bands') {
-    expecting(state, { kind: 'word', word: 'octave' });
-    expecting(state, { kind: 'word', word: 'third' });
+    if (state.probe) expecting(state, { kind: 'word', word: 'octave' });
+    if (state.probe) expecting(state, { kind: 'word', word: 'third' });
   } else if (part.kind === 'choice') expecting(state, { kind: 'choice', options: part.options });
   else if (part.kind === 'quantity') expecting(state, { kind: 'quantity', dimension: part.dimension });
   else if (part.kind === 'amount') expecting(state, { kind: 'quantity', dimension: 'amount' });
@@ -264,7 +264,7 @@ function parseSize(state: ParserState, part: Extract<Part, { kind: 'size' }>, co
   }
   setExpression(context, first!, length);
   for (const axis of others) {
-    expecting(state, { kind: 'word', word: 'x' });
+    if (state.probe) expecting(state, { kind: 'word', word: 'x' });
     if (!isTimes(peek(state)))
       fail(
         state,
@@ -289,7 +289,7 @@ function parsePosition(state: ParserState, part: Extract<Part, { kind: 'position
 }
 
 function parseChoice(state: ParserState, part: Extract<Part, { kind: 'choice' }>, context: PartsContext): void {
-  expecting(state, { kind: 'choice', options: part.options });
+  if (state.probe) expecting(state, { kind: 'choice', options: part.options });
   const token = peek(state);
   const list = part.options.map((option) => `\`${option}\``).join(', ');
   if (token.kind !== 'word') fail(state, 'word-missing', `one of ${list}`);
@@ -315,7 +315,7 @@ function parseFaces(state: ParserState, slot: string, context: PartsContext): vo
   const words: { word: string; from: number; to: number }[] = [];
   do {
     if (words.length > 0) next(state);
-    expecting(state, { kind: 'face' });
+    if (state.probe) expecting(state, { kind: 'face' });
     parseFaceWord(state, slot, context, [...FACES, 'walls']);
     const found = context.slots.get(slot)!;
     words.push({ word: (found as { word: string }).word, from: found.from, to: found.to });
@@ -362,11 +362,11 @@ function parseBands(state: ParserState, part: Extract<Part, { kind: 'bands' }>, 
 function parsePrice(state: ParserState, part: Extract<Part, { kind: 'price' }>, context: PartsContext): void {
   const amount = value(state, context, 'money' satisfies DimensionName);
   let per: { word: string; from: number; to: number } | undefined;
-  expecting(state, { kind: 'word', word: 'per' });
+  if (state.probe) expecting(state, { kind: 'word', word: 'per' });
   if (part.per && isWord(peek(state), 'per')) {
     next(state);
     const token = peek(state);
-    expecting(state, { kind: 'choice', options: PRICE_UNITS });
+    if (state.probe) expecting(state, { kind: 'choice', options: PRICE_UNITS });
     if (token.kind !== 'word' || !(PRICE_UNITS as readonly string[]).includes(token.text))
       fail(
         state,
@@ -384,7 +384,7 @@ function parsePath(state: ParserState, slot: string, context: PartsContext): voi
   const words: { word: string; from: number; to: number }[] = [];
   do {
     if (words.length > 0) next(state);
-    expecting(state, { kind: 'path', typed: words.map((w) => w.word) });
+    if (state.probe) expecting(state, { kind: 'path', typed: words.map((w) => w.word) });
     const token = peek(state);
     if (token.kind !== 'word')
       fail(
@@ -401,7 +401,7 @@ function parsePath(state: ParserState, slot: string, context: PartsContext): voi
 
 function parseTokens(state: ParserState, slot: string, context: PartsContext): void {
   const tokens: Token[] = [];
-  expecting(state, { kind: 'quantity', dimension: 'any' });
+  if (state.probe) expecting(state, { kind: 'quantity', dimension: 'any' });
   if (endsFact(peek(state))) fail(state, 'value-missing', 'a value', `write it like \`${context.example}\``);
   while (!endsFact(peek(state)) && !isSymbol(peek(state), '{')) tokens.push(next(state));
   context.slots.set(slot, {

@@ -1,0 +1,194 @@
+export interface BadInput {
+  readonly what: string;
+  readonly files: string | Record<string, string>;
+  /** How many messages it must give; one unless said. */
+  readonly mistakes?: number;
+}
+
+const layers = (line: string): string => `use catalog\nassembly shell {\n  osb 9 mm\n  ${line}\n}\n`;
+const material = (lines: string): string => `material stuff {\n  ${lines}\n}\n`;
+const booth = (lines: string, more = ''): string =>
+  `use catalog\nassembly shell { osb 50 mm }\nbooth box {\n  inside 1 m x 1 m x 2 m\n  walls shell; roof shell; floor shell\n  ${lines}\n}\n${more}`;
+const door = (lines: string): string => booth(`door entry on front { ${lines} }`);
+const site = (lines: string): string => `site {\n  ${lines}\n}\n`;
+const session = (line: string): string => `session {\n  ${line}\n}\n`;
+
+/** What goes wrong when people write specs; the snapshot shows what each is told. */
+export const badInputs: readonly BadInput[] = [
+  // reading
+  { what: 'a value is missing', files: layers('air') },
+  { what: 'a character means nothing', files: layers('air 2 $ mm') },
+  { what: 'a parenthesis is not closed', files: layers('air (2 mm + 3 mm') },
+  { what: 'a block is not closed', files: 'use catalog\nassembly one {\n  osb 9 mm\n\nassembly two { osb 9 mm }\n' },
+  { what: 'a block at the end is not closed', files: 'use catalog\nassembly one {\n  osb 9 mm\n' },
+  { what: 'a brace too many in a block', files: layers('}\n  osb 9 mm') },
+  { what: 'a brace too many behind a block', files: 'use catalog\nassembly one { osb 9 mm }\n}\n' },
+  { what: 'the brace is on the next line', files: 'use catalog\nassembly one\n{\n  osb 9 mm\n}\n' },
+  { what: 'the block is missing', files: 'session\n' },
+  { what: 'a text is not closed', files: 'use catalog\nassembly one "wall {\n  osb 9 mm\n}\n' },
+  { what: 'a text stands in other quotes', files: 'assembly one “wall” {\n}\n' },
+  { what: 'two values follow each other', files: layers('air 2 mm 3 mm') },
+  { what: 'a decimal comma', files: layers('air 0,9 mm') },
+  { what: 'a number without its zero', files: layers('air .9 mm') },
+  { what: 'a mixed number with a blank', files: layers('osb 2 1/2 in') },
+  { what: 'a minus without blanks', files: 'let a = 9 mm\nlet b = a -2 mm\n' },
+  { what: 'a unit that does not exist', files: layers('osb 9 furlongs') },
+  { what: 'a misspelt unit', files: layers('osb 9 mmm') },
+  { what: 'a unit with a wrong part', files: layers('osb 9 kg/sqm') },
+  { what: 'a misspelt keyword', files: material('kind porous; densty 5 kg/m3; resistivity 5 kPa.s/m2') },
+  { what: 'a misspelt block', files: 'assembli shell {\n  osb 9 mm\n}\n' },
+  { what: 'a fact in the wrong block', files: session('walls shell') },
+  { what: 'a word out of a list is misspelt', files: session('effort rised') },
+  { what: 'a value without let', files: 'gap = 6 mm\n' },
+  { what: 'a size of one length', files: site('doorway 760 mm') },
+  { what: 'a size without units', files: site('doorway 2x4') },
+  { what: 'bands without a grid', files: site('noise tram 63 Hz 58 dB, 125 Hz 52 dB') },
+  { what: 'bands without a comma', files: site('noise tram octave 63 Hz 58 dB 125 Hz 52 dB') },
+  { what: 'a reading without a shape', files: site('noise tram 64 dBA') },
+  { what: 'a requirement the wrong way round', files: 'require co2 >= 1000 ppm\n' },
+  { what: 'a requirement that does not exist', files: 'require room-ton <= 20 dBA\n' },
+  { what: 'a comment without a blank', files: layers('osb 9 mm# thin') },
+  { what: 'a misspelt sort of source', files: material('kind limp; density 2000 kg/m3 from publishd "a book"') },
+  { what: 'an empty file', files: '' },
+  { what: 'a file that is no text', files: 'GIF\u0000\u0001' },
+  // units
+  { what: 'a layer with a mass per volume', files: layers('osb 5 kg/m3') },
+  { what: 'a gap with a mass per area', files: layers('air 5 kg/m2') },
+  { what: 'a thickness without a unit', files: layers('osb 12') },
+  { what: 'a stud without a unit', files: layers('frame 45 mm x 70 every 600 mm') },
+  { what: 'a sum of a length and a mass', files: layers('air 5 mm + 3 kg') },
+  { what: 'a difference of a length and a number', files: layers('air 5 mm - 3') },
+  { what: 'a product that is no length', files: layers('air 5 mm * 3 mm') },
+  { what: 'a sum of levels', files: 'let noise-sum = 50 dB + 50 dB\n' },
+  { what: 'a sum of temperatures', files: 'let warm = 20 degC + 3 degC\n' },
+  { what: 'a division by zero', files: 'let none = 5 mm / 0\n' },
+  { what: 'a tolerance of a level in percent', files: site('noise tram 64 dBA ± 10 % like road-traffic') },
+  { what: 'a tolerance of another sort', files: layers('osb 9 mm ± 2 kg') },
+  { what: 'a share without percent', files: site('humidity 50') },
+  { what: 'a level with the wrong weighting', files: session('voice -20 dB') },
+  { what: 'a loudness where a time belongs', files: session('length 90 dB') },
+  { what: 'a price without a currency', files: 'budget {\n  item latch 4 at 3.20\n}\n' },
+  // names
+  { what: 'a material that is not there', files: layers('gypsm-board 12 mm') },
+  { what: 'a material without the catalogue', files: 'assembly shell { osb 9 mm }\n' },
+  { what: 'a value that is not there', files: 'let gap = 3 mm\nuse catalog\nassembly shell { air gp; osb 9 mm }\n' },
+  { what: 'an assembly that is not there', files: 'require stc of shel >= 40\n' },
+  { what: 'an assembly as a layer', files: 'use catalog\nassembly one { osb 9 mm }\nassembly two { one 9 mm }\n' },
+  { what: 'a material as a wall', files: booth('left osb') },
+  {
+    what: 'a noise that is not there',
+    files: 'site { noise tram 64 dBA like road-traffic }\nrequire isolation >= 30 dB against tran\n',
+  },
+  { what: 'a name twice', files: 'use catalog\nassembly shell { osb 9 mm }\nassembly shell { osb 12 mm }\n' },
+  {
+    what: 'a value and an assembly of one name',
+    files: 'use catalog\nlet shell = 9 mm\nassembly shell { osb 9 mm }\n',
+  },
+  {
+    what: 'an opening twice',
+    files: booth('hole a on back { diameter 20 mm; depth 50 mm }\n  hole a on left { diameter 20 mm; depth 50 mm }'),
+  },
+  { what: 'a fact twice', files: session('people 1\n  people 2') },
+  { what: 'a site twice', files: 'site { humidity 40 % }\nsite { humidity 50 % }\n' },
+  { what: 'values that define each other', files: 'let a = b * 2\nlet b = a / 2\n' },
+  { what: 'a value that defines itself', files: 'let a = a + 1 mm\n' },
+  // files
+  { what: 'a file outside the workspace', files: 'use "../other.booth"\n' },
+  { what: 'a file by address', files: 'use "https://example.org/a.booth"\n' },
+  { what: 'a file by absolute path', files: 'use "/home/a.booth"\n' },
+  { what: 'a file with a drive', files: 'use "C:/a.booth"\n' },
+  { what: 'a file with a backslash', files: 'use "parts\\a.booth"\n' },
+  { what: 'a file that is not there', files: 'use "a.booth"\nassembly shell { mine 9 mm }\n' },
+  { what: 'files in a circle', files: { 'a.booth': 'use "b.booth"\n', 'b.booth': 'use "a.booth"\n' } },
+  // missing
+  { what: 'a material without its kind', files: material('density 5 kg/m3') },
+  { what: 'a panel without its modulus', files: material('kind panel; density 500 kg/m3') },
+  { what: 'a board without a thickness', files: layers('gypsum-board') },
+  { what: 'a limp sheet without a mass', files: layers('limp-sheet') },
+  {
+    what: 'a cloth without any mass',
+    files: 'material net { kind cloth; flow-resistance 20 Pa.s/m }\nassembly shell { net }\n',
+  },
+  { what: 'an assembly without layers', files: 'assembly shell {\n}\n' },
+  { what: 'a door without a leaf', files: door('size 700 mm x 1900 mm') },
+  {
+    what: 'a booth without a size',
+    files: 'use catalog\nassembly shell { osb 9 mm }\nbooth box { walls shell; roof shell; floor shell }\n',
+  },
+  {
+    what: 'a booth without a roof',
+    files: 'use catalog\nassembly shell { osb 9 mm }\nbooth box { inside 1 m x 1 m x 2 m; walls shell; floor shell }\n',
+  },
+  // sense
+  { what: 'a thickness of nothing', files: layers('gypsum-board 0 mm') },
+  { what: 'a negative gap', files: layers('air -5 mm') },
+  { what: 'a density no material has', files: material('kind limp; density 30000 kg/m3') },
+  { what: 'an unusual density', files: material('kind porous; density 900 kg/m3; resistivity 5 kPa.s/m2') },
+  {
+    what: 'a Poisson ratio that cannot be',
+    files: material('kind panel; density 500 kg/m3; modulus 3 GPa; poisson 0.7'),
+  },
+  {
+    what: 'a loss factor that cannot be',
+    files: material('kind panel; density 500 kg/m3; modulus 3 GPa; loss-factor 5'),
+  },
+  { what: 'an unusual resistivity', files: material('kind porous; density 40 kg/m3; resistivity 12 Pa.s/m2') },
+  { what: 'studs that touch', files: layers('frame 45 mm x 70 mm every 45 mm') },
+  { what: 'nominal lumber that does not exist', files: layers('frame 3x5 every 400 mm') },
+  {
+    what: 'a fill that does not fit',
+    files: layers('frame 45 mm x 70 mm every 600 mm { fill mineral-wool-40 100 mm }'),
+  },
+  { what: 'a board as a fill', files: layers('frame 45 mm x 70 mm every 600 mm { fill osb 9 mm }') },
+  { what: 'lumber as a layer', files: layers('softwood 20 mm') },
+  { what: 'a frame of board', files: layers('frame 45 mm x 70 mm every 600 mm of osb') },
+  { what: 'a duct lined with board', files: booth('vent a on left { duct 100 mm; run 1 m; lined osb 9 mm }') },
+  { what: 'a window of wool', files: booth('window w on left { size 400 mm x 400 mm; pane mineral-wool-40 50 mm }') },
+  { what: 'a band that does not exist', files: site('noise tram octave 63 Hz 58 dB, 130 Hz 52 dB') },
+  { what: 'a band twice', files: site('noise tram octave 63 Hz 58 dB, 63 Hz 52 dB') },
+  {
+    what: 'an inside larger than the outside',
+    files:
+      'use catalog\nassembly shell { osb 50 mm }\nbooth box { outside 1 m x 2 m x 3 m; inside 1.1 m x 1.9 m x 2.9 m; walls shell; roof shell; floor shell }\n',
+  },
+  { what: 'sizes and layers that disagree', files: booth('outside 1.1 m x 1.15 m x 2.1 m') },
+  { what: 'a door larger than its face', files: door('size 1.2 m x 1.9 m; leaf osb 18 mm') },
+  { what: 'a door beyond its face', files: door('size 700 mm x 1900 mm; offset 500 mm; leaf osb 18 mm') },
+  {
+    what: 'doors that overlap',
+    files: booth(
+      'door a on left { size 500 mm x 1900 mm; offset 50 mm; leaf osb 18 mm }\n  door b on left { size 400 mm x 1900 mm; offset 500 mm; leaf osb 18 mm }',
+    ),
+  },
+  { what: 'a microphone outside the booth', files: booth('mic at 0.5 m, 1.5 m, 1.2 m') },
+  { what: 'nobody inside', files: session('people 0') },
+  { what: 'a part of a person', files: session('people 1.5') },
+  { what: 'a fan without a way out', files: booth('vent a on left { duct 100 mm; run 1 m; fan 10 L/s }') },
+  { what: 'currencies mixed', files: 'budget {\n  item a 1 at 3 EUR\n  item b 1 at 3 USD\n}\n' },
+  // variants
+  { what: 'a variant of nothing that is there', files: 'let gap = 3 mm\nvariant v { gpa = 4 mm }\n' },
+  { what: 'a variant with another sort of value', files: 'let gap = 3 mm\nvariant v { gap = 4 kg }\n' },
+  { what: 'a variant of a whole booth', files: booth('contents 3 kg', 'variant v { box = 4 kg }\n') },
+  { what: 'a variant of a misspelt fact', files: booth('contents 3 kg', 'variant v { box.contnts = 4 kg }\n') },
+  {
+    what: 'a variant of a fact of two parts',
+    files: booth('door d on front { size 700 mm x 1900 mm; leaf osb 18 mm }', 'variant v { box.d.gap = 4 mm }\n'),
+  },
+  {
+    what: 'a variant of an opening',
+    files: booth('door d on front { size 700 mm x 1900 mm; leaf osb 18 mm }', 'variant v { box.d = 4 mm }\n'),
+  },
+  { what: 'a variant of a layer', files: booth('', 'variant v { shell.osb = 4 mm }\n') },
+  { what: 'a variant with a value missing', files: 'let gap = 3 mm\nvariant v { gap = }\n' },
+  {
+    what: 'a variant whose value has a wrong unit',
+    files: booth('contents 3 kg', 'variant v { box.contents = 4 mm }\n'),
+  },
+  {
+    what: 'a variant that makes sizes disagree',
+    files:
+      'use catalog\nlet t = 50 mm\nassembly shell { osb t }\nbooth box { outside 1.1 m x 1.1 m x 2.1 m; inside 1 m x 1 m x 2 m; walls shell; roof shell; floor shell }\nvariant thick { t = 60 mm; box.outside.width = 1.12 m; box.outside.depth = 1.12 m }\n',
+  },
+  { what: 'a variant twice', files: 'let gap = 3 mm\nvariant v { gap = 4 mm }\nvariant v { gap = 5 mm }\n' },
+  { what: 'a variant that changes nothing', files: 'let gap = 3 mm\nvariant v { }\n' },
+];
