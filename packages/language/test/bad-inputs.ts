@@ -72,7 +72,10 @@ export const badInputs: readonly BadInput[] = [
   { what: 'a material that is not there', files: layers('gypsm-board 12 mm') },
   { what: 'a material without the catalogue', files: 'assembly shell { osb 9 mm }\n' },
   { what: 'a value that is not there', files: 'let gap = 3 mm\nuse catalog\nassembly shell { air gp; osb 9 mm }\n' },
-  { what: 'an assembly that is not there', files: 'require stc of shel >= 40\n' },
+  {
+    what: 'an assembly that is not there',
+    files: 'use catalog\nassembly shell { osb 9 mm }\nrequire stc of shel >= 40\n',
+  },
   { what: 'an assembly as a layer', files: 'use catalog\nassembly one { osb 9 mm }\nassembly two { one 9 mm }\n' },
   { what: 'a material as a wall', files: booth('left osb') },
   {
@@ -92,6 +95,7 @@ export const badInputs: readonly BadInput[] = [
   { what: 'a site twice', files: 'site { humidity 40 % }\nsite { humidity 50 % }\n' },
   { what: 'values that define each other', files: 'let a = b * 2\nlet b = a / 2\n' },
   { what: 'a value that defines itself', files: 'let a = a + 1 mm\n' },
+  { what: 'an assembly that nothing is like', files: 'require stc of shell >= 40\n' },
   // files
   { what: 'a file outside the workspace', files: 'use "../other.booth"\n' },
   { what: 'a file by address', files: 'use "https://example.org/a.booth"\n' },

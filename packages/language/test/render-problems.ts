@@ -24,5 +24,7 @@ function place(result: CheckResult, range: SourceRange): string {
   const column = before.at(-1)!.length;
   const width = Math.max(1, Math.min(range.to - range.from, line.length - column));
   const head = `${range.file}:${before.length}`;
-  return `${head} | ${line}\n${' '.repeat(head.length)} | ${' '.repeat(column)}${'^'.repeat(width)}`;
+  // Control characters are drawn, so that the snapshot stays a text.
+  const shown = [...line].map((c) => (c < ' ' ? String.fromCodePoint(0x2400 + c.charCodeAt(0)) : c)).join('');
+  return `${head} | ${shown}\n${' '.repeat(head.length)} | ${' '.repeat(column)}${'^'.repeat(width)}`;
 }

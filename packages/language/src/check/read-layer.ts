@@ -37,15 +37,14 @@ export function readLayer(
   const surfaceMass = amount
     ? massOf(material, amount.sourced)
     : (material.surfaceMass ?? (thickness && massOf(material, thickness)));
-  if (
-    !thickness &&
-    (material.kind === 'panel' || material.kind === 'porous' || material.kind === 'lumber' || !surfaceMass)
-  ) {
-    const noun =
-      material.kind === 'panel' || material.kind === 'porous' || material.kind === 'lumber'
-        ? 'a thickness such as `12.5 mm`'
-        : 'a thickness such as `3 mm` or a mass per area such as `4.9 kg/m2`';
-    complain(ctx, 'amount-missing', name.range, `\`${name.word}\` needs ${noun}: the material has none of its own`);
+  const isThick = material.kind === 'panel' || material.kind === 'porous' || material.kind === 'lumber';
+  if (!thickness && (isThick || !surfaceMass)) {
+    complain(
+      ctx,
+      'amount-missing',
+      name.range,
+      `\`${name.word}\` needs ${amountWanted(material, isThick)}: the material has none of its own`,
+    );
     return undefined;
   }
   if (!surfaceMass) {
@@ -61,6 +60,12 @@ export function readLayer(
   }
   keep(ctx, `${about}: mass per area`, 'surface-mass', 'mass-per-area', surfaceMass);
   return { ...base, thickness, surfaceMass };
+}
+
+function amountWanted(material: Material, isThick: boolean): string {
+  if (isThick) return 'a thickness such as `12.5 mm`';
+  const mass = 'a mass per area such as `4.9 kg/m2`';
+  return material.density ? `a thickness such as \`3 mm\` or ${mass}` : mass;
 }
 
 function amountRule(label: string): {

@@ -3,7 +3,7 @@ import type { BandTable, Level, Price } from '../model/booth-spec.js';
 import type { Evidence, Origin, Sourced, SourceRange } from '../model/sourced.js';
 import type { Expression, Slot, Statement } from '../syntax/tree.js';
 import type { DimensionName } from '../units/dimension.js';
-import { DIMENSION_WORDS, suchAs } from '../units/dimension-words.js';
+import { DIMENSION_WORDS } from '../units/dimension-words.js';
 import { currencyOf, dimensionName } from '../units/resolve-unit.js';
 import { EVIDENCE_WORDS } from '../vocabulary/words.js';
 import { nearestBand } from './bands.js';
@@ -88,6 +88,8 @@ export interface NumberRule {
   readonly noun: string;
   readonly label: string;
   readonly fact: string;
+  /** A line as it should be, for the hint. */
+  readonly example?: string | undefined;
   /** Error when the value lies outside; ends included unless `aboveZero`. */
   readonly min?: number;
   readonly max?: number;
@@ -152,25 +154,19 @@ function fits(value: Value, rule: NumberRule): boolean {
 
 function reportDimension(ctx: CheckContext, range: SourceRange, text: string, value: Value, rule: NumberRule): void {
   const wanted = rule.dimension === 'amount' ? 'length' : rule.dimension;
+  const { noun, example } = DIMENSION_WORDS[wanted];
+  const hint = `write it like \`${rule.example ?? example}\``;
   const bare = value.kind === 'quantity' && !value.share && value.dimension === '';
   if (rule.dimension === 'level' && value.kind === 'level') {
-    const list = rule
-      .weightings!.map(weightingUnit)
-      .map((unit) => `\`${unit}\``)
-      .join(' or ');
-    complain(
-      ctx,
-      'unit-of-wrong-dimension',
-      range,
-      `${rule.noun} is a level in ${list}; \`${text}\` is in \`${weightingUnit(value.level.weighting)}\``,
-    );
+    const list = rule.weightings!.map((weighting) => `\`${weightingUnit(weighting)}\``).join(' or ');
+    const message = `${rule.noun} is a level in ${list}; \`${text}\` is in \`${weightingUnit(value.level.weighting)}\``;
+    complain(ctx, 'unit-of-wrong-dimension', range, message, { hint });
   } else if (bare && wanted !== 'count') {
-    complain(ctx, 'unit-missing', range, `\`${text}\` has no unit: ${rule.noun} is ${suchAs(wanted)}`);
+    complain(ctx, 'unit-missing', range, `\`${text}\` has no unit: ${rule.noun} is ${noun}`, { hint });
   } else {
-    const noun = DIMENSION_WORDS[wanted].noun;
     const sort = rule.dimension === 'amount' ? `${noun} or a mass per area` : noun;
     complain(ctx, 'unit-of-wrong-dimension', range, `${rule.noun} is ${sort}; \`${text}\` is ${inWords(value)}`, {
-      hint: `write it like \`${DIMENSION_WORDS[wanted].example}\``,
+      hint,
     });
   }
 }
@@ -242,7 +238,12 @@ export function numberIn(
 ): MeasuredNumber | undefined {
   const found = slotOf(statement, slot, 'expression');
   const heard = statement.complete ? ctx : { ...ctx, problems: [] };
-  return found ? readNumber(heard, found.expression, found.file ?? statement.file, origin, rule) : undefined;
+  return found
+    ? readNumber(heard, found.expression, found.file ?? statement.file, origin, {
+        example: statement.fact?.example,
+        ...rule,
+      })
+    : undefined;
 }
 
 type FactRule = Omit<NumberRule, 'label' | 'fact'>;
@@ -299,13 +300,14 @@ export function readBands(
   const values: { hz: number; value: number; range: SourceRange }[] = [];
   for (const band of slot.bands) {
     const frequency = readNumber(ctx, band.frequency, file, origin, {
+      example: statement.fact?.example,
       dimension: 'frequency',
       noun: 'a band',
       label: `${rule.label}, band`,
       fact: rule.fact,
       aboveZero: true,
     });
-    const level = readNumber(ctx, band.value, file, origin, rule);
+    const level = readNumber(ctx, band.value, file, origin, { example: statement.fact?.example, ...rule });
     if (!frequency || !level) continue;
     const range = rangeIn(file, band);
     const near = nearestBand(slot.grid, frequency.sourced.value);
@@ -346,6 +348,7 @@ export function readPrice(
   const slot = slotOf(statement, slotName, 'price') as Extract<Slot, { kind: 'price' }> | undefined;
   if (!slot) return undefined;
   const amount = readNumber(ctx, slot.amount, slot.file ?? statement.file, origin, {
+    example: statement.fact?.example,
     dimension: 'money',
     noun: 'a price',
     label,

@@ -69,7 +69,7 @@ export function fail(state: ParserState, id: string, expected: string, hint?: st
   if (atEnd && before && before.kind !== 'newline')
     report(state, id, before, `expected ${expected} after \`${before.text}\``, hint);
   else if (token.kind === 'string' && !closedString(token)) failUnclosed(state, token);
-  else report(state, id, token, `expected ${expected}, found ${describe(token)}`, hint ?? otherHint(token));
+  else report(state, id, token, `expected ${expected}, found ${describe(token)}`, otherHint(token) ?? hint);
   throw new BrokenLine();
 }
 
