@@ -1,11 +1,8 @@
-/** U+2212, so that a negative figure lines up with a positive one and is not read as a hyphen. */
-const minus = '\u2212';
-
 /** A number with a fixed count of decimals; never `-0`, never an exponent, `–` when it is not a finite number. */
 export function formatNumber(value: number, decimals = 0): string {
   if (!Number.isFinite(value)) return '–';
   const text = Math.abs(value).toFixed(decimals);
-  return value < 0 && Number(text) !== 0 ? minus + text : text;
+  return value < 0 && Number(text) !== 0 ? `-${text}` : text;
 }
 
 /** A number with three figures that matter: 0.125, 4.9, 24.3, 860, 12500. */

@@ -23,7 +23,6 @@ const forms: Readonly<Record<string, UnitForm>> = {
   Pa: { factor: 1e-3, decimals: 1, after: 'kPa' },
   kPa: { factor: 1, decimals: 1, after: 'kPa' },
   m: { factor: 1, decimals: 3, after: 'm' },
-  mm: { factor: 1, decimals: 0, after: 'mm' },
   'kg/m2': { factor: 1, decimals: 1, after: 'kg/m²' },
   Hz: { factor: 1, decimals: 0, after: 'Hz' },
   EUR: { factor: 1, decimals: 0, after: 'EUR' },
@@ -47,7 +46,7 @@ export function formatQuantity(value: number, unit: string, extraDecimals = 0): 
  * printed in tenths of a decibel follows from the two; at most two.
  */
 export function decimalsToTell(value: number, limit: number, unit: string): number {
-  if (value === limit) return 0;
+  if (value === limit || (Number.isInteger(value) && Number.isInteger(limit))) return 0;
   if (unit.startsWith('dB') && Math.abs(value - limit) < 1.95 && Math.abs(value - limit) >= 0.05) return 1;
   for (const extra of [0, 1, 2])
     if (formatQuantity(value, unit, extra) !== formatQuantity(limit, unit, extra)) return extra;

@@ -33,7 +33,7 @@ test('labels say the number of the line in a few words and end without a full st
     '1155 ppm at the end, fan on',
     'assumed 0.5 s',
     'missed by 6 points: NC 21',
-    'missed by 8 dB: −54 dBFS',
+    'missed by 8 dB: -54 dBFS',
     'missed by 155 ppm: 1155 ppm',
     'missed by 1.1 kPa: 2.6 kPa',
     'met with 0.114 m to spare: 2.136 m',

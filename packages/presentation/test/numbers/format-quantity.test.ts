@@ -3,14 +3,14 @@ import { bandName, formatFrequency } from '../../src/numbers/format-frequency.js
 import { formatFigures, formatNumber } from '../../src/numbers/format-number.js';
 import { decimalsToTell, formatDifference, formatQuantity, formatRange } from '../../src/numbers/format-quantity.js';
 
-test('formatNumber(value, decimals) rounds, never writes minus zero, and writes a real minus sign', () => {
+test('formatNumber(value, decimals) rounds, never writes minus zero, never an exponent', () => {
   expect([
     formatNumber(12.5),
     formatNumber(-0.2),
     formatNumber(-57.4),
     formatNumber(1.25, 1),
     formatNumber(Number.NaN),
-  ]).toEqual(['13', '0', '−57', '1.3', '–']);
+  ]).toEqual(['13', '0', '-57', '1.3', '–']);
 });
 
 test('formatFigures(value) keeps three figures and no idle zeros', () => {
@@ -41,7 +41,7 @@ test('formatQuantity(value, unit) writes each unit as the trade does', () => {
         [3.21, 'CHF'],
       ] as const
     ).map(([value, unit]) => formatQuantity(value, unit)),
-  ).toEqual(['NC 19', '−57 dBFS', '2.6 kPa', '0.28 s', '1155 ppm', '2.136 m', '431 kg', '1870 EUR', '3.21 CHF']);
+  ).toEqual(['NC 19', '-57 dBFS', '2.6 kPa', '0.28 s', '1155 ppm', '2.136 m', '431 kg', '1870 EUR', '3.21 CHF']);
 });
 
 test('decimalsToTell(value, limit, unit) adds decimals only where rounding would hide a miss', () => {
@@ -49,6 +49,7 @@ test('decimalsToTell(value, limit, unit) adds decimals only where rounding would
   expect(decimalsToTell(38, 35, 'dBA')).toBe(0);
   expect(decimalsToTell(35, 35, 'dBA')).toBe(0);
   expect(decimalsToTell(35.04, 35, 'dBA')).toBe(2);
+  expect(decimalsToTell(36, 35, 'dBA')).toBe(0);
 });
 
 test('formatDifference(difference, unit) compares levels in dB, ratings in points, and never shows zero for a miss', () => {
@@ -60,7 +61,7 @@ test('formatDifference(difference, unit) compares levels in dB, ratings in point
 });
 
 test('formatRange(low, high, unit) writes two figures', () => {
-  expect(formatRange(-58, -50, 'dBFS')).toBe('−58 to −50');
+  expect(formatRange(-58, -50, 'dBFS')).toBe('-58 to -50');
 });
 
 test('formatFrequency(hz) and bandName(hz) use the names of the trade', () => {

@@ -74,7 +74,7 @@ function fittingTable(rows: readonly (readonly string[])[], width: number): stri
 function marginText(requirement: RequirementResult): string {
   const { margin, unit, verdict, withinRange } = requirement;
   if (margin === null || verdict === 'not-assessed') return '–';
-  const sign = margin < 0 ? '−' : margin > 0 ? '+' : '';
+  const sign = margin < 0 ? '-' : margin > 0 ? '+' : '';
   return `${withinRange ? '~' : ''}${sign}${formatDifference(margin, unit)}`;
 }
 

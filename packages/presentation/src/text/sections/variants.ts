@@ -37,12 +37,12 @@ function variantTable(result: ResultDocument, names: readonly string[]): string 
   const right = 'right' as const;
   return textTable(
     [{ head: '' }, { head: 'base', align: right }, ...names.map((head) => ({ head: printable(head), align: right }))],
-    [...changeRows(variants), ...requirementRows(result, variants)],
+    [...requirementRows(result, variants), ...changeRows(variants)],
   );
 }
 
-/** Single bands of a wall are in the result document; here they would drown the rest. */
-const perBand = /: transmission loss at /;
+/** Single bands are in the result document; here they would drown the rest. */
+const perBand = /: (transmission loss at |loudest band )/;
 
 /** One row per figure that any of the variants changes visibly. */
 function changeRows(variants: readonly VariantResult[]): string[][] {
