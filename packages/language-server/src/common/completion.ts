@@ -9,8 +9,8 @@ import {
   units,
   vocabulary,
 } from '@boothwright/language';
-import { materialHover } from '@boothwright/presentation';
 import { type CompletionItem, CompletionItemKind, MarkupKind, type Position, type Range } from 'vscode-languageserver';
+import { materialAccount } from './material-account.js';
 import { materialFacts } from './material-facts.js';
 import type { View } from './view.js';
 
@@ -58,7 +58,7 @@ export function completeItem(item: CompletionItem, viewOf: (uri: string) => View
   if (data === undefined) return item;
   const material = viewOf(data.uri)?.checked.spec.materials.get(data.material);
   if (material === undefined) return item;
-  return { ...item, documentation: { kind: MarkupKind.Markdown, value: materialHover(material) } };
+  return { ...item, documentation: { kind: MarkupKind.Markdown, value: materialAccount(material) } };
 }
 
 function propose(view: View, expectation: Expectation): CompletionItem[] {
@@ -119,8 +119,8 @@ function materialItems(view: View): CompletionItem[] {
   return [...view.checked.spec.materials.values()].map((material: Material, at) => ({
     label: material.name,
     kind: CompletionItemKind.Struct,
-    labelDetails: { description: material.fromCatalogue ? 'catalogue' : 'this spec' },
-    detail: materialFacts(material),
+    labelDetails: { description: materialFacts(material) },
+    detail: `${material.kind}, ${material.fromCatalogue ? 'from the catalogue' : 'of this spec'}`,
     // The user's own come before the catalogue's.
     sortText: rank(material.fromCatalogue ? 2 : 1, at),
     data: { uri: view.uri, material: material.name } satisfies ItemData,

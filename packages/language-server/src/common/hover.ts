@@ -1,6 +1,9 @@
+import type { RequirementResult } from '@boothwright/assessment';
 import { symbolAt, valueAt } from '@boothwright/language';
 import { requirementHover } from '@boothwright/presentation';
 import { type Hover, MarkupKind, type Position, type Range } from 'vscode-languageserver';
+import { fitPictures } from './hover/fit-pictures.js';
+import { ifStale } from './hover/if-stale.js';
 import { keywordSection } from './hover/keyword-section.js';
 import { layerSection } from './hover/layer-section.js';
 import { symbolSection } from './hover/symbol-section.js';
@@ -23,7 +26,7 @@ export function hover(view: View, position: Position, options: HoverOptions): Ho
   if (sections.length === 0) return undefined;
   const text = sections.join('\n\n---\n\n');
   return {
-    contents: { kind: MarkupKind.Markdown, value: options.pictures ? text : withoutPictures(text) },
+    contents: { kind: MarkupKind.Markdown, value: options.pictures ? fitPictures(text) : withoutPictures(text) },
     range: answer.range,
   };
 }
@@ -57,7 +60,7 @@ function onWord(view: View, offset: number): Answer | undefined {
   const requirement = requirementAt(view, offset);
   return {
     sections: [
-      requirement && requirementHover(requirement),
+      requirement && verdictSection(view, requirement),
       declared && symbolSection(view, declared, offset),
       layerSection(view, offset),
       defaultsSection(view, offset),
@@ -70,7 +73,13 @@ function onWord(view: View, offset: number): Answer | undefined {
 function onRequirement(view: View, offset: number): Answer | undefined {
   const requirement = requirementAt(view, offset);
   if (requirement === undefined) return undefined;
-  return { sections: [requirementHover(requirement)], range: view.lines.rangeOf(requirement.range) };
+  return { sections: [verdictSection(view, requirement)], range: view.lines.rangeOf(requirement.range) };
+}
+
+/** An editor shows the diagnostic of a requirement that is not met above the hover; it has the explanation already. */
+function verdictSection(view: View, requirement: RequirementResult): string {
+  const verdict = requirementHover(requirement.verdict === 'met' ? requirement : { ...requirement, explanation: '' });
+  return ifStale(view, verdict);
 }
 
 function requirementAt(view: View, offset: number) {

@@ -34,7 +34,7 @@ export function inlayHints(view: View, range: Range, settings: Settings): InlayH
     if (shown.requirements) answers.push(...requirements(results));
     if (shown.booths) answers.push(...booths(view, results));
   }
-  const computed = answers.map((answer) => hint(view, answer, view.stale ? 'before the error: ' : ''));
+  const computed = answers.map((answer) => hint(view, answer, view.stale ? 'was ' : ''));
   const assumed = shown.defaults ? assumptions(view).map((answer) => hint(view, answer, '')) : [];
   return [...computed, ...assumed]
     .filter((each) => each !== undefined)
@@ -47,11 +47,29 @@ function hint(view: View, { range, label, tooltip }: Answer, prefix: string): In
   // A place that shrank to nothing was deleted since.
   if (label === undefined || range.file !== view.file || range.from === range.to) return undefined;
   return {
-    position: view.lines.positionAt(view.lines.lineEnd(range.from)),
+    position: view.lines.positionAt(hintPlace(view, range.from)),
     label: `${prefix}${label}`,
     paddingLeft: true,
     ...(tooltip === undefined ? {} : { tooltip: { kind: 'markdown', value: tooltip } }),
   };
+}
+
+/** On a longer line the end is likely out of sight. */
+const longestLine = 100;
+
+/** The end of the line, or on a long one the end of the name and title that start it. */
+function hintPlace(view: View, from: number): number {
+  const end = view.lines.lineEnd(from);
+  if (view.lines.positionAt(end).character <= longestLine) return end;
+  const { tokens } = view.parsed;
+  const name = tokens.findIndex((token) => token.from >= from && token.kind === 'word' && isName(view, token.from));
+  if (name < 0 || tokens[name]!.from > end) return end;
+  const next = tokens[name + 1];
+  return next?.kind === 'string' ? next.to : tokens[name]!.to;
+}
+
+function isName(view: View, from: number): boolean {
+  return view.checked.symbols.symbols.some(({ nameRange }) => nameRange.file === view.file && nameRange.from === from);
 }
 
 function assemblies(results: ResultDocument): Answer[] {

@@ -10,7 +10,7 @@ export function materialFacts(material: Material): string {
     material.resistivity && tradeForm(material.resistivity, 'resistivity'),
     material.flowResistance && tradeForm(material.flowResistance, 'flow-resistance'),
   ].filter((figure) => figure !== undefined);
-  return [material.kind, ...figures, weakestEvidence(material)].filter((part) => part !== undefined).join(' · ');
+  return [...figures, weakestEvidence(material)].filter((part) => part !== undefined).join(' · ');
 }
 
 /** The figures stand or fall with the least backed of them. */

@@ -42,6 +42,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   let client: ClientOptions = { catalogueDocument: false, pictures: false };
   let canRefreshHints = false;
   let canWatchSettings = false;
+  let canWatchFolders = false;
   let workspace: Workspace = newWorkspace();
 
   function newWorkspace(): Workspace {
@@ -85,6 +86,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     settings = readSettings(told.boothwright);
     canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
     canWatchSettings = capabilities.workspace?.didChangeConfiguration?.dynamicRegistration === true;
+    canWatchFolders = capabilities.workspace?.workspaceFolders === true;
     workspace = newWorkspace();
     return {
       serverInfo: { name: 'boothwright' },
@@ -110,6 +112,7 @@ export function startServer(connection: Connection, platform: Platform): void {
         .register(DidChangeConfigurationNotification.type, { section: 'boothwright' })
         .catch((error) => log(String(error)));
     }
+    if (!canWatchFolders) return;
     connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
       const gone = new Set(removed.map(({ uri }) => uri));
       folders = [...folders.filter((uri) => !gone.has(uri)), ...added.map(({ uri }) => uri)];

@@ -73,9 +73,9 @@ describe('completion', () => {
     const view = viewOf(smallBooth);
     const place = view.lines.positionAt(smallBooth.indexOf('gypsum-board') + 3);
     const board = completion(view, place).find(({ label }) => label === 'gypsum-board');
-    expect(board?.detail).toMatch(/kg\/m³/);
+    expect(board?.labelDetails?.description).toMatch(/kg\/m³/);
     expect(board?.documentation).toBeUndefined();
     const full = completeItem(board!, () => view);
-    expect(full.documentation).toMatchObject({ kind: 'markdown' });
+    expect(full.documentation).toMatchObject({ kind: 'markdown', value: expect.stringContaining('Source: ') });
   });
 });

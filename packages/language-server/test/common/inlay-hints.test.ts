@@ -55,11 +55,17 @@ describe('inlayHints', () => {
     expect(hintsOf(view, [])).toEqual([]);
   });
 
-  it('stand at the ends of the lines', () => {
+  it('stand at the ends of the lines, on a long line behind its name and title', () => {
     const whole = view.lines.rangeOf({ from: 0, to: view.text.length });
-    for (const { position } of inlayHints(view, whole, defaultSettings)) {
-      expect(position.character).toBe(view.text.split('\n')[position.line]?.length);
+    const hints = inlayHints(view, whole, defaultSettings);
+    const lineOf = (line: number) => view.text.split('\n')[line]!;
+    for (const { position } of hints.filter(({ position: { line } }) => lineOf(line).length <= 100)) {
+      expect(position.character).toBe(lineOf(position.line).length);
     }
+    const long = hints.filter(({ position: { line } }) => lineOf(line).length > 100);
+    expect(long.map(({ position: { line, character } }) => lineOf(line).slice(0, character).trim())).toEqual([
+      'noise street "street at noon"',
+    ]);
   });
 
   it('stay, marked and on their lines, while the text is broken', () => {
@@ -70,7 +76,7 @@ describe('inlayHints', () => {
     specs.change('a.booth', `# a line more\n${smallBooth.replace('run 1.2 m', 'run 1.2 kg')}`);
     const [first] = hintsOf(specs.view('a.booth'), ['assemblies']);
     expect(first?.line).toBe('assembly wall "outer wall" {');
-    expect(first?.hint).toMatch(/^before the error: STC \d+/);
+    expect(first?.hint).toMatch(/^was STC \d+/);
   });
 
   it('are none for a requirement that was deleted', () => {

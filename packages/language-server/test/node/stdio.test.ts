@@ -76,7 +76,7 @@ describe('the built server over its standard streams', () => {
       position: { ...place, character: 4 },
     });
     const board = items.find(({ label }) => label === 'gypsum-board');
-    expect(board?.detail).toMatch(/kg\/m³/);
+    expect(board?.labelDetails?.description).toMatch(/kg\/m³/);
     const full = await client.request<CompletionItem>('completionItem/resolve', board);
     expect((full.documentation as MarkupContent).value).toContain('density');
   });
@@ -121,7 +121,7 @@ describe('the built server over its standard streams', () => {
     const textDocument = { uri: client.uri(file) };
     const range = { start: { line: 0, character: 0 }, end: { line: 500, character: 0 } };
     const hints = await client.request<InlayHint[]>('textDocument/inlayHint', { textDocument, range });
-    expect(hints.some(({ label }) => /^before the error: STC \d+/.test(String(label)))).toBe(true);
+    expect(hints.some(({ label }) => /^was STC \d+/.test(String(label)))).toBe(true);
     client.change(file, example);
     await client.diagnostics(file, ({ diagnostics }) => diagnostics.every(({ severity }) => severity !== 1));
   });

@@ -10,7 +10,7 @@ export function packageExtension({ root, out }) {
     process.execPath,
     [
       path.join(root, 'node_modules/@vscode/vsce/vsce'),
-      ...['package', '--no-dependencies', '--allow-missing-repository', '--no-update-license-txt', '--out', vsix],
+      ...['package', '--no-dependencies', '--allow-missing-repository', '--out', vsix],
     ],
     { cwd: path.join(root, 'packages/extension'), encoding: 'utf8' },
   );

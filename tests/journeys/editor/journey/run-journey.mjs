@@ -52,8 +52,10 @@ export async function runJourney({ root, out, host, updatePictures }) {
   fs.cpSync(path.join(root, 'shared/examples/tram-alcove'), workspace, { recursive: true });
 
   const data = freshDataFolder({
+    'workbench.colorTheme': 'Default Dark Modern',
     'editor.fontSize': 13,
     'editor.hover.delay': 200,
+    'editor.occurrencesHighlight': 'off',
     'editor.quickSuggestions': { other: 'off' },
     'files.autoSave': 'off',
     'workbench.layoutControl.enabled': false,

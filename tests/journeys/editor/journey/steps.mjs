@@ -78,6 +78,23 @@ export const steps = [
     },
   ],
   [
+    'pointing at a noise shows it outside and inside, in a light theme too',
+    async (context) => {
+      const { page, picture } = context;
+      await command(page, 'Preferences: Toggle between Light/Dark Themes');
+      await page.waitForSelector('.monaco-workbench.vs');
+      await reveal(context, 'noise tram');
+      await pointAt(page, 'noise tram', 'tram');
+      const image = page.locator('.monaco-hover:not(.hidden) img[src^="data:image/svg+xml"]').first();
+      await image.waitFor();
+      assert.match((await hoverText(page)) ?? '', /Inside .*dBA/);
+      await picture('hover-light');
+      await pointAway(page);
+      await command(page, 'Preferences: Toggle between Light/Dark Themes');
+      await page.waitForSelector('.monaco-workbench.vs-dark');
+    },
+  ],
+  [
     'pointing at a missed requirement says by how much and why',
     async (context) => {
       const { page, picture } = context;
@@ -99,10 +116,10 @@ export const steps = [
       await page.keyboard.type('kPa');
       await page.waitForSelector('.squiggly-error', { state: 'attached' });
       await pointAt(page, 'gypsum-board', '12.5');
-      assert.match((await hoverText(page)) ?? '', /pressure/);
+      assert.match((await hoverText(page)) ?? '', /a thickness is a length/);
       await picture('problem');
       await pointAway(page);
-      await page.waitForSelector('.view-line:has-text("assembly shell"):has-text("before the error")');
+      await page.waitForSelector('.view-line:has-text("assembly shell"):has-text("was STC")');
       await page.keyboard.press('Control+z');
       await page.waitForFunction(() => !document.querySelector('.squiggly-error'));
     },
@@ -132,6 +149,8 @@ export const steps = [
     'the outline shows what the spec is made of',
     async ({ page, picture }) => {
       await command(page, 'Explorer: Focus on Outline View');
+      // Folded away, the list of files leaves its room to the outline.
+      await page.click('.pane-header:has-text("tram-alcove")');
       await page.waitForSelector('.outline-pane .monaco-list-row:has-text("shell")');
       await page.waitForSelector('.outline-pane .monaco-list-row:has-text("alcove")');
       await picture('outline');

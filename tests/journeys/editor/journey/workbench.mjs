@@ -48,6 +48,7 @@ export async function pointAt(page, line, word) {
 /** @param {Page} page */
 export async function pointAway(page) {
   await page.keyboard.press('Escape');
-  await page.mouse.move(5, 890);
+  // Where nothing is that would say something.
+  await page.mouse.move(200, 600);
   await page.waitForFunction(() => !document.querySelector('.monaco-editor .monaco-hover:not(.hidden) .hover-row'));
 }

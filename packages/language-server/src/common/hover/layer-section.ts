@@ -1,5 +1,6 @@
 import { escapeMarkdown, formatFigures } from '@boothwright/presentation';
 import type { View } from '../view.js';
+import { ifStale } from './if-stale.js';
 
 /** The layer on whose line a place is: what it weighs there and which model speaks for it. */
 export function layerSection(view: View, offset: number): string | undefined {
@@ -8,12 +9,13 @@ export function layerSection(view: View, offset: number): string | undefined {
       ({ range }) => range.file === view.file && range.from <= offset && offset <= range.to,
     );
     if (layer === undefined) continue;
-    return [
+    const facts = [
       `**${escapeMarkdown(layer.text)}** in ${escapeMarkdown(name)}`,
       `${formatFigures(layer.thicknessM * 1000)} mm`,
       `${formatFigures(layer.surfaceMassKgPerM2)} kg/m²`,
       `model: ${escapeMarkdown(layer.model)}`,
     ].join(' · ');
+    return ifStale(view, facts);
   }
   return undefined;
 }

@@ -10,9 +10,9 @@ import {
   openingHover,
   sourceHover,
 } from '@boothwright/presentation';
+import { doorsWithSeals } from '../doors-with-seals.js';
 import type { View } from '../view.js';
-
-const staleNote = '_Figures from before the text was broken._';
+import { ifStale } from './if-stale.js';
 
 /** What is known about a declared thing: its results, or its data, or at least its declaration. */
 export function symbolSection(view: View, symbol: SymbolEntry, offset: number): string | undefined {
@@ -21,7 +21,7 @@ export function symbolSection(view: View, symbol: SymbolEntry, offset: number): 
     return material && materialHover(material);
   }
   const found = view.results && resultOf(view.results, symbol);
-  if (found !== undefined && found !== '') return view.stale ? `${staleNote}\n\n${found}` : found;
+  if (found !== undefined && found !== '') return ifStale(view, found);
   // Whoever points at the declaration sees it; whoever points elsewhere is shown its first line.
   const declaration = view.checked.files.find(({ file }) => file === symbol.range.file);
   const here = symbol.range.file === view.file && symbol.range.from <= offset && offset <= symbol.range.to;
@@ -63,7 +63,7 @@ function resultOf(results: ResultDocument, symbol: SymbolEntry): string | undefi
     case 'slit':
     case 'hole': {
       const booth = symbol.container === undefined ? undefined : results.booths[symbol.container];
-      return booth && openingHover(name, symbol.container!, booth, context);
+      return booth && openingHover(name, symbol.container!, doorsWithSeals(booth), context);
     }
     case 'variant':
       return variantChanges(results, name);
