@@ -7,13 +7,13 @@ import { formatFigures } from '../numbers/format-number.js';
 import { bandLevel, shareText } from '../numbers/level-words.js';
 import { octaveCentres, octaveLoss } from '../numbers/octaves.js';
 import { pathShares } from '../numbers/path-shares.js';
-import { pathWords } from '../numbers/path-words.js';
+import { isPathOf, pathWords } from '../numbers/path-words.js';
 import type { HoverContext } from './hover-context.js';
 import { escapeMarkdown, paragraphs, table } from './markdown.js';
 
 /**
- * What one opening lets through, by band, of each source. `name` is that of the opening; a door has two paths,
- * its leaf and its seals, and both are shown. Undefined when the booth has no such path.
+ * What one opening lets through, by band, of each source. `name` is that of the opening; of a door its leaf and its
+ * seals are shown. Undefined when the booth has no such path.
  */
 export function openingHover(
   name: string,
@@ -21,7 +21,7 @@ export function openingHover(
   booth: BoothResult,
   context: HoverContext,
 ): string | undefined {
-  const paths = booth.paths.filter((path) => path.kind !== 'face' && path.name === name);
+  const paths = booth.paths.filter((path) => isPathOf(name, path));
   if (paths.length === 0) return undefined;
   const bySource = booth.noise.bySource.map((source) => ({
     source: source.name,
@@ -55,7 +55,7 @@ function picture(name: string, sourceName: string, booth: BoothResult, context: 
   const source = booth.noise.bySource.find((entry) => entry.name === sourceName);
   if (!source) return undefined;
   const shares = pathShares(booth, source, context.nominalHz);
-  const own = shares.filter(({ index }) => booth.paths[index]?.name === name && booth.paths[index]?.kind !== 'face');
+  const own = shares.filter((share) => isPathOf(name, share));
   const rest = shares.filter((share) => !own.includes(share)).slice(0, 3);
   const drawn = [...own, ...rest];
   const others = octaveCentres.map((_, octave) => {

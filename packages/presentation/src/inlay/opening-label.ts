@@ -3,6 +3,7 @@ import { formatFrequency } from '../numbers/format-frequency.js';
 import { shareText } from '../numbers/level-words.js';
 import { octaveCentres } from '../numbers/octaves.js';
 import { pathShares } from '../numbers/path-shares.js';
+import { isPathOf } from '../numbers/path-words.js';
 
 /**
  * `38 % of what comes in at 1 kHz`: the octave in which the opening, with its seals, matters most, for the source that
@@ -13,7 +14,7 @@ export function openingLabel(name: string, booth: BoothResult, nominalHz: readon
     (a, b) => (b.inside.dBA?.value ?? Number.NEGATIVE_INFINITY) - (a.inside.dBA?.value ?? Number.NEGATIVE_INFINITY),
   );
   if (!loudest) return undefined;
-  const own = pathShares(booth, loudest, nominalHz).filter(({ name: of, kind }) => of === name && kind !== 'face');
+  const own = pathShares(booth, loudest, nominalHz).filter((share) => isPathOf(name, share));
   let best: { readonly hz: number; readonly share: number } | undefined;
   for (const [octave, hz] of octaveCentres.entries()) {
     const known = own.map(({ byOctave }) => byOctave[octave] ?? null);

@@ -48,7 +48,7 @@ describe('hover texts', () => {
     source: sourceHover('tram', 'alcove', alcove, { nominalHz, requirements }),
     impact: sourceHover('footsteps', 'alcove', alcove, { nominalHz }),
     opening: openingHover('entry', 'alcove', alcove, { nominalHz }),
-    requirement: requirements.map((entry) => requirementHover(entry, alcove)).join('\n\n---\n\n'),
+    requirement: requirements.map(requirementHover).join('\n\n---\n\n'),
     material: materialHover(wool),
     default: defaultHover({
       name: 'room-reverberation',

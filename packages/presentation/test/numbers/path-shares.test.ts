@@ -6,7 +6,11 @@ const [tram] = alcove.noise.bySource;
 const by = (level: readonly number[]) => level.flatMap((share) => [share, share, share]);
 
 test('pathShares(booth, source, bands) orders paths by their A-weighted share', () => {
-  expect(pathShares(alcove, tram!, nominalHz).map(({ id }) => id)).toEqual(['face:front', 'entry', 'entry/seals']);
+  expect(pathShares(alcove, tram!, nominalHz).map(({ id }) => id)).toEqual([
+    'face:front',
+    'door:entry',
+    'door:entry:perimeter',
+  ]);
 });
 
 test('pathShares(...) gives shares of all paths that add up to 1, overall and by octave', () => {
@@ -22,7 +26,7 @@ test('pathShares(...) weighs the overall share as hearing does: a path that only
     shares: [by([1, 0, 0, 0, 0, 0, 0]), by([0, 1, 1, 1, 1, 1, 1]), by([0, 0, 0, 0, 0, 0, 0])],
   };
   const [first, second] = pathShares(alcove, source, nominalHz);
-  expect([first!.id, second!.id]).toEqual(['entry', 'face:front']);
+  expect([first!.id, second!.id]).toEqual(['door:entry', 'face:front']);
   // A-weighting takes 26.2 dB at 63 Hz; over the three thirds of the octave 50 to 80 Hz that leaves about a quarter of a per cent.
   expect(second!.overall).toBeGreaterThan(0.001);
   expect(second!.overall).toBeLessThan(0.005);

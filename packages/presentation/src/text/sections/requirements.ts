@@ -1,6 +1,6 @@
 import type { RequirementResult, ResultDocument } from '@boothwright/assessment';
 import { formatDifference } from '../../numbers/format-quantity.js';
-import { limiterWords } from '../../numbers/limiter-words.js';
+import { limiterWords } from '../../numbers/path-words.js';
 import { limitText, rangeText, requirementName, valueText, verdictText } from '../../numbers/requirement-words.js';
 import { displayWidth } from '../display-width.js';
 import { printable } from '../printable.js';
@@ -23,7 +23,7 @@ export function requirementsSection(result: ResultDocument, style: TextStyle): s
     rangeText(requirement) ?? '',
     limitText(requirement),
     marginText(requirement),
-    printable(limiterWords(requirement.limitedBy, result.booths[requirement.booth ?? ''])),
+    requirement.limitedBy === null ? '' : printable(limiterWords(requirement.limitedBy)),
   ]);
   const why = requirements.filter(({ verdict }) => verdict !== 'met');
   const close = requirements.some(({ withinRange }) => withinRange);
