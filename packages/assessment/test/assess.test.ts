@@ -1,0 +1,92 @@
+import type { BoothSpec } from '@boothwright/language';
+import { describe, expect, it } from 'vitest';
+import { assess, createAssessor } from '../src/index.js';
+import {
+  assembly,
+  booth,
+  frame,
+  given,
+  gypsum,
+  plywood,
+  quietFan,
+  roomTone,
+  sheet,
+  shell,
+  spec,
+  vent,
+} from './fixtures/spec-builder.js';
+
+const whole = (): BoothSpec =>
+  spec({
+    booths: [booth(shell, { vents: [vent('intake', { fan: quietFan }), vent('exhaust')] })],
+    requirements: [roomTone(20, 'A')],
+  });
+
+describe('assess(spec)', () => {
+  it('gives the same document for the same spec', () => {
+    const base = whole();
+    expect(JSON.stringify(assess(base))).toBe(JSON.stringify(assess(base)));
+  });
+
+  it('gives the same document from a fresh and from a used assessor', () => {
+    const base = whole();
+    const used = createAssessor();
+    used.assess(spec({ booths: [] }));
+    used.assess(base);
+    expect(JSON.stringify(used.assess(base))).toBe(JSON.stringify(assess(base)));
+  });
+
+  it('does not change the spec', () => {
+    const base = whole();
+    const before = JSON.stringify(base);
+    assess(base);
+    expect(JSON.stringify(base)).toBe(before);
+  });
+
+  it('survives a text with nothing in it', () => {
+    const document = assess(spec({ walls: [], booths: [], site: undefined, session: undefined }));
+    expect(document.assemblies).toEqual({});
+    expect(document.booths).toEqual({});
+    expect(document.leavesOut.length).toBeGreaterThan(3);
+  });
+
+  it('has no NaN and no infinity anywhere', () => {
+    const look = (node: unknown): void => {
+      if (typeof node === 'number') expect(Number.isFinite(node)).toBe(true);
+      else if (typeof node === 'object' && node !== null) Object.values(node).forEach(look);
+    };
+    look(assess(whole()));
+  });
+});
+
+describe('createAssessor()', () => {
+  it('computes nothing again when nothing physical changed', () => {
+    const assessor = createAssessor();
+    assessor.assess(whole());
+    const before = assessor.memo.computed;
+    const base = whole();
+    assessor.assess({ ...base, requirements: [roomTone(25, 'A')] });
+    expect(assessor.memo.computed).toBe(before);
+  });
+
+  it('computes only what depends on an edited line', () => {
+    const assessor = createAssessor();
+    const base = whole();
+    assessor.assess(base);
+    const before = assessor.memo.computed;
+    const alcove = base.booths[0] as (typeof base.booths)[0];
+    const edited = { ...alcove, doors: alcove.doors.map((door) => ({ ...door, thresholdGap: given(2e-3) })) };
+    assessor.assess({ ...base, booths: [edited] });
+    // The new slit, and the closed box with it: once for all paths and once for the slit alone. No wall.
+    expect(assessor.memo.computed - before).toBe(3);
+  });
+
+  it('keeps to its bounds', () => {
+    const assessor = createAssessor();
+    for (let index = 0; index < 20; index += 1) {
+      const wall = assembly('wall', sheet(plywood, 0.01 + index * 1e-4), frame(0.07), sheet(gypsum, 0.0125));
+      assessor.assess(spec({ walls: [wall], booths: [] }));
+    }
+    expect(assessor.memo.size).toBeLessThanOrEqual(2000);
+  });
+});

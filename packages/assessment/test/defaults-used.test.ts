@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest';
+import { defaultsUsed } from '../src/defaults-used.js';
+import { assumed, booth, door, session, shell, site, spec } from './fixtures/spec-builder.js';
+
+it('defaultsUsed(spec) lists each default that entered with its source', () => {
+  const doors = [door(shell, { thresholdGap: assumed(3e-3, 'door-threshold-gap') })];
+  const used = defaultsUsed(
+    spec({ booths: [booth(shell, { doors })], session: session({ people: assumed(1, 'people') }) }),
+  );
+  const names = used.map((entry) => entry.name);
+  expect(names).toContain('door-threshold-gap');
+  expect(names).toContain('people');
+  expect(used.find((entry) => entry.name === 'door-threshold-gap')).toMatchObject({
+    value: '0.003',
+    evidence: 'common-practice',
+    source: 'a named default',
+  });
+});
+
+it('defaultsUsed(spec) lists the assumptions of the assessment itself where they enter', () => {
+  const names = (changes: Parameters<typeof spec>[0]) => defaultsUsed(spec(changes)).map((entry) => entry.name);
+  expect(names({})).toEqual(['reference-panel', 'person-absorption']);
+  expect(names({ booths: [], site: undefined })).toEqual(['reference-panel', 'air-without-site']);
+  expect(names({ walls: [], booths: [], site: site() })).toEqual([]);
+});

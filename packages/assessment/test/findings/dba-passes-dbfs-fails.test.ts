@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { findingsById } from '../fixtures/assessed.js';
+import { booth, noise, roomTone, site, slab, spec } from '../fixtures/spec-builder.js';
+
+const id = 'dba-passes-dbfs-fails';
+const rumble = (level: number) => site({ sources: [noise('tram', [level, level - 15, 10, 5, 0, 0, 0])] });
+
+describe(id, () => {
+  it('fires when low sound alone spoils the recording', () => {
+    const [finding] = findingsById(spec({ site: rumble(60), requirements: [roomTone(-60, 'FS')] }), id);
+    expect(finding?.figures.dBFS).toBeGreaterThan(-60);
+    expect(finding?.figures.aWeightedDbFS).toBeLessThanOrEqual(-60);
+    expect(finding?.figures.bandHz).toBeLessThanOrEqual(125);
+  });
+
+  it('is silent when the recording passes', () => {
+    expect(findingsById(spec({ site: rumble(35), requirements: [roomTone(-60, 'FS')] }), id)).toEqual([]);
+  });
+
+  it('is silent when the booth is loud in dBA as well', () => {
+    const loud = site({ sources: [noise('street', [80, 80, 80, 80, 80, 80, 80])] });
+    expect(findingsById(spec({ site: loud, requirements: [roomTone(-60, 'FS')] }), id)).toEqual([]);
+  });
+
+  it('fires in an unrelated booth', () => {
+    const cellar = { ...booth(slab), name: 'cellar' };
+    const found = findingsById(
+      spec({ walls: [slab], booths: [cellar], site: rumble(55), requirements: [roomTone(-62, 'FS')] }),
+      id,
+    );
+    expect(found[0]?.message).toContain('cellar');
+  });
+});

@@ -1,0 +1,26 @@
+import { expect, it } from 'vitest';
+import { createMemo } from '../../src/memo/memo.js';
+
+it('memo.of(key, compute) computes a key once', () => {
+  const memo = createMemo();
+  let calls = 0;
+  const compute = () => {
+    calls += 1;
+    return 'a';
+  };
+  expect(memo.of('k', compute)).toBe('a');
+  expect(memo.of('k', compute)).toBe('a');
+  expect(calls).toBe(1);
+  expect(memo.computed).toBe(1);
+});
+
+it('memo.of(key, compute) forgets the entry that was not used for longest', () => {
+  const memo = createMemo(2);
+  memo.of('a', () => 1);
+  memo.of('b', () => 2);
+  memo.of('a', () => 0);
+  memo.of('c', () => 3);
+  expect(memo.size).toBe(2);
+  expect(memo.of('a', () => -1)).toBe(1);
+  expect(memo.of('b', () => -2)).toBe(-2);
+});

@@ -1,0 +1,40 @@
+import { weightedTotal } from '@boothwright/acoustics';
+import type { Level } from '@boothwright/language';
+import { expect, it } from 'vitest';
+import { outsideSpectrum } from '../../src/noise/outside-spectrum.js';
+import { given, noise, place } from '../fixtures/spec-builder.js';
+
+function shaped(level: Level, shape: string) {
+  return {
+    kind: 'shaped' as const,
+    name: 'road',
+    nameRange: place(),
+    range: place(),
+    reading: given(level),
+    shape: given(shape),
+  };
+}
+
+it('outsideSpectrum(source) scales a shape to its dBA reading', () => {
+  const levels = outsideSpectrum(shaped({ decibels: 64, weighting: 'A' }, 'road-traffic'));
+  expect(weightedTotal(levels, 'A')).toBeCloseTo(64, 9);
+  // Unweighted traffic falls with frequency.
+  expect(levels[1]).toBeGreaterThan(levels[13] as number);
+});
+
+it('outsideSpectrum(source) takes a reading without a weighting as unweighted', () => {
+  const levels = outsideSpectrum(shaped({ decibels: 64, weighting: 'none' }, 'pink'));
+  expect(weightedTotal(levels, 'Z')).toBeCloseTo(64, 9);
+});
+
+it('outsideSpectrum(source) knows nothing of a reading that is no sound level', () => {
+  expect(outsideSpectrum(shaped({ decibels: -60, weighting: 'FS' }, 'pink')).every((level) => level === null)).toBe(
+    true,
+  );
+});
+
+it('outsideSpectrum(source) takes band levels as they stand', () => {
+  const source = noise('hum', [null, 50, null, null, null, null, null]);
+  if (source.kind !== 'bands') throw new Error('the fixture gives bands');
+  expect(outsideSpectrum(source).filter((level) => level !== null)).toHaveLength(3);
+});

@@ -1,0 +1,147 @@
+import type { Level } from '@boothwright/language';
+import { describe, expect, it } from 'vitest';
+import { assess, onlyBooth, onlyVerdict } from '../fixtures/assessed.js';
+import {
+  booth,
+  budget,
+  given,
+  quietFan,
+  requirement,
+  session,
+  shell,
+  site,
+  spec,
+  vent,
+} from '../fixtures/spec-builder.js';
+
+const airy = booth(shell, { vents: [vent('intake', { fan: quietFan }), vent('exhaust')] });
+
+describe('require co2', () => {
+  const co2 = (limit: number) => requirement({ kind: 'co2', text: `require co2 <= ${limit} ppm`, limit: given(limit) });
+
+  it('is judged with the fan on where there is one', () => {
+    const verdict = onlyVerdict(spec({ booths: [airy], requirements: [co2(1200)] }));
+    expect(verdict.verdict).toBe('met');
+    expect(verdict.value?.value).toBeCloseTo(600 + 1e6 * (20e-3 / 3600 / 0.01), 0);
+    expect(verdict.explanation).toContain('fan off');
+  });
+
+  it('is judged with still air where there is none', () => {
+    const verdict = onlyVerdict(spec({ requirements: [co2(1200)] }));
+    expect(verdict.verdict).toBe('missed');
+    expect(verdict.limitedBy).toBe('no-fan');
+  });
+
+  it('is not assessed without a session', () => {
+    expect(onlyVerdict(spec({ session: undefined, requirements: [co2(1200)] })).verdict).toBe('not-assessed');
+  });
+});
+
+describe('require voice-outside', () => {
+  const voice = (decibels: number) =>
+    requirement({
+      kind: 'voice-outside',
+      text: 'require voice-outside',
+      limit: given<Level>({ decibels, weighting: 'A' }),
+    });
+
+  it('compares the level in the room and names the path', () => {
+    const verdict = onlyVerdict(spec({ requirements: [voice(80)] }));
+    expect(verdict.verdict).toBe('met');
+    expect(verdict.limitedBy).toContain(':');
+    expect(onlyVerdict(spec({ requirements: [voice(5)] })).verdict).toBe('missed');
+  });
+
+  it('is not assessed without the size of the room', () => {
+    expect(onlyVerdict(spec({ site: site({ room: undefined }), requirements: [voice(80)] })).verdict).toBe(
+      'not-assessed',
+    );
+  });
+});
+
+describe('require mass, floor-load, height and panel-weight', () => {
+  it('mass is that of the empty booth', () => {
+    const limit = requirement({ kind: 'mass', text: 'require mass', limit: given(10_000) });
+    const base = spec({ requirements: [limit] });
+    expect(onlyVerdict(base).value?.value).toBe(onlyBooth(base).build.massKg);
+  });
+
+  it('floor load is in kPa and no check of the floor', () => {
+    const limit = requirement({ kind: 'floor-load', text: 'require floor-load', limit: given(1500) });
+    const verdict = onlyVerdict(spec({ requirements: [limit] }));
+    expect(verdict.limit).toBe(1.5);
+    expect(verdict.verdict).toBe('missed');
+    expect(verdict.explanation).toContain('not a check');
+  });
+
+  it('height is met exactly at the limit', () => {
+    const limit = requirement({ kind: 'height', text: 'require height', limit: given(2.2) });
+    const outside = { width: given(1.4), depth: given(1.6), height: given(2.2) };
+    expect(onlyVerdict(spec({ booths: [booth(shell, { outside })], requirements: [limit] })).verdict).toBe('met');
+  });
+
+  it('panel weight is not assessed, and says why', () => {
+    const limit = requirement({ kind: 'panel-weight', text: 'require panel-weight', limit: given(32) });
+    const verdict = onlyVerdict(spec({ requirements: [limit] }));
+    expect(verdict.verdict).toBe('not-assessed');
+    expect(verdict.explanation).toContain('does not divide faces into panels');
+  });
+});
+
+describe('require cost', () => {
+  const cost = (limit: number, currency = 'EUR') =>
+    requirement({ kind: 'cost', text: 'require cost', limit: given(limit), currency });
+
+  it('is the total of the list with its reserve', () => {
+    const verdict = onlyVerdict(spec({ budget: budget([10, 100]), requirements: [cost(1099)] }));
+    expect(verdict.value?.value).toBeCloseTo(1100, 9);
+    expect(verdict.verdict).toBe('missed');
+    expect(verdict.explanation).toContain("list's own total");
+  });
+
+  it('is not assessed without a list or across currencies', () => {
+    expect(onlyVerdict(spec({ requirements: [cost(1)] })).verdict).toBe('not-assessed');
+    const mixed = budget([1, 1, 'EUR'], [1, 1, 'USD']);
+    expect(onlyVerdict(spec({ budget: mixed, requirements: [cost(100)] })).verdict).toBe('not-assessed');
+    expect(onlyVerdict(spec({ budget: budget([1, 1]), requirements: [cost(100, 'USD')] })).verdict).toBe(
+      'not-assessed',
+    );
+  });
+});
+
+describe('require stc and rw', () => {
+  it('compares the rating of the assembly, with or without a booth', () => {
+    const limit = requirement({
+      kind: 'rating',
+      text: 'require stc of shell',
+      rating: 'stc',
+      assembly: shell,
+      limit: given(20),
+    });
+    const base = spec({ booths: [], requirements: [limit] });
+    expect(onlyVerdict(base)).toMatchObject({ verdict: 'met', unit: 'STC', booth: null });
+    expect(onlyVerdict(base).value?.value).toBe(assess(base).assemblies.shell?.ratings.stc);
+  });
+});
+
+describe('judgeRequirements(context)', () => {
+  it('gives one verdict per booth, and keeps the order of the text', () => {
+    const mass = requirement({ kind: 'mass', text: 'require mass', limit: given(100) });
+    const height = requirement({ kind: 'height', text: 'require height', limit: given(3) });
+    const second = { ...booth(), name: 'second' };
+    const results = assess(spec({ booths: [booth(), second], requirements: [mass, height] })).requirements;
+    expect(results.map((result) => [result.kind, result.booth])).toEqual([
+      ['mass', 'alcove'],
+      ['mass', 'second'],
+      ['height', 'alcove'],
+      ['height', 'second'],
+    ]);
+  });
+
+  it('writes a sentence for every verdict', () => {
+    const limit = requirement({ kind: 'co2', text: 'require co2', limit: given(1000) });
+    const { explanation } = onlyVerdict(spec({ session: session(), requirements: [limit] }));
+    expect(explanation.endsWith('.')).toBe(true);
+    expect(explanation).toMatch(/\d/);
+  });
+});

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { onlyBooth, onlyVerdict } from '../fixtures/assessed.js';
+import {
+  booth,
+  impact,
+  noise,
+  quietFan,
+  roomTone,
+  shell,
+  site,
+  spec,
+  streetLevels,
+  unknownFan,
+  vent,
+} from '../fixtures/spec-builder.js';
+
+const quiet = streetLevels.map((level) => level - 25);
+const quietSite = site({ sources: [noise('street', quiet)] });
+
+describe('require room-tone', () => {
+  it('in dBA compares the A-weighted total and names source, path and band', () => {
+    const base = spec();
+    const level = onlyBooth(base).noise.total.dBA?.value as number;
+    const missed = onlyVerdict({ ...base, requirements: [roomTone(20, 'A')] });
+    expect(missed.verdict).toBe('missed');
+    expect(missed.value?.value).toBe(level);
+    expect(missed.margin).toBeCloseTo(20 - level, 9);
+    expect(missed.limitedBy).toMatch(/^(face|door|vent)/);
+    expect(missed.explanation).toContain('street');
+    const met = onlyVerdict({ ...base, requirements: [roomTone(Math.ceil(level), 'A')] });
+    expect(met.verdict).toBe('met');
+    expect(met.withinRange).toBe(true);
+  });
+
+  it('in dB compares the unweighted total', () => {
+    const base = spec();
+    const verdict = onlyVerdict({ ...base, requirements: [roomTone(90, 'none')] });
+    expect(verdict.verdict).toBe('met');
+    expect(verdict.unit).toBe('dB');
+    expect(verdict.withinRange).toBe(false);
+    expect(verdict.value?.value).toBe(onlyBooth(base).noise.total.dBZ?.value);
+  });
+
+  it('in NC is judged octave by octave and names the worst', () => {
+    const verdict = onlyVerdict(spec({ requirements: [roomTone(15, 'NC')] }));
+    expect(verdict.verdict).toBe('missed');
+    expect(verdict.explanation).toMatch(/at (63|125) Hz it is/);
+    const margin = verdict.margin as number;
+    const limit = Number(/NC 15 allows (\d+)/.exec(verdict.explanation)?.[1]);
+    const level = Number(/it is ([\d.]+) dB/.exec(verdict.explanation)?.[1]);
+    expect(margin).toBeCloseTo(limit - level, 1);
+  });
+
+  it('in NC is met by a spectrum below the lowest curve', () => {
+    const verdict = onlyVerdict(spec({ site: quietSite, requirements: [roomTone(15, 'NC')] }));
+    expect(verdict.verdict).toBe('met');
+    expect(verdict.explanation).toContain('below NC 15');
+  });
+
+  it('in dBFS is judged on the unweighted room tone', () => {
+    const base = spec();
+    const verdict = onlyVerdict({ ...base, requirements: [roomTone(-60, 'FS')] });
+    expect(verdict.value?.value).toBe(onlyBooth(base).noise.roomTone?.dBFS.value);
+    expect(verdict.verdict).toBe('missed');
+  });
+
+  it('in dBFS is not assessed without a microphone or a session', () => {
+    const deaf = spec({ booths: [booth(shell, { microphone: undefined })], requirements: [roomTone(-60, 'FS')] });
+    expect(onlyVerdict(deaf).verdict).toBe('not-assessed');
+    expect(onlyVerdict(deaf).explanation).toContain('mic');
+    const silent = spec({ session: undefined, requirements: [roomTone(-60, 'FS')] });
+    expect(onlyVerdict(silent).verdict).toBe('not-assessed');
+  });
+
+  it('is not assessed without any noise, without a booth, or in dBC', () => {
+    const verdict = (changes: Parameters<typeof spec>[0]) =>
+      onlyVerdict(spec({ requirements: [roomTone(20, 'A')], ...changes }));
+    expect(verdict({ site: undefined }).verdict).toBe('not-assessed');
+    expect(verdict({ site: site({ sources: [] }) }).verdict).toBe('not-assessed');
+    expect(verdict({ booths: [] })).toMatchObject({ verdict: 'not-assessed', booth: null });
+    expect(verdict({ requirements: [roomTone(20, 'C')] }).verdict).toBe('not-assessed');
+  });
+
+  it('is open when it would be met but the fan is unknown, and stays missed when it is missed', () => {
+    const vents = [vent('intake', { fan: unknownFan }), vent('exhaust')];
+    const booths = [booth(shell, { vents })];
+    const open = onlyVerdict(spec({ booths, requirements: [roomTone(60, 'A')] }));
+    expect(open.verdict).toBe('not-assessed');
+    expect(open.value).not.toBeNull();
+    expect(open.explanation).toContain('intake');
+    expect(onlyVerdict(spec({ booths, requirements: [roomTone(10, 'A')] })).verdict).toBe('missed');
+    const known = [booth(shell, { vents: [vent('intake', { fan: quietFan }), vent('exhaust')] })];
+    expect(onlyVerdict(spec({ booths: known, requirements: [roomTone(60, 'A')] })).verdict).toBe('met');
+  });
+
+  it('is open when it would be met but an octave that counts is unknown', () => {
+    const hum = site({ sources: [noise('hum', [null, 30, null, null, null, null, null])] });
+    expect(onlyVerdict(spec({ site: hum, requirements: [roomTone(60, 'A')] })).verdict).toBe('not-assessed');
+    const noLow = site({ sources: [noise('street', [null, ...quiet.slice(1)])] });
+    expect(onlyVerdict(spec({ site: noLow, requirements: [roomTone(60, 'none')] })).verdict).toBe('not-assessed');
+    const dBA = onlyVerdict(spec({ site: noLow, requirements: [roomTone(60, 'A')] }));
+    expect(dBA.verdict).toBe('met');
+    expect(dBA.explanation).toContain('lower bound');
+  });
+
+  it('says that footfall is not in a met verdict', () => {
+    const steps = site({ sources: [noise('street', quiet), impact('steps')] });
+    const verdict = onlyVerdict(spec({ site: steps, requirements: [roomTone(60, 'A')] }));
+    expect(verdict.verdict).toBe('met');
+    expect(verdict.explanation).toContain('steps');
+  });
+});

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { nominalHz } from '../../src/bands/grid.js';
+import { voiceBandMean } from '../../src/variants/changes.js';
+import { assess } from '../fixtures/assessed.js';
+import { airGap, assembly, booth, byMass, noise, site, spec, streetLevels, vinyl } from '../fixtures/spec-builder.js';
+
+function variant(name: string, changed: ReturnType<typeof spec>) {
+  return {
+    name,
+    nameRange: changed.file === '' ? booth().range : booth().nameRange,
+    range: booth().range,
+    spec: changed,
+  };
+}
+const wall = (gap: number) => assembly('wall', byMass(vinyl, 4.9), airGap(gap), byMass(vinyl, 3));
+
+describe('changes of a variant', () => {
+  it('list what differs, base and variant side by side', () => {
+    const base = spec({ walls: [wall(0.006)], booths: [] });
+    const document = assess({ ...base, variants: [variant('wide', spec({ walls: [wall(0.05)], booths: [] }))] });
+    const changes = Object.fromEntries(document.variants.wide?.changes.map((change) => [change.what, change]) ?? []);
+    expect(changes['wall: lowest resonance']?.base).toBeCloseTo(document.assemblies.wall?.resonancesHz[0] as number, 9);
+    expect(changes['wall: lowest resonance']?.variant).toBeLessThan(changes['wall: lowest resonance']?.base as number);
+    expect(changes['wall: thickness']).toMatchObject({ base: 6, unit: 'mm' });
+    expect(changes['wall: surface mass']).toBeUndefined();
+  });
+
+  it('are empty for a variant that changes nothing', () => {
+    const same = spec({ walls: [wall(0.006)], booths: [] });
+    expect(assess({ ...same, variants: [variant('same', same)] }).variants.same?.changes).toEqual([]);
+  });
+
+  it('hold the noise inside when the site changes', () => {
+    const base = spec();
+    const night = {
+      ...base,
+      site: site({
+        sources: [
+          noise(
+            'street',
+            streetLevels.map((level) => level - 8),
+          ),
+        ],
+      }),
+    };
+    const changes = assess({ ...base, variants: [variant('night', night)] }).variants.night?.changes ?? [];
+    const inside = changes.find((change) => change.what === 'alcove: noise inside');
+    expect((inside?.base as number) - (inside?.variant as number)).toBeCloseTo(8, 6);
+    expect(changes.some((change) => change.what.startsWith('shell:'))).toBe(false);
+  });
+
+  it('name a figure that is gone as null', () => {
+    const base = spec();
+    const changes = assess({ ...base, variants: [variant('silent', { ...base, session: undefined })] }).variants.silent
+      ?.changes;
+    expect(changes?.find((change) => change.what === 'alcove: room tone')?.variant).toBeNull();
+  });
+});
+
+it('voiceBandMean(curve) is the mean of the thirds from 100 Hz to 4 kHz', () => {
+  expect(voiceBandMean(nominalHz.map((hz) => (hz >= 100 && hz <= 4000 ? 30 : 1000)))).toBe(30);
+});

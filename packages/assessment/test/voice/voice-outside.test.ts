@@ -1,0 +1,62 @@
+import { airProperties, speechSpectrum } from '@boothwright/acoustics';
+import { describe, expect, it } from 'vitest';
+import { perBand } from '../../src/bands/grid.js';
+import { bandModelsOf } from '../../src/booth/band-models.js';
+import { pathsOf } from '../../src/booth/paths.js';
+import { createMemo } from '../../src/memo/memo.js';
+import { voiceOutside } from '../../src/voice/voice-outside.js';
+import { booth, given, session, site } from '../fixtures/spec-builder.js';
+
+const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+const paths = pathsOf(booth(), air, createMemo());
+const shares = paths.map(() => perBand(() => 1 / paths.length));
+const models = bandModelsOf(86, 300);
+const at = (area: number, where = site(), talk = session()) =>
+  voiceOutside(
+    paths,
+    perBand(() => area),
+    shares,
+    models,
+    where,
+    talk,
+  );
+
+describe('voiceOutside(paths, absorption, ...)', () => {
+  it('is the power that passes the shell, spread over the room', () => {
+    const passed = paths.reduce(
+      (sum, { result }) => sum + result.areaM2 * 10 ** (-(result.transmissionLossDb[13] as number) / 10),
+      0,
+    );
+    const room = (0.161 * 3.6 * 3.1 * 2.45) / 0.5;
+    const speech = speechSpectrum('normal')[13] as number;
+    expect(at(5)?.byBand[13]).toBeCloseTo(speech + 11 + 10 * Math.log10(passed / 5) + 10 * Math.log10(4 / room), 9);
+  });
+
+  it('falls by 3 dB when the inside absorbs twice as much', () => {
+    expect((at(5)?.byBand[13] as number) - (at(10)?.byBand[13] as number)).toBeCloseTo(3.01, 2);
+  });
+
+  it('leaves the bands unknown in which the speech spectrum is', () => {
+    expect(at(5)?.byBand.slice(0, 5)).toEqual([null, null, null, null, null]);
+    expect(at(5)?.note).toContain('160 Hz');
+  });
+
+  it('rises with the effort', () => {
+    const shout = at(5, site(), session({ effort: given<'shout'>('shout') }));
+    expect(shout?.dBA?.value).toBeGreaterThan((at(5)?.dBA?.value as number) + 15);
+  });
+
+  it('has no answer without the size of the room or without a session', () => {
+    expect(at(5, site({ room: undefined }))).toBeNull();
+    expect(
+      voiceOutside(
+        paths,
+        perBand(() => 5),
+        shares,
+        models,
+        site(),
+        undefined,
+      ),
+    ).toBeNull();
+  });
+});
