@@ -12,11 +12,10 @@ export function format(text: string): string {
   const parsed = parse(text, '');
   if (parsed.tokens.length === 0) return text;
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
-  const lines = linesOf(parsed);
+  const lines = keptLines(linesOf(parsed));
   const columns = alignedStatements(parsed, lines);
   const rendered = alignComments(lines.map((line, i) => render(line, text, columns.get(i))));
-  const kept = dropEmptyLines(lines, rendered);
-  return kept.length === 0 ? '' : kept.join(newline) + newline;
+  return rendered.length === 0 ? '' : rendered.join(newline) + newline;
 }
 
 interface Rendered {
@@ -58,18 +57,22 @@ function alignComments(lines: readonly Rendered[]): string[] {
   return result;
 }
 
-/** At most one empty line in a row, none at the start, at the end, after a `{` or before a `}`. */
-function dropEmptyLines(lines: readonly Line[], rendered: readonly string[]): string[] {
-  const kept: string[] = [];
-  rendered.forEach((line, i) => {
-    if (lines[i]!.tokens.length > 0 || lines[i]!.verbatim) kept.push(line);
+/**
+ * At most one empty line in a row, none at the start, at the end, after a `{` or before a `}`. Done before anything is
+ * put in columns, since an empty line ends a column.
+ */
+function keptLines(lines: readonly Line[]): readonly Line[] {
+  const isEmpty = (line: Line): boolean => line.tokens.length === 0 && !line.verbatim;
+  const kept: Line[] = [];
+  lines.forEach((line, i) => {
+    if (!isEmpty(line)) kept.push(line);
     else {
-      const before = lines.slice(0, i).findLast((other) => other.tokens.length > 0 || other.verbatim);
-      const after = lines.slice(i + 1).find((other) => other.tokens.length > 0 || other.verbatim);
-      const opens =
-        before && !before.verbatim && before.tokens.findLast((token) => token.kind !== 'comment')?.text === '{';
-      const closes = after && !after.verbatim && after.tokens[0]!.text === '}';
-      if (before && after && !opens && !closes && kept.at(-1) !== '') kept.push('');
+      const before = kept.at(-1);
+      const after = lines[i + 1];
+      if (!before || !after || isEmpty(before) || isEmpty(after)) return;
+      const opens = !before.verbatim && before.tokens.findLast((token) => token.kind !== 'comment')?.text === '{';
+      const closes = !after.verbatim && after.tokens[0]!.text === '}';
+      if (!opens && !closes) kept.push(line);
     }
   });
   return kept;

@@ -8,6 +8,7 @@ const MIXED = /(?:\d+-)?\d+\/\d+(?![\d.])/y;
 const NOMINAL = /\d+x\d+(?![\p{L}\d.])/uy;
 const NEXT_WORD = /[ \t]*([\p{L}]+)/uy;
 const SYMBOLS = ['..', '<=', '>=', '==', '+/-'];
+const DOUBLE_STARTS = new Set(SYMBOLS.map((symbol) => symbol[0]));
 const SINGLE = new Set('{}()=;,.+-*/%<>±×·^−');
 
 /**
@@ -32,12 +33,15 @@ export function lex(text: string): readonly Token[] {
     else if (c === '\r') push('newline', text[at + 1] === '\n' ? at + 2 : at + 1);
     else if (c === '#' && spaced) push('comment', lineEnd(text, at));
     else if (c === '"') push('string', stringEnd(text, at));
-    else if (c >= '0' && c <= '9') push(numberKind(text, at), numberEnd(text, at));
-    else {
+    else if (c >= '0' && c <= '9') {
+      const nominal = nominalEnd(text, at);
+      if (nominal === undefined) push('number', numberEnd(text, at));
+      else push('nominal', nominal);
+    } else {
       const word = wordEnd(text, at);
       if (word !== undefined) push('word', word);
       else {
-        const symbol = SYMBOLS.find((s) => text.startsWith(s, at));
+        const symbol = DOUBLE_STARTS.has(c) ? SYMBOLS.find((s) => text.startsWith(s, at)) : undefined;
         if (symbol) push('symbol', at + symbol.length);
         else if (SINGLE.has(c)) push('symbol', at + 1);
         else push('other', at + (text.codePointAt(at)! > 0xffff ? 2 : 1));
@@ -81,14 +85,19 @@ function isDigit(code: number): boolean {
   return code >= 48 && code <= 57;
 }
 
-function numberKind(text: string, at: number): 'number' | 'nominal' {
-  return matchEnd(NOMINAL, text, at) === undefined ? 'number' : 'nominal';
+function digitsEnd(text: string, at: number): number {
+  let end = at;
+  while (isDigit(text.charCodeAt(end))) end++;
+  return end;
+}
+
+function nominalEnd(text: string, at: number): number | undefined {
+  return text[digitsEnd(text, at)] === 'x' ? matchEnd(NOMINAL, text, at) : undefined;
 }
 
 function numberEnd(text: string, at: number): number {
-  const nominal = matchEnd(NOMINAL, text, at);
-  if (nominal !== undefined) return nominal;
-  const mixed = matchEnd(MIXED, text, at);
+  const after = text[digitsEnd(text, at)];
+  const mixed = after === '-' || after === '/' ? matchEnd(MIXED, text, at) : undefined;
   if (mixed !== undefined) {
     NEXT_WORD.lastIndex = mixed;
     const next = NEXT_WORD.exec(text);

@@ -1,0 +1,36 @@
+import { describe, it } from 'vitest';
+import { catalogueFixture, fixtures } from './language-fixtures.js';
+import { expectFormatSound, expectSound } from './language-invariants.js';
+
+describe('a spec with one character missing', () => {
+  it.each(fixtures)(
+    'is read, checked and formatted without a failure, whichever it is: $name',
+    ({ text }) => {
+      for (let i = 0; i < text.length; i++) {
+        const broken = text.slice(0, i) + text.slice(i + 1);
+        expectSound(broken);
+        expectFormatSound(broken);
+      }
+    },
+    300_000,
+  );
+
+  it('the catalogue too, with one word missing', () => {
+    const { text } = catalogueFixture;
+    for (const match of text.matchAll(/\S+/g))
+      expectSound(text.slice(0, match.index) + text.slice(match.index + match[0].length));
+  }, 300_000);
+});
+
+describe('a spec that ends early', () => {
+  it.each(fixtures)(
+    'is read, checked and formatted without a failure, wherever it ends: $name',
+    ({ text }) => {
+      for (let i = 0; i < text.length; i += 3) {
+        expectSound(text.slice(0, i));
+        expectFormatSound(text.slice(0, i));
+      }
+    },
+    300_000,
+  );
+});
