@@ -6,8 +6,8 @@ import { pathShares } from '../numbers/path-shares.js';
 import { isPathOf } from '../numbers/path-words.js';
 
 /**
- * `38 % of what comes in at 1 kHz`: the octave in which the opening, with its seals, matters most, for the source that
- * is loudest inside. Undefined when the booth has no such opening or no band is assessed.
+ * `13 % of what comes in, 37 % at 2 kHz`: the A-weighted share of the opening with its seals, and the octave in which its
+ * share is largest, for the source that is loudest inside. Undefined when the booth has no such opening or no band is assessed.
  */
 export function openingLabel(name: string, booth: BoothResult, nominalHz: readonly number[]): string | undefined {
   const [loudest] = [...booth.noise.bySource].sort(
@@ -22,5 +22,7 @@ export function openingLabel(name: string, booth: BoothResult, nominalHz: readon
     const share = known.reduce<number>((sum, value) => sum + (value ?? 0), 0);
     if (!best || share > best.share) best = { hz, share };
   }
-  return best && `${shareText(best.share)} of what comes in at ${formatFrequency(best.hz)}`;
+  if (!best) return undefined;
+  const overall = own.reduce((sum, share) => sum + (share.overall ?? 0), 0);
+  return `${shareText(overall)} of what comes in, ${shareText(best.share)} at ${formatFrequency(best.hz)}`;
 }

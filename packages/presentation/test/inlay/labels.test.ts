@@ -26,7 +26,7 @@ test('labels say the number of the line in a few words and end without a full st
   expect(labels).toEqual([
     'STC 29 · 19.2 kg/m² · f₀ 112 Hz',
     '6.24 kg/m²',
-    '80 % of what comes in at 2 kHz',
+    '41 % of what comes in, 80 % at 2 kHz',
     '45 dBA outside, 26 dBA inside',
     'not predicted',
     '26 dBA inside · 431 kg · 2.6 kPa',
