@@ -28,7 +28,7 @@ export {
 } from './layered/diffuse-transmission-loss.js';
 export { angularEvaluationLimit, angularTolerance } from './layered/field-integral.js';
 export { finiteRadiationFactor } from './layered/finite-radiation-factor.js';
-export { connectionTransmission, lineImpedance } from './layered/frame-connection.js';
+export { connectionTransmission, couplingLossFactor, lineImpedance } from './layered/frame-connection.js';
 export * from './layered/layer.js';
 export * from './layered/leaf.js';
 export * from './layered/mass-air-mass-frequency.js';

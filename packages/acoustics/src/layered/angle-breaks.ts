@@ -21,7 +21,7 @@ const growth = 10;
  * incident wave that goes with a transmitted wave of 1. The range is scanned finely enough for the waves across the
  * depth; a turn of the phase by more than a right angle or a minimum of the size marks a resonance, which is then closed in
  * on.
- * Around it the intervals grow from the half-width of the peak to the step of the scan.
+ * Around it the intervals grow from the half-width of the peak to a few steps of the scan.
  */
 export function angleBreaks(
   stack: PreparedStack,
@@ -50,8 +50,12 @@ export function angleBreaks(
   const mark = (peak: number, halfWidth: number, lower: number, upper: number) => {
     breaks.add(peak);
     if (!(halfWidth > 0)) return;
-    for (let reach = 2 * halfWidth; reach < upper - peak; reach *= growth) breaks.add(peak + reach);
-    for (let reach = 2 * halfWidth; reach < peak - lower; reach *= growth) breaks.add(peak - reach);
+    // The flanks of a peak go on into the neighbouring steps.
+    const flank = growth * (upper - lower);
+    for (let reach = 2 * halfWidth; reach < flank; reach *= growth) {
+      if (peak + reach < to) breaks.add(peak + reach);
+      if (peak - reach > from) breaks.add(peak - reach);
+    }
   };
   const sizeAt = (i: number) => re[i]! * re[i]! + im[i]! * im[i]!;
   const turns = (i: number) => re[i]! * re[i + 1]! + im[i]! * im[i + 1]! < 0;
@@ -61,8 +65,7 @@ export function angleBreaks(
     if (root.place > places[i]! && root.place < places[i + 1]!) {
       mark(root.place, root.halfWidth, places[i]!, places[i + 1]!);
     } else {
-      breaks.add(places[i]!);
-      breaks.add(places[i + 1]!);
+      mark((places[i]! + places[i + 1]!) / 2, (places[i + 1]! - places[i]!) / 4, places[i]!, places[i + 1]!);
     }
   }
   for (let i = 1; i < steps; i++) {
@@ -70,10 +73,12 @@ export function angleBreaks(
     const before = sizeAt(i - 1);
     const after = sizeAt(i + 1);
     if (here >= before || here > after || turns(i - 1) || turns(i)) continue;
-    breaks.add(places[i]!);
-    if (Math.max(before, after) < sharpness * here) continue;
-    const valley = closeInOnMinimum(incident, places[i - 1]!, places[i + 1]!);
     const width = places[i + 1]! - places[i - 1]!;
+    if (Math.max(before, after) < sharpness * here) {
+      mark(places[i]!, width / 2, places[i - 1]!, places[i + 1]!);
+      continue;
+    }
+    const valley = closeInOnMinimum(incident, places[i - 1]!, places[i + 1]!);
     mark(valley.place, width * Math.sqrt(valley.size / Math.max(before, after)), places[i - 1]!, places[i + 1]!);
   }
   return Array.from(breaks).sort((a, b) => a - b);

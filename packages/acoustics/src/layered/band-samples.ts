@@ -1,7 +1,7 @@
 import type { Band } from '../bands/bands.js';
 
 /** Sample frequencies per third-octave band; the tests show what more of them would change. */
-export const defaultSamplesPerBand = 6;
+export const defaultSamplesPerBand = 8;
 
 /**
  * Frequencies inside a band at which a quantity is averaged, Hz: the middles of `count` steps of equal ratio, because a

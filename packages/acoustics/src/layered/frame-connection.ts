@@ -21,6 +21,22 @@ export function lineImpedance(leaf: Leaf, hz: number, contactWidth: number): Com
 }
 
 /**
+ * Share of its vibrational energy per radian that a leaf gives through studs to the leaf on the other side: a coupling
+ * loss factor.
+ *
+ * Equation: eta_12 = |Z1'/(Z1' + Z2')|^2 |Z2'|^2 Re(1/Z2')/(omega m1 b), b the spacing; two equal leaves give
+ * c_B/(2 omega b). Source: derived from `lineImpedance` for bending waves that meet the stud head-on.
+ */
+export function couplingLossFactor(from: Leaf, to: Leaf, connection: LineConnection, hz: number): number {
+  const width = connection.width ?? 0;
+  const z1 = lineImpedance(from, hz, width);
+  const z2 = lineImpedance(to, hz, width);
+  const sum = squaredSize(add(z1, z2));
+  if (sum === 0) return 0;
+  return ((squaredSize(z1) / sum) * z2.re) / (2 * Math.PI * hz * from.surfaceMass * connection.spacing);
+}
+
+/**
  * Transmission coefficient of the path through rigid, massless studs at one frequency.
  *
  * `freeVelocity` is the mean-square difference of the velocities the two leaves would have without studs, for an incident
@@ -28,8 +44,9 @@ export function lineImpedance(leaf: Leaf, hz: number, contactWidth: number): Com
  *
  * Equations: force per length F'^2 = freeVelocity |Z1' Z2'/(Z1' + Z2')|^2; power radiated by the driven line
  * P_n' = rho F'^2/(2 omega m2^2), which is (2/pi) rho c lambda_c v^2 for a plate below its critical frequency; power fed
- * into bending waves F'^2 Re(1/Z2'); their velocity from omega (eta2 + 2 rho c s/(omega m2)) m2 v^2 = that power per
- * spacing, radiated with rho c s v^2, s of `radiationEfficiency` for one bay between studs.
+ * into bending waves F'^2 Re(1/Z2'); their velocity from omega (eta2 + 2 rho c s/(omega m2) + eta_21) m2 v^2 = that power
+ * per spacing, radiated with rho c s v^2, s of `radiationEfficiency` for one bay between studs, eta_21 of
+ * `couplingLossFactor` for what goes back.
  * Source: derived; near field and line impedance as in Cremer, Heckl, Petersson (2005) (from memory). Assumptions and
  * limits: docs/models/frame-connection.md.
  */
@@ -55,7 +72,8 @@ export function connectionTransmission(
   const fed = (force * z2.re) / squaredSize(z2) / connection.spacing;
   const efficiency = radiationEfficiency(hz, driven.criticalHz, baySize(connection.spacing, field), air);
   const radiation = (air.impedance * efficiency) / (omega * mass);
-  const reverberant = (fed * radiation) / (driven.lossFactor + 2 * radiation);
+  const back = couplingLossFactor(driven, driving, connection, hz);
+  const reverberant = (fed * radiation) / (driven.lossFactor + 2 * radiation + back);
   return nearField / connection.spacing + reverberant;
 }
 

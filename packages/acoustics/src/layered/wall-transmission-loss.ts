@@ -5,7 +5,7 @@ import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 import type { BandConditions } from './band-transmission-loss.js';
 import { expectConverged, gapLosses, transmissionWith } from './diffuse-transmission-loss.js';
 import { checkField, integrateOverField } from './field-integral.js';
-import { connectionTransmission } from './frame-connection.js';
+import { connectionTransmission, couplingLossFactor } from './frame-connection.js';
 import { checkLayers, type Field, type Layer, type LineConnection, type Wall } from './layer.js';
 import { type Leaf, leafAt } from './leaf.js';
 import { prepareStack } from './prepared-stack.js';
@@ -14,7 +14,7 @@ import { followTransmittedWave, transmittedShare } from './transmission-coeffici
 export type WallTransmissionLoss = {
   /** dB in the 21 third-octave bands, airborne path and studs together. */
   readonly total: number[];
-  /** dB, through the layers alone. */
+  /** dB, through the layers alone; studs only damp the leaves they are fixed to. */
   readonly airborne: number[];
   /** dB, through the studs alone; null for a wall without studs. */
   readonly connections: number[] | null;
@@ -114,7 +114,7 @@ function wallPaths(
     expectConverged(converged, hz);
     return { airborne: coefficient, studs: 0 };
   }
-  const stack = prepareStack(layers, hz, air, losses);
+  const stack = prepareStack(dampedByStuds(layers, studs, hz), hz, air, losses);
   let airborne = 0;
   let throughStuds = 0;
   for (const stud of studs) {
@@ -142,6 +142,22 @@ function wallPaths(
     throughStuds += direct * shareOfRest(layers, studs, stud.driven, hz, air, field, losses);
   }
   return { airborne, studs: throughStuds };
+}
+
+/** Layers whose plates also lose the energy that the studs carry off. */
+function dampedByStuds(layers: readonly Layer[], studs: readonly Stud[], hz: number): readonly Layer[] {
+  const damped = Array.from(layers);
+  const add = (leaf: Leaf, loss: number) => {
+    for (let i = leaf.first; i <= leaf.last; i++) {
+      const layer = damped[i]!;
+      if (layer.kind === 'plate') damped[i] = { ...layer, lossFactor: layer.lossFactor + loss };
+    }
+  };
+  for (const { connection, driving, driven } of studs) {
+    add(driving, couplingLossFactor(driving, driven, connection, hz));
+    add(driven, couplingLossFactor(driven, driving, connection, hz));
+  }
+  return damped;
 }
 
 /** What the layers behind a driven leaf let through of what the leaf alone would radiate. */
