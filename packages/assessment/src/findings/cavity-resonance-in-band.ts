@@ -12,12 +12,15 @@ import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
 import { joined } from '../text/joined.js';
 import { textRange } from '../text/text-range.js';
-import { inVoiceRange, nominalOf, sourcesWithEnergyAt } from './source-energy.js';
+import { inVoiceRange, nominalOf, sourcesWithEnergyAt, voiceRange } from './source-energy.js';
 
 /** Gap depths that the fix tries, m, beside twice the present one; deeper than that a booth wall stops being a wall. */
 const triedGaps = [0.05, 0.1, 0.15, 0.2];
-/** The first of them that helps by this in the band of the dip is offered, dB; else the deepest. */
-const worthwhileDb = 10;
+/**
+ * The first of them is offered that helps by this in the band of the dip, dB, and either moves the resonance below the
+ * voice or raises STC by as much: a dip that only moves within the voice is no help. Failing that, the deepest.
+ */
+const worthwhileDb = 5;
 
 /**
  * The air between two leaves is a spring, and its resonance lies where a source of the text, or the voice, has energy.
@@ -120,7 +123,12 @@ function deeperGapFix(
     };
   });
   const now = figures.transmissionLossDb as number;
-  const best = tried.find(({ loss }) => (loss[dip] as number) >= now + worthwhileDb) ?? tried.at(-1);
+  const best =
+    tried.find(
+      ({ moved, loss }) =>
+        (loss[dip] as number) >= now + worthwhileDb &&
+        (moved < voiceRange.fromHz || ratingsOf(loss).stc >= (figures.stc as number) + worthwhileDb),
+    ) ?? tried.at(-1);
   if (best === undefined) return 'The gap is already deep; more mass in the lighter leaf lowers the resonance.';
   const { deeper, moved, loss } = best;
   figures.deeperGapM = deeper;
