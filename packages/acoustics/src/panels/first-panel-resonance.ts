@@ -11,7 +11,7 @@ const clampedSlope = 1.248;
 /**
  * Lowest bending resonance of a rectangular plate, Hz.
  *
- * Equation: f11 = (pi/2) sqrt(B/m) sqrt(G^4 (1/a^4 + 1/b^4) + 2 H^4/(a^2 b^2)), with G = H = 1 for simply supported and
+ * Equation: f11 = (pi/2) sqrt(B/m) sqrt(G^4 (1/a^4 + 1/b^4) + 2 H^2/(a^2 b^2)), with G = H = 1 for simply supported and
  * G = 1.506, H = 1.248 for clamped edges. a, b in m.
  * Source: G.B. Warburton, Proc. Inst. Mech. Eng. 168 (1954) 371 (from memory); simply supported: thin-plate theory.
  * Valid for thin plates; the clamped value is an upper bound within about 1 %.
@@ -30,6 +30,6 @@ export function modeFrequency(speed: number, a: number, b: number, m: number, n:
 export function edgeFactor(a: number, b: number, edges: Edges): number {
   if (edges === 'simply-supported') return 1;
   const simply = 1 / a ** 2 + 1 / b ** 2;
-  const clamped = Math.sqrt(clampedBeam ** 4 * (1 / a ** 4 + 1 / b ** 4) + (2 * clampedSlope ** 4) / (a ** 2 * b ** 2));
+  const clamped = Math.sqrt(clampedBeam ** 4 * (1 / a ** 4 + 1 / b ** 4) + (2 * clampedSlope ** 2) / (a ** 2 * b ** 2));
   return edges === 'clamped' ? clamped / simply : Math.sqrt(clamped / simply);
 }
