@@ -24,4 +24,5 @@ export type { DimensionName } from './units/dimension.js';
 export type { UnitEntry } from './units/unit-entry.js';
 export { units } from './units/units.js';
 export type { Block, BlockName, Fact, Part, SymbolKind } from './vocabulary/shape.js';
+export { shapeText } from './vocabulary/shape-text.js';
 export { vocabulary } from './vocabulary/vocabulary.js';
