@@ -1,10 +1,13 @@
 import fs from 'node:fs';
 import path from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, afterEach, describe, expect, test } from 'vitest';
 import { badTexts, smallBooth } from './bad-inputs.js';
 import { buildCommand, folderWith, root, stackLine } from './cli-runner.js';
 
 const command = buildCommand();
+const schema = JSON.parse(fs.readFileSync(path.join(root, 'packages/assessment/schema/result.schema.json'), 'utf8'));
+const validate = new Ajv2020({ allErrors: true, strict: false }).compile(schema);
 afterAll(() => command.remove());
 let scene: ReturnType<typeof folderWith> | undefined;
 afterEach(() => {
@@ -37,6 +40,7 @@ describe('boothwright check', () => {
       'What to change first',
       'What gets in',
       'What gets out',
+      'Sound inside',
       'Air',
       'Size, mass, floor, cost',
       'Assemblies',
@@ -115,6 +119,7 @@ describe('boothwright check --format json', () => {
     const broken = smallBooth.replace('roof   shell', 'roof   shel');
     const { code, stdout, stderr } = inFolder({ 'small.booth': broken })('check', '--format', 'json', 'small.booth');
     const document = JSON.parse(stdout);
+    expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
     expect(document.schema).toBe('boothwright-result/1');
     expect(document.file).toBe('small.booth');
     expect(Object.keys(document.booths)).toEqual(['corner']);

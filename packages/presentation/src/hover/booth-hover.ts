@@ -7,7 +7,7 @@ import { bandName, formatFrequency } from '../numbers/format-frequency.js';
 import { formatFigures, formatNumber } from '../numbers/format-number.js';
 import { formatQuantity } from '../numbers/format-quantity.js';
 import { bandLevel, rangedText, totalsText } from '../numbers/level-words.js';
-import { octaveCentres, octaveLevels, octaveLoss } from '../numbers/octaves.js';
+import { atOctaveCentres, octaveCentres, octaveLevels, octaveLoss } from '../numbers/octaves.js';
 import { requirementName, verdictText } from '../numbers/requirement-words.js';
 import type { HoverContext } from './hover-context.js';
 import { bullets, code, escapeMarkdown, paragraphs, table } from './markdown.js';
@@ -30,6 +30,7 @@ export function boothHover(name: string, booth: BoothResult, context: BoothHover
       [
         ['kept out', ...octaveLoss(booth.compositeTransmissionLossDb).map(bandLevel)],
         ['noise inside', ...octaveLevels(noise.total.byBand).map(bandLevel)],
+        ['reverberation, s', ...atOctaveCentres(booth.reverberation.eyringS).map(seconds)],
       ],
     ),
     voiceOutside &&
@@ -43,6 +44,11 @@ export function boothHover(name: string, booth: BoothResult, context: BoothHover
     requirements.length > 0 &&
       bullets(requirements.map((requirement) => `${code(requirementName(requirement))} ${verdictText(requirement)}`)),
   );
+}
+
+/** Where no formula holds there are single modes instead. */
+function seconds(time: number | null): string {
+  return time === null ? 'modes' : formatNumber(time, 2);
 }
 
 function airPicture(

@@ -17,3 +17,8 @@ export function octaveLoss(thirds: readonly number[]): readonly number[] {
 export function thirdsUnderOctaves<T>(thirds: readonly T[]): readonly (readonly T[])[] {
   return [0, 1, 2].map((row) => thirds.filter((_, index) => index % 3 === row));
 }
+
+/** What third-octave bands hold at the octave centres: every middle third. */
+export function atOctaveCentres<T>(thirds: readonly T[]): readonly T[] {
+  return thirds.filter((_, index) => index % 3 === 1);
+}

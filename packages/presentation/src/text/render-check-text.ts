@@ -13,6 +13,7 @@ import { getsOutSection } from './sections/gets-out.js';
 import { headlineSection } from './sections/headline.js';
 import { requirementsSection } from './sections/requirements.js';
 import { roomToneSection } from './sections/room-tone.js';
+import { soundInsideSection } from './sections/sound-inside.js';
 import { variantsSection } from './sections/variants.js';
 import type { TextStyle } from './text-style.js';
 
@@ -38,6 +39,7 @@ export function renderCheckText(
         getsInSection(name, booth, result, style),
         roomToneSection(booth, suffix, style),
         getsOutSection(booth, suffix, style),
+        soundInsideSection(booth, suffix, style),
         airSection(booth, suffix, style),
         buildSection(booth, suffix, style),
       ];
