@@ -15,6 +15,12 @@ export function variantsSection(result: ResultDocument, style: TextStyle): strin
   const titles = names
     .filter((name) => result.variants[name]?.title)
     .map((name) => wrapText(printable(`${name}: ${result.variants[name]?.title}`), style.width, '  ', '    '));
+  const note = wrapText(
+    '= as the base. Every figure has a range like that of the base above.',
+    style.width,
+    '  ',
+    '    ',
+  );
   const tables: string[] = [];
   let chunk: string[] = [];
   for (const name of names) {
@@ -25,7 +31,11 @@ export function variantsSection(result: ResultDocument, style: TextStyle): strin
     } else chunk = wider;
   }
   tables.push(variantTable(result, chunk));
-  return section('What each variant is worth', [titles.join('\n'), ...tables].filter(Boolean).join('\n\n'), style);
+  return section(
+    'What each variant is worth',
+    [titles.join('\n'), ...tables, note].filter(Boolean).join('\n\n'),
+    style,
+  );
 }
 
 function tableWidth(table: string): number {
