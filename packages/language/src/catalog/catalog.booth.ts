@@ -9,17 +9,17 @@ export const catalogueText: string = `# Materials for booths. Facts with citatio
 material birch-plywood "birch plywood" {
   kind        panel
   density     710 kg/m3
-  modulus     9.58 GPa    from derived "E = density x cL^2 x (1 - nu^2) with cL = 3850 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
+  modulus     9.58 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 3850 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
   poisson     0.3
-  loss-factor 0.05        from practice "as for softwood plywood in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
-  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
+  loss-factor 0.05 from practice "as for softwood plywood in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription; Poisson's ratio marked as an estimate there"
 }
 
 material softwood-plywood "softwood (fir) plywood" {
   kind        panel
   density     600 kg/m3
   modulus     8.3 GPa
-  poisson     0.3         from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
+  poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
@@ -27,17 +27,17 @@ material softwood-plywood "softwood (fir) plywood" {
 material osb "oriented strand board" {
   kind        panel
   density     590 kg/m3
-  modulus     3.55 GPa    from derived "E = density x cL^2 x (1 - nu^2) with the effective cL = 2570 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
+  modulus     3.55 GPa from derived "E = density x cL^2 x (1 - nu^2) with the effective cL = 2570 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
   poisson     0.3
-  loss-factor 0.05        from practice "as for other wood boards in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
-  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
+  loss-factor 0.05 from practice "as for other wood boards in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription; Poisson's ratio marked as an estimate there"
 }
 
 material mdf "medium density fibreboard" {
   kind        panel
   density     770 kg/m3
   modulus     3.7 GPa
-  poisson     0.3         from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
+  poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
@@ -46,7 +46,7 @@ material particle-board "particle board, flooring grade" {
   kind        panel
   density     700 kg/m3
   modulus     2.8 GPa
-  poisson     0.3         from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
+  poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
@@ -55,7 +55,7 @@ material solid-core "door leaf of solid particle board, standard grade" {
   kind        panel
   density     625 kg/m3
   modulus     2.1 GPa
-  poisson     0.3         from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
+  poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, standard particle board, read in a transcription; the facings of a leaf are left out"
 }
@@ -64,7 +64,7 @@ material hardboard "hardboard (compressed wood fibre)" {
   kind        panel
   density     1000 kg/m3
   modulus     4.0 GPa
-  poisson     0.3         from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
+  poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
@@ -81,18 +81,18 @@ material gypsum-board "gypsum board" {
 material gypsum-board-reinforced "gypsum board with glass fibre" {
   kind        panel
   density     800 kg/m3
-  modulus     2.94 GPa    from derived "E = density x cL^2 x (1 - nu^2) with cL = 2010 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
+  modulus     2.94 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 2010 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
   poisson     0.3
-  loss-factor 0.05        from practice "as for gypsum board in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
-  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
+  loss-factor 0.05 from practice "as for gypsum board in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription; Poisson's ratio marked as an estimate there"
 }
 
 material soft-fibreboard "soft wood-fibre board" {
   kind        panel
   density     250 kg/m3
   modulus     0.2 GPa
-  poisson     0.15        from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, wood fibre board, read in a transcription"
-  loss-factor 0.05        from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, wood fibre board in place, read in a transcription"
+  poisson     0.15 from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, wood fibre board, read in a transcription"
+  loss-factor 0.05 from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, wood fibre board in place, read in a transcription"
   source      memory "insulation-grade board; no document opened"
 }
 
@@ -155,15 +155,15 @@ material aluminium-sheet "aluminium sheet" {
 }
 
 material lead-sheet "lead sheet" {
-  kind        limp
-  density     11340 kg/m3
-  source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
+  kind    limp
+  density 11340 kg/m3
+  source  published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 
 # Sold by mass per area: write the mass on the layer's line.
 material limp-sheet "loaded limp sheet" {
-  kind        limp
-  density     2450 kg/m3  from derived "4.9 kg/m2 at 2 mm, loaded sheet in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table 7.6"
+  kind    limp
+  density 2450 kg/m3 from derived "4.9 kg/m2 at 2 mm, loaded sheet in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table 7.6"
 }
 
 # ---------------------------------------------------------------- fibre and foam
@@ -171,19 +171,19 @@ material limp-sheet "loaded limp sheet" {
 # Resistivity through the slab. The constants are printed, the form of the equation is remembered.
 material mineral-wool-40 "mineral wool, 40 kg/m3" {
   kind        porous
-  density     40 kg/m3    from practice "the grade itself"
+  density     40 kg/m3 from practice "the grade itself"
   resistivity 12.2 kPa.s/m2 from derived "780 x density^1.59 / 4.75^2, constants of C. Hopkins, Sound Insulation (2007), Eq. 1.165 for rock wool, pp. 80-81; form of the equation from memory"
 }
 
 material mineral-wool-60 "mineral wool, 60 kg/m3" {
   kind        porous
-  density     60 kg/m3    from practice "the grade itself"
+  density     60 kg/m3 from practice "the grade itself"
   resistivity 23.2 kPa.s/m2 from derived "780 x density^1.59 / 4.75^2, constants of C. Hopkins, Sound Insulation (2007), Eq. 1.165 for rock wool, pp. 80-81; form of the equation from memory"
 }
 
 material mineral-wool-100 "mineral wool, 100 kg/m3" {
   kind        porous
-  density     100 kg/m3   from practice "the grade itself"
+  density     100 kg/m3 from practice "the grade itself"
   resistivity 52.3 kPa.s/m2 from derived "780 x density^1.59 / 4.75^2, constants of C. Hopkins, Sound Insulation (2007), Eq. 1.165 for rock wool, pp. 80-81; form of the equation from memory"
 }
 
@@ -203,25 +203,25 @@ material glass-wool-130 "dense glass wool, 130 kg/m3" {
 
 material polyester-batting "polyester batting, 20 kg/m3" {
   kind        porous
-  density     20 kg/m3    from practice "the grade itself"
+  density     20 kg/m3 from practice "the grade itself"
   resistivity 1.75 kPa.s/m2 from memory "26 x density^1.404, M. Garai, F. Pompoli, 2005, for fibres of 18 to 48 um; no document opened"
 }
 
 material felt "wool or fibre felt" {
   kind        porous
-  density     150 kg/m3   from memory "no document opened"
+  density     150 kg/m3 from memory "no document opened"
   resistivity 44 kPa.s/m2 from derived "geometric middle of 26 to 73.3 kPa.s/m2, T. Cox, P. D'Antonio, Acoustic Absorbers and Diffusers, 3rd ed. (2017), Table 6.2"
 }
 
 material melamine-foam "melamine foam" {
   kind        porous
-  density     9.5 kg/m3   from memory "no document opened"
+  density     9.5 kg/m3 from memory "no document opened"
   resistivity 13.6 kPa.s/m2 from derived "geometric middle of 10.5 to 17.5 kPa.s/m2, T. Cox, P. D'Antonio, Acoustic Absorbers and Diffusers, 3rd ed. (2017), Table 6.2"
 }
 
 material polyurethane-foam "open-cell polyurethane foam" {
   kind        porous
-  density     28 kg/m3    from memory "no document opened"
+  density     28 kg/m3 from memory "no document opened"
   resistivity 7.6 kPa.s/m2 from derived "geometric middle of 4.5 to 12.9 kPa.s/m2, T. Cox, P. D'Antonio, Acoustic Absorbers and Diffusers, 3rd ed. (2017), Table 6.2"
 }
 
@@ -245,28 +245,28 @@ material close-weave-cloth "close-weave upholstery cloth" {
 
 material carpet-tile "carpet tile" {
   kind         covering
-  surface-mass 4 kg/m2    from memory "tile with a heavy back; no document opened"
-  thickness    6 mm       from memory "no document opened"
-  absorption   octave 125 Hz 0.01, 250 Hz 0.05, 500 Hz 0.10, 1 kHz 0.20, 2 kHz 0.45, 4 kHz 0.65 from published "M. Long, Architectural Acoustics, 2nd ed. (2014), indoor-outdoor carpet, read in a transcription"
+  surface-mass 4 kg/m2 from memory "tile with a heavy back; no document opened"
+  thickness    6 mm from memory "no document opened"
+  absorption   octave 125 Hz 0.01, 250 Hz 0.05, 500 Hz 0.10, 1 kHz 0.20, 2 kHz 0.45, 4 kHz 0.65 from published "M. Long, Architectural Acoustics, 2nd ed. (2014), Table 7.1, pp. 283-286, indoor-outdoor carpet, read in a transcription"
 }
 
 material carpet-on-underlay "heavy carpet on felt or foam underlay" {
   kind         covering
-  surface-mass 3.5 kg/m2  from memory "carpet and 1.35 kg/m2 underlay together; no document opened"
-  thickness    12 mm      from memory "no document opened"
-  absorption   octave 125 Hz 0.08, 250 Hz 0.24, 500 Hz 0.57, 1 kHz 0.69, 2 kHz 0.71, 4 kHz 0.73 from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), heavy carpet on 1.35 kg/m2 felt or foam rubber, read in a transcription"
+  surface-mass 3.5 kg/m2 from memory "carpet and 1.35 kg/m2 underlay together; no document opened"
+  thickness    12 mm from memory "no document opened"
+  absorption   octave 125 Hz 0.08, 250 Hz 0.24, 500 Hz 0.57, 1 kHz 0.69, 2 kHz 0.71, 4 kHz 0.73 from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table 6.2, pp. 338-340, heavy carpet on 1.35 kg/m2 felt or foam rubber, read in a transcription"
 }
 
 material rubber-mat "rubber mat" {
   kind       covering
-  density    1150 kg/m3   from derived "middle of 1100 to 1200 kg/m3, D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1"
-  absorption octave 125 Hz 0.04, 250 Hz 0.03, 500 Hz 0.04, 1 kHz 0.04, 2 kHz 0.03, 4 kHz 0.02 from published "T. Cox, P. D'Antonio, Acoustic Absorbers and Diffusers, 3rd ed. (2017), cork, linoleum or rubber tile on a solid floor, read in a transcription"
+  density    1150 kg/m3 from derived "middle of 1100 to 1200 kg/m3, D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1"
+  absorption octave 125 Hz 0.04, 250 Hz 0.03, 500 Hz 0.04, 1 kHz 0.04, 2 kHz 0.03, 4 kHz 0.02 from published "T. Cox, P. D'Antonio, Acoustic Absorbers and Diffusers, 3rd ed. (2017), Appendix A, cork, linoleum or rubber tile on a solid floor, read in a transcription"
 }
 
 material cork "cork sheet" {
   kind       covering
-  density    250 kg/m3    from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
-  absorption octave 125 Hz 0.08, 250 Hz 0.02, 500 Hz 0.08, 1 kHz 0.19, 2 kHz 0.21, 4 kHz 0.22 from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), glued cork floor tiles, read in a transcription"
+  density    250 kg/m3 from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
+  absorption octave 125 Hz 0.08, 250 Hz 0.02, 500 Hz 0.08, 1 kHz 0.19, 2 kHz 0.21, 4 kHz 0.22 from published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table 6.2, pp. 338-340, glued cork floor tiles, read in a transcription"
 }
 
 # ---------------------------------------------------------------- lumber

@@ -3,7 +3,7 @@ import { fixedWords, parseParts } from '../syntax/parse-parts.js';
 import { BrokenLine, endsFact, fail, peek } from '../syntax/parser-state.js';
 import type { Token } from '../syntax/token.js';
 import type { Slot, Span, Statement } from '../syntax/tree.js';
-import type { Fact, Part } from '../vocabulary/shape.js';
+import type { BlockName, Fact, Part } from '../vocabulary/shape.js';
 import { blockOf } from '../vocabulary/vocabulary.js';
 import { nameOf, slotOf } from './block-reader.js';
 import { type CheckContext, complain, meantHint, rangeIn, refer } from './context.js';
@@ -160,8 +160,9 @@ function change(
   if (!fact) return reportPath(override, statement, word, facts);
   const used = depth + (two ? 2 : 1);
   const existing = statement.block!.statements.find((candidate) => candidate.fact === fact);
-  if (existing?.block && used < path.length) {
-    const next = change(override, existing, used, container);
+  if (existing && fact.block && used < path.length && !slotParts(fact.parts).has(path[used]!.word)) {
+    const opened = existing.block ? existing : withEmptyBlock(existing, fact.block.name);
+    const next = change(override, opened, used, container);
     return next && replaceChild(statement, existing, next);
   }
   const next = changeFact(override, fact, existing, used);
@@ -196,6 +197,14 @@ function reportPath(override: Override, statement: Statement, word: Word, facts:
     });
   }
   return undefined;
+}
+
+/** A line whose block was left out, such as `mic at …`, can still be given facts. */
+function withEmptyBlock(statement: Statement, name: BlockName): Statement {
+  return {
+    ...statement,
+    block: { name, statements: [], closed: true, from: statement.headerTo, to: statement.headerTo },
+  };
 }
 
 function replaceChild(statement: Statement, child: Statement, next: Statement): Statement {

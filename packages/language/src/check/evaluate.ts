@@ -1,6 +1,6 @@
 import type { Expression, LiteralNode, Span } from '../syntax/tree.js';
 import { type Amount, add, baseValue, dimensionKey, divide, multiply, negate, subtract } from '../units/math.js';
-import { amountOf, type ResolvedUnit, resolveUnit } from '../units/resolve-unit.js';
+import { amountOf, type ResolvedUnit, resolveUnit, toBase } from '../units/resolve-unit.js';
 import { inWords, type Value } from './value.js';
 
 /** Where an expression stands and what its names mean. */
@@ -62,7 +62,8 @@ function literal(node: LiteralNode, scope: EvaluationScope): Value | undefined {
   const rest = node.rest && resolveUnit(node.rest.unit.text);
   const extra = node.rest && rest?.kind === 'factor' ? { value: node.rest.value, unit: rest } : undefined;
   const si =
-    (share ? node.value / 100 : node.value * (factor?.factor ?? 1)) + (extra ? extra.value * extra.unit.factor : 0);
+    (share ? node.value / 100 : factor ? toBase(node.value, factor) : node.value) +
+    (extra ? toBase(extra.value, extra.unit) : 0);
   const amount = (): Amount => {
     const own = factor ? amountOf(node.value, factor) : si;
     return extra ? add(own, amountOf(extra.value, extra.unit)) : own;
@@ -96,7 +97,7 @@ function quantityTolerance(
   const own = given.unit ? resolveUnit(given.unit.text) : undefined;
   if (own?.kind === 'share') return (size * given.value) / 100;
   if (own?.kind === 'factor' && unit?.kind === 'factor' && own.dimension === unit.dimension)
-    return given.value * own.factor;
+    return toBase(given.value, own);
   if (!given.unit && !node.unit) return given.value;
   scope.report(
     'tolerance',

@@ -96,7 +96,8 @@ function readFloor(reader: BlockReader): Site['floor'] {
 
 function readSources(reader: BlockReader): NoiseSource[] {
   const sources: NoiseSource[] = [];
-  for (const statement of [...factsOf(reader, 'noise'), ...factsOf(reader, 'impact')].sort((a, b) => a.from - b.from)) {
+  for (const statement of reader.header.block?.statements ?? []) {
+    if (statement.fact?.keyword !== 'noise' && statement.fact?.keyword !== 'impact') continue;
     const named = nameOf(statement);
     if (!named) continue;
     const twin = sources.find((other) => other.name === named.name);

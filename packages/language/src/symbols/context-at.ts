@@ -30,19 +30,21 @@ export function contextAt(parsed: ParsedFile, offset: number): Context {
 function surroundings(statements: readonly Statement[], offset: number): { block: BlockName; fact: Fact | undefined } {
   let block: BlockName = 'file';
   let fact: Fact | undefined;
-  const visit = (list: readonly Statement[]): void => {
-    for (const statement of list) {
-      if (offset < statement.from || offset > statement.to) continue;
-      const inside =
-        statement.block && offset > statement.block.from && (!statement.block.closed || offset < statement.block.to);
+  const visit = (list: readonly Statement[], limit: number): void => {
+    list.forEach((statement, i) => {
+      // A block that is still open reaches as far as the next statement.
+      const isOpen = statement.block && !statement.block.closed;
+      const end = isOpen ? (list[i + 1]?.from ?? limit) : statement.to;
+      if (offset < statement.from || offset > end) return;
+      const inside = statement.block && offset > statement.block.from && (isOpen || offset < statement.block.to);
       if (inside) {
         block = statement.block!.name;
         fact = undefined;
-        visit(statement.block!.statements);
+        visit(statement.block!.statements, end);
       } else fact = statement.fact;
-    }
+    });
   };
-  visit(statements);
+  visit(statements, Number.POSITIVE_INFINITY);
   return { block, fact };
 }
 

@@ -55,7 +55,7 @@ function factsStartingWith(block: BlockName, word: string): readonly Fact[] {
 export function parseFileStatements(state: ParserState): Statement[] {
   const statements: Statement[] = [];
   for (;;) {
-    if (state.probe) expecting(state, { kind: 'fact', facts: blockOf('file').facts });
+    if (state.probe && startsFact(state)) expecting(state, { kind: 'fact', facts: blockOf('file').facts });
     const token = peek(state);
     if (token.kind === 'newline') {
       if (state.index >= state.tokens.length - 1) return statements;
@@ -75,6 +75,12 @@ export function parseFileStatements(state: ParserState): Statement[] {
       statements.push(parseStatement(state, ['file']));
     }
   }
+}
+
+/** True where a new fact may start: behind a line end, a `;` or a brace. */
+function startsFact(state: ParserState): boolean {
+  const before = previous(state);
+  return !before || before.kind === 'newline' || [';', '{', '}'].includes(before.text);
 }
 
 function tooManyStatements(state: ParserState, at: Span): boolean {
@@ -341,11 +347,10 @@ function parseBlock(state: ParserState, name: BlockName, open: Open, header: Spa
   });
   const facts = blockOf(name).facts;
   for (;;) {
-    expecting(
-      state,
-      facts.some((fact) => fact.keyword === '' && fact !== overrideFact) ? { kind: 'layer' } : { kind: 'fact', facts },
-    );
-    if (state.probe) expecting(state, { kind: 'fact', facts });
+    if (state.probe && startsFact(state)) {
+      if (facts.some((fact) => fact.keyword === '' && fact !== overrideFact)) expecting(state, { kind: 'layer' });
+      expecting(state, { kind: 'fact', facts });
+    }
     const token = peek(state);
     if (isSymbol(token, '}')) {
       if (open.length === 2 && closesTooEarly(state)) {

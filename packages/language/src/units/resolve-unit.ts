@@ -82,6 +82,12 @@ export function currencyOf(key: string): string | undefined {
   return currencies.get(key);
 }
 
+/** A literal in base units. Dividing by 1000 keeps `12.5 mm` at 0.0125, where multiplying by 0.001 would not. */
+export function toBase(value: number, { factor }: Extract<ResolvedUnit, { kind: 'factor' }>): number {
+  const divisor = Math.round(1 / factor);
+  return factor < 1 && Math.abs(divisor * factor - 1) < 1e-12 ? value / divisor : value * factor;
+}
+
 /** The amount of a literal, for arithmetic. */
 export function amountOf(value: number, unit: Extract<ResolvedUnit, { kind: 'factor' }>): Amount {
   return multiply(value, unit.one);
