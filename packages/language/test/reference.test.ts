@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { checkText } from './check-text.js';
 import { blockTable, defaultRow, unitRow } from './vocabulary/reference-rows.js';
 
-const reference = readFileSync(join(import.meta.dirname, '../../../docs/language.md'), 'utf8');
+const docs = join(import.meta.dirname, '../../../docs');
+const reference = ['language.md', 'language-units.md'].map((name) => readFileSync(join(docs, name), 'utf8')).join('\n');
 const codeBlocks = [...reference.matchAll(/^```booth\n([\s\S]*?)^```$/gm)].map((match) => match[1]!);
 
 describe('the language reference', () => {
