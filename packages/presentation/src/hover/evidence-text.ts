@@ -22,12 +22,17 @@ export function originText(origin: Origin): string {
   return `default \`${origin.name}\``;
 }
 
-/** The evidence of a value and what it rests on; for a given value, that of the covering source line if there is one. */
+/**
+ * How strongly a value is backed and what it rests on. A figure that is given may say so itself; otherwise the `source`
+ * line of its material speaks for it.
+ */
 export function backing(
   origin: Origin,
   covering: Sourced<string> | undefined,
 ): { readonly evidence: string; readonly source: string } {
   if (origin.kind !== 'given') return { evidence: evidenceText(origin.evidence), source: origin.source };
-  if (!covering) return { evidence: evidenceText('stated'), source: '' };
-  return { evidence: 'stated with its source', source: covering.value };
+  const line = covering?.origin.kind === 'default' ? undefined : covering;
+  const evidence = origin.evidence ?? line?.origin.evidence ?? 'stated';
+  const source = origin.source ?? line?.value ?? '';
+  return { evidence: evidence === 'stated' && source !== '' ? 'stated with a source' : evidenceText(evidence), source };
 }

@@ -26,6 +26,7 @@ const wool: Material = {
   range,
   kind: 'porous',
   density: { ...value(38, { kind: 'given' }), tolerance: 3.8 },
+  flowResistance: value(240, { kind: 'given', evidence: 'measured', source: 'own rig, 2025' }),
   resistivity: value(9000, { kind: 'catalogue', evidence: 'published', source: 'a handbook (1999), table 3' }),
   lossFactor: value(0.1, {
     kind: 'default',
