@@ -9,8 +9,29 @@ export function guarded<A extends unknown[], R>(
     try {
       return answer(...input);
     } catch (error) {
-      log(`${what} failed: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
+      log(failure(what, error));
       return nothing;
     }
   };
+}
+
+/** The same for an answer that is waited for. */
+export function guardedLater<A extends unknown[], R>(
+  what: string,
+  log: (message: string) => void,
+  nothing: R,
+  answer: (...input: A) => Promise<R>,
+): (...input: A) => Promise<R> {
+  return async (...input) => {
+    try {
+      return await answer(...input);
+    } catch (error) {
+      log(failure(what, error));
+      return nothing;
+    }
+  };
+}
+
+function failure(what: string, error: unknown): string {
+  return `${what} failed: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`;
 }

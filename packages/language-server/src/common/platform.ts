@@ -1,4 +1,5 @@
-import type { SourceAnswer } from '@boothwright/language';
+import type { ResultDocument } from '@boothwright/assessment';
+import type { BoothSpec, SourceAnswer } from '@boothwright/language';
 
 /** What differs between a process and a web worker. */
 export interface Platform {
@@ -6,4 +7,6 @@ export interface Platform {
   read(folderUri: string, path: string): SourceAnswer;
   /** Runs a task once the messages that have arrived are dealt with; the answer calls it off. */
   later(task: () => void): () => void;
+  /** Works the numbers of a spec out, beside everything else where the platform can. */
+  assess(spec: BoothSpec): Promise<ResultDocument>;
 }

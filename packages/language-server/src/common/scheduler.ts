@@ -6,8 +6,8 @@ export interface SchedulerOptions {
   reportText(uri: string): void;
   /** True when numbers are to be worked out for the document. */
   isPending(uri: string): boolean;
-  /** Works the numbers out and reports them. */
-  reportNumbers(uri: string): void;
+  /** Works the numbers out and reports them; never fails. */
+  reportNumbers(uri: string): Promise<void>;
 }
 
 /**
@@ -25,15 +25,20 @@ export function createScheduler({ platform, reportText, isPending, reportNumbers
   const unassessed = new Set<string>();
   let textTurnWaits = false;
   let numbersTurn: (() => void) | undefined;
+  let assessing = false;
 
-  const runNumbers = (): void => {
+  const runNumbers = async (): Promise<void> => {
     numbersTurn = undefined;
     const [uri] = unassessed;
-    if (uri === undefined) return;
+    if (uri === undefined || assessing) return;
     unassessed.delete(uri);
-    if (isPending(uri)) reportNumbers(uri);
+    if (isPending(uri)) {
+      assessing = true;
+      await reportNumbers(uri);
+      assessing = false;
+    }
     // One document per turn, so that a keystroke gets in between.
-    if (unassessed.size > 0) numbersTurn = platform.later(runNumbers);
+    if (unassessed.size > 0) numbersTurn ??= platform.later(runNumbers);
   };
 
   const runText = (): void => {

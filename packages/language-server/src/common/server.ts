@@ -15,9 +15,10 @@ import { diagnostics } from './diagnostics.js';
 import { documentSymbols } from './document-symbols.js';
 import { foldingRanges } from './folding-ranges.js';
 import { formatting } from './formatting.js';
-import { guarded } from './guarded.js';
+import { guarded, guardedLater } from './guarded.js';
 import { hover } from './hover.js';
 import { inlayHints } from './inlay-hints.js';
+import { createNumbers, type Numbers } from './numbers.js';
 import type { Platform } from './platform.js';
 import { references } from './references.js';
 import { prepareRename, RenameRefused, rename } from './rename.js';
@@ -44,6 +45,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   let canWatchSettings = false;
   let canWatchFolders = false;
   let workspace: Workspace = newWorkspace();
+  let numbers: Numbers = createNumbers(workspace, platform.assess);
 
   function newWorkspace(): Workspace {
     return createWorkspace({
@@ -65,13 +67,14 @@ export function startServer(connection: Connection, platform: Platform): void {
   const refreshHints = (): void => {
     if (canRefreshHints) connection.languages.inlayHint.refresh().catch(() => undefined);
   };
-  const assessNow = guarded('Assessing', log, false, (uri: string) => workspace.assessNow(uri));
+  const settle = guardedLater('Assessing', log, false, (uri: string) => numbers.settle(uri));
   const scheduler = createScheduler({
     platform,
     reportText: publish,
-    isPending: guarded('Checking', log, false, (uri: string) => workspace.isPending(uri)),
-    reportNumbers(uri) {
-      if (!assessNow(uri)) return;
+    isPending: guarded('Checking', log, false, (uri: string) => workspace.pending(uri) !== undefined),
+    async reportNumbers(uri) {
+      // Numbers of a text that was typed over in the meantime are followed by those of the new one.
+      if (!(await settle(uri)) || workspace.pending(uri) !== undefined) return;
       publish(uri);
       refreshHints();
     },
@@ -88,6 +91,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     canWatchSettings = capabilities.workspace?.didChangeConfiguration?.dynamicRegistration === true;
     canWatchFolders = capabilities.workspace?.workspaceFolders === true;
     workspace = newWorkspace();
+    numbers = createNumbers(workspace, platform.assess);
     return {
       serverInfo: { name: 'boothwright' },
       capabilities: {
@@ -141,22 +145,22 @@ export function startServer(connection: Connection, platform: Platform): void {
   });
 
   const viewOf = (uri: string) => workspace.view(uri);
-  const withNumbers = (uri: string) => {
-    assessNow(uri);
+  const withNumbers = async (uri: string) => {
+    await settle(uri);
     return workspace.view(uri);
   };
 
   connection.onHover(
-    guarded('Hover', log, null, ({ textDocument, position }) => {
-      const view = withNumbers(textDocument.uri);
+    guardedLater('Hover', log, null, async ({ textDocument, position }) => {
+      const view = await withNumbers(textDocument.uri);
       return (view && hover(view, position, client)) ?? null;
     }),
   );
   connection.languages.inlayHint.on(
-    guarded('Inlay hints', log, [], ({ textDocument, range }) => {
+    guardedLater('Inlay hints', log, [], async ({ textDocument, range }) => {
       // Where a refresh will follow, the numbers at hand do until then.
       const atHand = viewOf(textDocument.uri);
-      const view = canRefreshHints && atHand?.results !== undefined ? atHand : withNumbers(textDocument.uri);
+      const view = canRefreshHints && atHand?.results !== undefined ? atHand : await withNumbers(textDocument.uri);
       return view === undefined ? [] : inlayHints(view, range, settings);
     }),
   );

@@ -1,5 +1,12 @@
-import { createAssessor, type ResultDocument } from '@boothwright/assessment';
-import { CATALOGUE_FILE, type CheckResult, catalogueText, checkSpec, type SourceHost } from '@boothwright/language';
+import type { ResultDocument } from '@boothwright/assessment';
+import {
+  type BoothSpec,
+  CATALOGUE_FILE,
+  type CheckResult,
+  catalogueText,
+  checkSpec,
+  type SourceHost,
+} from '@boothwright/language';
 import { catalogueUri } from './catalogue-uri.js';
 import { type FilePlace, filePlace, sameUri, uriOfPlace } from './file-place.js';
 import { type LineTable, lineTable } from './line-table.js';
@@ -28,10 +35,10 @@ export interface WorkspaceOptions {
 export interface Workspace {
   /** Undefined for a document that is not open or too long to be read. */
   view(uri: string): View | undefined;
-  /** Works the numbers out, unless they are there or the text is broken. Answers whether they are new. */
-  assessNow(uri: string): boolean;
-  /** True when the text is sound and its numbers are still to be worked out. */
-  isPending(uri: string): boolean;
+  /** What is to be worked out for the document; undefined when the numbers are there or the text is broken. */
+  pending(uri: string): Pending | undefined;
+  /** Takes the numbers that were worked out. */
+  accept(uri: string, pending: Pending, results: ResultDocument): void;
   /** Forgets what rests on a file; answers the other open documents that use it. */
   changed(uri: string): readonly string[];
   /** Forgets everything that was read from disk. */
@@ -39,18 +46,22 @@ export interface Workspace {
   closed(uri: string): void;
 }
 
+/** A sound text whose numbers are still to be worked out. */
+export interface Pending {
+  readonly text: string;
+  readonly spec: BoothSpec;
+}
+
 interface Entry {
   checked?: { readonly version: number; readonly result: CheckResult; readonly lines: LineTable };
   /** The last text whose numbers were worked out, and the numbers. */
-  assessed?: { readonly text: string; readonly spec: CheckResult['spec']; readonly results: ResultDocument };
+  assessed?: Pending & { readonly results: ResultDocument };
   /** The numbers with their places in a later text. */
   shifted?: { readonly text: string; readonly results: ResultDocument };
 }
 
 export function createWorkspace(options: WorkspaceOptions): Workspace {
   const entries = new Map<string, Entry>();
-  // It remembers parts of results, so that a keystroke costs only what depends on it.
-  const assessor = createAssessor();
   const entryOf = (uri: string): Entry => {
     let entry = entries.get(uri);
     if (entry === undefined) {
@@ -89,11 +100,6 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
 
   const isBroken = (checked: CheckResult) => checked.problems.some(({ severity }) => severity === 'error');
 
-  const isPending = (uri: string): boolean => {
-    const checked = check(uri);
-    return checked !== undefined && !isBroken(checked.result) && entryOf(uri).assessed?.spec !== checked.result.spec;
-  };
-
   const shiftedResults = (uri: string, text: string, file: string): ResultDocument | undefined => {
     const entry = entryOf(uri);
     if (entry.assessed === undefined) return undefined;
@@ -107,8 +113,6 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
   };
 
   return {
-    isPending,
-
     view(uri) {
       const checked = check(uri);
       const document = open(uri);
@@ -142,13 +146,19 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       };
     },
 
-    assessNow(uri) {
-      if (!isPending(uri)) return false;
-      const { result } = check(uri)!;
-      const entry = entryOf(uri);
-      entry.assessed = { text: open(uri)!.getText(), spec: result.spec, results: assessor.assess(result.spec) };
+    pending(uri) {
+      const checked = check(uri)?.result;
+      const text = open(uri)?.getText();
+      if (checked === undefined || text === undefined || isBroken(checked)) return undefined;
+      return entryOf(uri).assessed?.spec === checked.spec ? undefined : { text, spec: checked.spec };
+    },
+
+    accept(uri, pending, results) {
+      const entry = entries.get(uri);
+      // The document may have been closed in the meantime.
+      if (entry === undefined) return;
+      entry.assessed = { ...pending, results };
       delete entry.shifted;
-      return true;
     },
 
     changed(uri) {

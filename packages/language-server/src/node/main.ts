@@ -1,18 +1,29 @@
+import { isMainThread } from 'node:worker_threads';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node.js';
 import { startServer } from '../common/server.js';
+import { answerFromThread, assessInThread } from './assess-in-thread.js';
 import { readBelow } from './read-below.js';
 
-// Without a word on the command line about how to talk, the server talks over its standard streams.
-const transports = ['--stdio', '--node-ipc', '--socket', '--pipe'];
-const told = process.argv.some((word) => transports.some((transport) => word.startsWith(transport)));
-const connection = told
-  ? createConnection(ProposedFeatures.all)
-  : createConnection(ProposedFeatures.all, process.stdin, process.stdout);
+// The bundle is a CommonJS script, and the thread runs the same script.
+declare const __filename: string;
 
-startServer(connection, {
-  read: readBelow,
-  later(task) {
-    const handle = setImmediate(task);
-    return () => clearImmediate(handle);
-  },
-});
+if (isMainThread) listen();
+else answerFromThread();
+
+function listen(): void {
+  // Without a word on the command line about how to talk, the server talks over its standard streams.
+  const transports = ['--stdio', '--node-ipc', '--socket', '--pipe'];
+  const told = process.argv.some((word) => transports.some((transport) => word.startsWith(transport)));
+  const connection = told
+    ? createConnection(ProposedFeatures.all)
+    : createConnection(ProposedFeatures.all, process.stdin, process.stdout);
+
+  startServer(connection, {
+    read: readBelow,
+    assess: assessInThread(__filename),
+    later(task) {
+      const handle = setImmediate(task);
+      return () => clearImmediate(handle);
+    },
+  });
+}

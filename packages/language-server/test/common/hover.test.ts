@@ -76,7 +76,7 @@ describe('hover', () => {
     const { openSpecs, smallBooth } = await import('../helpers/index.js');
     const { hover } = await import('../../src/common/hover.js');
     const specs = openSpecs({ 'a.booth': smallBooth });
-    specs.workspace.assessNow(specs.uri('a.booth'));
+    specs.assess('a.booth');
     specs.change('a.booth', smallBooth.replace('gypsum-board 12.5 mm', 'gypsum-board 12.5 kPa'));
     const view = specs.view('a.booth');
     const place = view.lines.positionAt(view.text.indexOf('assembly wall') + 11);

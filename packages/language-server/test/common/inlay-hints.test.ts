@@ -70,7 +70,7 @@ describe('inlayHints', () => {
 
   it('stay, marked and on their lines, while the text is broken', () => {
     const specs = openSpecs({ 'a.booth': smallBooth });
-    specs.workspace.assessNow(specs.uri('a.booth'));
+    specs.assess('a.booth');
     specs.change('a.booth', `# a line more\n${smallBooth}`);
     specs.view('a.booth');
     specs.change('a.booth', `# a line more\n${smallBooth.replace('run 1.2 m', 'run 1.2 kg')}`);
@@ -81,7 +81,7 @@ describe('inlayHints', () => {
 
   it('are none for a requirement that was deleted', () => {
     const specs = openSpecs({ 'a.booth': smallBooth });
-    specs.workspace.assessNow(specs.uri('a.booth'));
+    specs.assess('a.booth');
     specs.change('a.booth', smallBooth.replace('require stc of wall >= 20\n', ''));
     expect(hintsOf(specs.view('a.booth'), ['requirements'])).toHaveLength(2);
   });

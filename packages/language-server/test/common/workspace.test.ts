@@ -24,22 +24,18 @@ describe('createWorkspace', () => {
 
   it('works the numbers out once for each text', () => {
     const specs = openSpecs({ 'a.booth': smallBooth });
-    const uri = specs.uri('a.booth');
-    expect(specs.workspace.isPending(uri)).toBe(true);
-    expect(specs.workspace.assessNow(uri)).toBe(true);
-    expect(specs.workspace.isPending(uri)).toBe(false);
-    expect(specs.workspace.assessNow(uri)).toBe(false);
+    expect(specs.assess('a.booth')).toBe(true);
+    expect(specs.assess('a.booth')).toBe(false);
     specs.change('a.booth', smallBooth.replace('60 mm', '61 mm'));
-    expect(specs.workspace.isPending(uri)).toBe(true);
+    expect(specs.workspace.pending(specs.uri('a.booth'))?.text).toContain('61 mm');
   });
 
   it('works out nothing for a broken text and keeps what was', () => {
     const specs = openSpecs({ 'a.booth': smallBooth });
-    const uri = specs.uri('a.booth');
-    specs.workspace.assessNow(uri);
+    specs.assess('a.booth');
     const before = specs.view('a.booth').results;
     specs.change('a.booth', `${smallBooth}let =\n`);
-    expect(specs.workspace.assessNow(uri)).toBe(false);
+    expect(specs.assess('a.booth')).toBe(false);
     expect(specs.view('a.booth').stale).toBe(true);
     expect(specs.view('a.booth').results?.assemblies).toEqual(before?.assemblies);
   });

@@ -1,7 +1,10 @@
+import { createAssessor } from '@boothwright/assessment';
 import type { View } from '../../src/common/view.js';
 import { createWorkspace, type Workspace } from '../../src/common/workspace.js';
 
 const folder = 'file:///booths';
+/** One for all tests: what one has worked out, the others need not. */
+const assessor = createAssessor();
 
 export interface OpenSpecs {
   readonly workspace: Workspace;
@@ -10,6 +13,8 @@ export interface OpenSpecs {
   uri(path: string): string;
   /** Types over the whole text of an open file. */
   change(path: string, text: string): void;
+  /** Works the numbers out; answers whether there was anything to work out. */
+  assess(path: string): boolean;
 }
 
 /** A workspace of texts: those in `open` are open in the editor, those in `onDisk` are only there to be read. */
@@ -32,6 +37,11 @@ export function openSpecs(
   return {
     workspace,
     uri,
+    assess(path) {
+      const pending = workspace.pending(uri(path));
+      if (pending !== undefined) workspace.accept(uri(path), pending, assessor.assess(pending.spec));
+      return pending !== undefined;
+    },
     view(path) {
       const view = workspace.view(uri(path));
       if (view === undefined) throw new Error(`${path} is not open`);
@@ -48,6 +58,6 @@ export function openSpecs(
 /** The view of one text by itself, its numbers worked out. */
 export function viewOf(text: string, others: Readonly<Record<string, string>> = {}): View {
   const specs = openSpecs({ 'test.booth': text }, others);
-  specs.workspace.assessNow(specs.uri('test.booth'));
+  specs.assess('test.booth');
   return specs.view('test.booth');
 }

@@ -73,7 +73,7 @@ export const steps = [
       assert.match((await hoverText(page)) ?? '', /STC \d+/);
       assert.ok((await page.locator('.monaco-hover:not(.hidden) table').count()) > 0, 'there is a table');
       await picture('hover');
-      await picture('editor', { clip: { x: 48, y: 35, width: 1200, height: 760 } });
+      await picture('editor', { clip: { x: 48, y: 35, width: 1200, height: 756 } });
       await pointAway(page);
     },
   ],
