@@ -11,6 +11,8 @@ const coincidenceHalvings = 7;
 const secantPasses = 25;
 const fewestSteps = 32;
 const stepsPerRadian = 6;
+/** Half-width below which a peak is taken as this wide; it would hold no power worth counting. */
+const narrowest = 1e-10;
 /** Growth of the intervals on both flanks of a peak. */
 const growth = 10;
 
@@ -52,7 +54,7 @@ export function angleBreaks(
     if (!(halfWidth > 0)) return;
     // The flanks of a peak go on into the neighbouring steps.
     const flank = growth * (upper - lower);
-    for (let reach = 2 * halfWidth; reach < flank; reach *= growth) {
+    for (let reach = 2 * Math.max(halfWidth, narrowest); reach < flank; reach *= growth) {
       if (peak + reach < to) breaks.add(peak + reach);
       if (peak - reach > from) breaks.add(peak - reach);
     }

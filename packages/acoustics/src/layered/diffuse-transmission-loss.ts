@@ -54,7 +54,7 @@ export function transmissionWith(
     field,
     (cosine, state) => followTransmittedWave(stack, cosine, state),
     (cosine, state, out) => {
-      out[0] = transmittedShare(cosine, air.impedance, state);
+      out[0] = transmittedShare(stack, cosine, state);
     },
     1,
   );

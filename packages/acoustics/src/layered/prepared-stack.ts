@@ -24,6 +24,11 @@ export type PreparedStack = {
   readonly operationOfLayer: readonly number[];
   /** Total k d of the fluid layers, rad: how often the stack can resonate across its depth. */
   readonly depthPhase: number;
+  /**
+   * Powers computed from the waves at the near side must be multiplied by this: thick dense fibre weakens sound beyond the
+   * range of numbers, so the waves are kept small on the way by what the fibre takes at normal incidence.
+   */
+  readonly attenuation: number;
   /** cos(theta) at which the bending wave of a leaf runs along with the sound: none below its critical frequency. */
   readonly coincidences: readonly number[];
 };
@@ -45,7 +50,7 @@ export function waveState(): WaveState {
 const series = 0;
 const freeAir = 1;
 const fluid = 2;
-const stride = 7;
+const stride = 8;
 
 /** True for a layer that takes part; layers of no thickness or mass are absent. */
 export function isPresent(layer: Layer): boolean {
@@ -83,6 +88,7 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
   const operationOfLayer = new Array<number>(layers.length).fill(-1);
   const omega = 2 * Math.PI * hz;
   let depthPhase = 0;
+  let takenOut = 0;
   const push = (operation: number, values: readonly number[]) => {
     operations.push(operation);
     for (let i = 0; i < stride; i++) constants.push(values[i] ?? 0);
@@ -96,14 +102,16 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
       if (gap === undefined) push(freeAir, [(omega / air.soundSpeed) * layer.thickness]);
       else {
         const { square, product, trace } = gap;
-        push(fluid, [square.re, square.im, product.re, product.im, layer.thickness, trace.re, trace.im]);
+        push(fluid, [square.re, square.im, product.re, product.im, layer.thickness, trace.re, trace.im, 0]);
       }
     } else if (layer.kind === 'porous') {
       const { characteristicImpedance, wavenumber } = mediumOf(layer, hz, air);
       const square = multiply(wavenumber, wavenumber);
       const product = multiply(characteristicImpedance, wavenumber);
       depthPhase += wavenumber.re * layer.thickness;
-      push(fluid, [square.re, square.im, product.re, product.im, layer.thickness, 1, 0]);
+      const decay = Math.abs(wavenumber.im) * layer.thickness;
+      takenOut += decay;
+      push(fluid, [square.re, square.im, product.re, product.im, layer.thickness, 1, 0, decay]);
     } else {
       if (operations.at(-1) !== series) push(series, []);
       const at = constants.length - stride;
@@ -130,6 +138,7 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
     airImpedance: air.impedance,
     operationOfLayer,
     depthPhase,
+    attenuation: Math.exp(-2 * takenOut),
     coincidences: coincidencesOf(operations, constants),
   };
 }
@@ -186,9 +195,12 @@ export function propagate(stack: PreparedStack, cosine: number, state: WaveState
       const ki = (squareIm > 0 ? 1 : -1) * Math.sqrt(Math.max(0, (size - squareRe) / 2));
       const thickness = constants[at + 4]!;
       const sizeOfPhase = size > 0 ? size : 1e-300;
-      const grow = Math.exp(ki * thickness);
-      const cosh = (grow + 1 / grow) / 2;
-      const sinh = (grow - 1 / grow) / 2;
+      const decay = constants[at + 7]!;
+      const grow = Math.exp(ki * thickness - decay);
+      const shrink = Math.exp(-ki * thickness - decay);
+      const cosh = (grow + shrink) / 2;
+      const sinh = (grow - shrink) / 2;
+      if (marks !== undefined && decay > 0) weakenMarks(state, Math.exp(-decay));
       const cos = Math.cos(kr * thickness);
       const sin = Math.sin(kr * thickness);
       const cosRe = cos * cosh;
@@ -230,4 +242,12 @@ export function propagate(stack: PreparedStack, cosine: number, state: WaveState
   state.pressureIm = pi;
   state.velocityRe = vr;
   state.velocityIm = vi;
+}
+
+/** Keeps the marked velocities in proportion to waves that were made smaller on the way. */
+function weakenMarks(state: WaveState, factor: number): void {
+  for (const side of [0, 1] as const) {
+    state.markedRe[side] *= factor;
+    state.markedIm[side] *= factor;
+  }
 }

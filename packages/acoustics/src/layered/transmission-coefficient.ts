@@ -19,11 +19,12 @@ export function transmissionCoefficient(
   checkLayers(layers);
   const cosine = Math.sqrt(Math.max(0, 1 - sinTheta * sinTheta));
   const state = waveState();
-  followTransmittedWave(prepareStack(layers, hz, air, losses), cosine, state);
-  return transmittedShare(cosine, air.impedance, state);
+  const stack = prepareStack(layers, hz, air, losses);
+  followTransmittedWave(stack, cosine, state);
+  return transmittedShare(stack, cosine, state);
 }
 
-/** Fills `state` with the waves at the near side that go with a transmitted wave of pressure 1. */
+/** Fills `state` with the waves at the near side that go with a transmitted wave; see `attenuation` of the stack. */
 export function followTransmittedWave(
   stack: PreparedStack,
   cosine: number,
@@ -37,9 +38,14 @@ export function followTransmittedWave(
   propagate(stack, cosine, state, marks);
 }
 
-/** Four times the squared ratio of transmitted to incident pressure; the incident wave is (p + v rho c/q)/2. */
-export function transmittedShare(cosine: number, airImpedance: number, state: WaveState): number {
-  const re = cosine * state.pressureRe + airImpedance * state.velocityRe;
-  const im = cosine * state.pressureIm + airImpedance * state.velocityIm;
+/** Transmitted over incident power. */
+export function transmittedShare(stack: PreparedStack, cosine: number, state: WaveState): number {
+  return stack.attenuation * perIncidentPressure(stack, cosine, state);
+}
+
+/** What brings squares of the waves in `state` to an incident pressure of 1; the incident wave is (p + v rho c/q)/2. */
+export function perIncidentPressure(stack: PreparedStack, cosine: number, state: WaveState): number {
+  const re = cosine * state.pressureRe + stack.airImpedance * state.velocityRe;
+  const im = cosine * state.pressureIm + stack.airImpedance * state.velocityIm;
   return (4 * cosine * cosine) / (re * re + im * im);
 }

@@ -9,7 +9,7 @@ import { connectionTransmission, couplingLossFactor } from './frame-connection.j
 import { checkLayers, type Field, type Layer, type LineConnection, type Wall } from './layer.js';
 import { type Leaf, leafAt } from './leaf.js';
 import { prepareStack } from './prepared-stack.js';
-import { followTransmittedWave, transmittedShare } from './transmission-coefficient.js';
+import { followTransmittedWave, perIncidentPressure, transmittedShare } from './transmission-coefficient.js';
 
 export type WallTransmissionLoss = {
   /** dB in the 21 third-octave bands, airborne path and studs together. */
@@ -126,13 +126,11 @@ function wallPaths(
       field,
       (cosine, state) => followTransmittedWave(stack, cosine, state, marks),
       (cosine, state, out) => {
-        const share = transmittedShare(cosine, air.impedance, state);
-        out[0] = share;
-        // The velocities belong to a transmitted pressure of 1; the share brings them to an incident pressure of 1. An
-        // incident intensity of 1 has a squared pressure of 2 rho c sin(theta) dtheta from each direction.
+        out[0] = transmittedShare(stack, cosine, state);
+        // An incident intensity of 1 has a squared pressure of 2 rho c sin(theta) dtheta from each direction.
         const re = state.markedRe[0] - state.markedRe[1];
         const im = state.markedIm[0] - state.markedIm[1];
-        out[1] = air.impedance * share * (re * re + im * im);
+        out[1] = air.impedance * perIncidentPressure(stack, cosine, state) * (re * re + im * im);
       },
       2,
     );

@@ -59,7 +59,8 @@ export function integrateAdaptive(
     count(piece, 1);
   }
   const isGood = () => {
-    for (let c = 0; c < components; c++) if (errors[c]! > tolerance * Math.abs(totals[c]!)) return false;
+    // Written so that a value that is no number counts as bad.
+    for (let c = 0; c < components; c++) if (!(errors[c]! <= tolerance * Math.abs(totals[c]!))) return false;
     return true;
   };
   while (!isGood() && evaluations + 30 <= maximumEvaluations) {

@@ -1,5 +1,5 @@
 import type { Air } from '../air/air-properties.js';
-import { add, complex, divide, scale, subtract } from '../math/complex.js';
+import { add, complex, divide, scale, squaredSize, subtract } from '../math/complex.js';
 import { equivalentFluid, keepPassive, type PorousMedium, porousMedium } from './porous-medium.js';
 
 /**
@@ -16,6 +16,8 @@ export function limpFrame(medium: PorousMedium, hz: number, density: number, air
   const total = density + air.density;
   const numerator = subtract(scale(fluid.density, total), complex(air.density ** 2));
   const denominator = add(fluid.density, complex(total - 2 * air.density));
+  // A frame that neither weighs nor resists is not there.
+  if (squaredSize(denominator) === 0) return medium;
   const limp = divide(numerator, denominator);
   return keepPassive(porousMedium({ density: limp, bulkModulus: fluid.bulkModulus }, hz), hz);
 }

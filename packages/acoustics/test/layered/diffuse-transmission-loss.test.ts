@@ -29,7 +29,7 @@ function bruteForce(layers: readonly Layer[], hz: number, field: Field, losses: 
   for (let i = 0; i < count; i++) {
     const q = from + ((1 - from) * (i + 0.5)) / count;
     followTransmittedWave(stack, q, state);
-    const share = transmittedShare(q, air.impedance, state);
+    const share = transmittedShare(stack, q, state);
     sum += share * 2 * q * (table === undefined ? 1 / Math.sin(limit) ** 2 : q * lookUpRadiation(table, q));
   }
   return (sum * (1 - from)) / count;
@@ -154,6 +154,14 @@ describe('diffuseTransmissionLoss(layers, hz, { air, field })', () => {
     expect(() => diffuseTransmissionLoss([board], [100], { air, field: finite, rimAbsorption: 2 })).toThrow(
       'absorption of the rim is 2',
     );
+  });
+
+  it('stays a number behind metres of dense fibre', () => {
+    const fibre: Layer = { kind: 'porous', thickness: 1, flowResistivity: 1e6 };
+    const result = diffuseTransmission([fibre, board, fibre, fibre], 5000, { air, field: finite });
+    expect(result.converged).toBe(true);
+    expect(result.coefficient).toBeGreaterThanOrEqual(0);
+    expect(result.coefficient).toBeLessThan(1e-100);
   });
 
   it('says so when the sum over directions does not converge', () => {

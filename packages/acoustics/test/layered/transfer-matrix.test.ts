@@ -201,9 +201,10 @@ describe('transmissionCoefficient(layers, hz, sinTheta, air)', () => {
 function balance(layers: readonly Layer[], hz: number, sine: number, losses: { friction: boolean }): number {
   const q = Math.sqrt(1 - sine * sine);
   const state = waveState();
-  followTransmittedWave(prepareStack(layers, hz, air, losses), q, state);
+  const stack = prepareStack(layers, hz, air, losses);
+  followTransmittedWave(stack, q, state);
   const z = air.impedance / q;
   const incident = Math.hypot(state.pressureRe + z * state.velocityRe, state.pressureIm + z * state.velocityIm);
   const reflected = Math.hypot(state.pressureRe - z * state.velocityRe, state.pressureIm - z * state.velocityIm);
-  return (reflected / incident) ** 2 + (2 / incident) ** 2;
+  return (reflected / incident) ** 2 + stack.attenuation * (2 / incident) ** 2;
 }
