@@ -51,6 +51,12 @@ export const badInputs: readonly BadInput[] = [
   { what: 'a misspelt sort of source', files: material('kind limp; density 2000 kg/m3 from publishd "a book"') },
   { what: 'an empty file', files: '' },
   { what: 'a file that is no text', files: 'GIF\u0000\u0001' },
+  { what: 'the second word of a fact alone', files: door('size 700 mm x 1900 mm; leaf osb 18 mm; threshold 2 mm') },
+  { what: 'a fact with a sign', files: booth('left = shell') },
+  { what: 'a colon', files: layers('osb: 9 mm') },
+  { what: 'a comma between facts', files: layers('osb 9 mm, air 3 mm') },
+  { what: 'an unknown layer with an unknown value', files: layers('cloth open-weave') },
+  { what: 'a wall of two materials', files: booth('left osb on rubber-mat 6 mm') },
   // units
   { what: 'a layer with a mass per volume', files: layers('osb 5 kg/m3') },
   { what: 'a gap with a mass per area', files: layers('air 5 kg/m2') },
@@ -193,6 +199,8 @@ export const badInputs: readonly BadInput[] = [
     files:
       'use catalog\nlet t = 50 mm\nassembly shell { osb t }\nbooth box { outside 1.1 m x 1.1 m x 2.1 m; inside 1 m x 1 m x 2 m; walls shell; roof shell; floor shell }\nvariant thick { t = 60 mm; box.outside.width = 1.12 m; box.outside.depth = 1.12 m }\n',
   },
+  { what: 'a requirement in a variant', files: 'let gap = 3 mm\nvariant v { gap = 4 mm; require co2 <= 900 ppm }\n' },
+  { what: 'a change without its sign', files: 'let gap = 3 mm\nvariant v { gap 4 mm }\n' },
   { what: 'a variant twice', files: 'let gap = 3 mm\nvariant v { gap = 4 mm }\nvariant v { gap = 5 mm }\n' },
   { what: 'a variant that changes nothing', files: 'let gap = 3 mm\nvariant v { }\n' },
 ];

@@ -73,8 +73,10 @@ export function slotRange(statement: Statement, slot: Slot): SourceRange {
   return rangeIn(slot.file ?? statement.file, slot);
 }
 
+/** The text of a range, single-spaced. */
 export function textOf(ctx: CheckContext, range: SourceRange): string {
-  return (ctx.texts.get(range.file) ?? '').slice(range.from, range.to).replace(/\s+/g, ' ').trim();
+  const text = (ctx.texts.get(range.file) ?? '').slice(range.from, range.to);
+  return /\s\s|[^\S ]/.test(text) ? text.replace(/\s+/g, ' ').trim() : text;
 }
 
 export interface Complaint {
@@ -134,6 +136,11 @@ export function fallback<T>(
     origin: { kind: 'default', name, evidence: entry.evidence, source: entry.source },
     range,
   });
+}
+
+/** On a line that could not be read to its end nothing more is complained about; what was understood is still used. */
+export function hearing(ctx: CheckContext, statement: Statement): CheckContext {
+  return statement.complete ? ctx : { ...ctx, problems: [] };
 }
 
 export function isCatalogue(file: string): boolean {

@@ -1,16 +1,17 @@
 import type { Material } from '../model/booth-spec.js';
 import type { SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
-import { type CheckContext, complain, isCatalogue, meantHint, refer } from './context.js';
+import { type CheckContext, complain, isCatalogue, meantHint, type Program, refer } from './context.js';
 import { readMaterial } from './read-material.js';
 
-const caches = new WeakMap<CheckContext, Map<string, Material | undefined>>();
+/** One per reading; a context with its complaints muted shares it. */
+const caches = new WeakMap<Program, Map<string, Material | undefined>>();
 
 function cacheOf(ctx: CheckContext): Map<string, Material | undefined> {
-  let cache = caches.get(ctx);
+  let cache = caches.get(ctx.program);
   if (!cache) {
     cache = new Map();
-    caches.set(ctx, cache);
+    caches.set(ctx.program, cache);
   }
   return cache;
 }

@@ -4,7 +4,7 @@ import type { Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { NOMINAL_LUMBER } from '../vocabulary/words.js';
 import { factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
-import { type CheckContext, complain, headerOf, keep, slotRange, textOf, warn, wholeOf } from './context.js';
+import { type CheckContext, complain, headerOf, hearing, keep, slotRange, textOf, warn, wholeOf } from './context.js';
 import { declaredMaterial, materialNamed } from './names.js';
 import { readLayer } from './read-layer.js';
 import { numberIn } from './read-value.js';
@@ -154,7 +154,7 @@ function frameSize(
 function lumberOf(ctx: CheckContext, statement: Statement, about: string): Material | undefined {
   const named = wordIn(statement, 'lumber');
   if (named) {
-    const material = materialNamed(ctx, named.word, named.range);
+    const material = materialNamed(hearing(ctx, statement), named.word, named.range);
     if (!material || material.kind === 'lumber') return material;
     complain(
       ctx,

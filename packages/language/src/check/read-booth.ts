@@ -15,7 +15,7 @@ import {
   wordIn,
 } from './block-reader.js';
 import { checkGeometry } from './check-geometry.js';
-import { type CheckContext, complain, fallback, headerOf, keep, warn, wholeOf } from './context.js';
+import { type CheckContext, complain, fallback, headerOf, hearing, keep, warn, wholeOf } from './context.js';
 import { assemblyThickness, readLayers } from './read-assembly.js';
 import {
   type OpeningBase,
@@ -72,7 +72,7 @@ function readFaces(reader: BlockReader): Faces {
   const of = (keyword: string): { assembly: Assembly; range: SourceRange } | undefined => {
     const statement = factOf(reader, keyword);
     const name = statement && wordIn(statement, 'assembly');
-    const assembly = name && assemblyNamed(ctx, name.word, name.range);
+    const assembly = name && assemblyNamed(hearing(ctx, statement), name.word, name.range);
     return name && assembly && { assembly, range: name.range };
   };
   const walls = of('walls');

@@ -2,7 +2,7 @@ import type { Material, MaterialLayer } from '../model/booth-spec.js';
 import type { Origin, Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { wordIn } from './block-reader.js';
-import { type CheckContext, complain, keep, wholeOf } from './context.js';
+import { type CheckContext, complain, hearing, keep, wholeOf } from './context.js';
 import { materialNamed } from './names.js';
 import { numberIn } from './read-value.js';
 
@@ -17,10 +17,10 @@ export function readLayer(
   slots = { material: 'material', amount: 'amount' },
 ): LayerAnswer {
   const name = wordIn(statement, slots.material);
-  const material = name && materialNamed(ctx, name.word, name.range);
+  const material = name && materialNamed(hearing(ctx, statement), name.word, name.range);
   if (!name || !material) {
-    // The amount is still looked at, so that both mistakes of a line are told at once.
-    if (name) numberIn(ctx, statement, slots.amount, amountRule(label));
+    // Names in the amount count as used, but one message about the line is enough.
+    numberIn({ ...ctx, problems: [] }, statement, slots.amount, amountRule(label));
     return undefined;
   }
   const amount = numberIn(ctx, statement, slots.amount, {

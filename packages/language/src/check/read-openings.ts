@@ -3,7 +3,7 @@ import type { Sourced, SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { assemblyNamed } from './assembly-names.js';
 import { type BlockReader, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
-import { type CheckContext, complain, rangeIn, wholeOf } from './context.js';
+import { type CheckContext, complain, hearing, rangeIn, wholeOf } from './context.js';
 import { reportUnknown } from './names.js';
 import { readLayer } from './read-layer.js';
 import { readSize2 } from './read-site.js';
@@ -71,10 +71,10 @@ function readSheet(reader: BlockReader, keyword: 'leaf' | 'pane'): Assembly | un
         `\`${name.word}\` is an assembly and has its own thickness`,
         { hint: 'leave the thickness out' },
       );
-    return assemblyNamed(ctx, name.word, name.range);
+    return assemblyNamed(hearing(ctx, statement), name.word, name.range);
   }
   if (!ctx.program.materials.has(name.word)) {
-    if (!ctx.broken.has(name.word)) reportUnknown(ctx, name.word, name.range, 'material');
+    if (!ctx.broken.has(name.word)) reportUnknown(hearing(ctx, statement), name.word, name.range, 'material');
     return undefined;
   }
   const layer = readLayer(ctx, statement, `${reader.label}: ${keyword}`, { material: 'what', amount: 'amount' });

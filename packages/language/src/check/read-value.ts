@@ -12,6 +12,7 @@ import {
   type CheckContext,
   complain,
   fallback,
+  hearing,
   isCatalogue,
   keep,
   meantHint,
@@ -123,7 +124,9 @@ export function readNumber(
     reportDimension(ctx, range, text, value, rule);
     return undefined;
   }
-  const number = plain(value);
+  // A share of the air in percent is as clear as one in parts per million.
+  const scale = rule.dimension === 'concentration' && value.kind === 'quantity' && value.share ? 1e6 : 1;
+  const number = plain(value) * scale;
   if (!Number.isFinite(number)) {
     complain(ctx, 'number-too-large', range, `\`${text}\` is no number that can be worked with`);
     return undefined;
@@ -135,7 +138,7 @@ export function readNumber(
     origin,
     range,
     text,
-    ...(value.tolerance === undefined ? {} : { tolerance: value.tolerance }),
+    ...(value.tolerance === undefined ? {} : { tolerance: value.tolerance * scale }),
   });
   const currency = value.kind === 'quantity' ? currencyOf(value.dimension) : undefined;
   return { sourced, dimension, currency, level: value.kind === 'level' ? value.level : undefined };
@@ -147,7 +150,7 @@ function fits(value: Value, rule: NumberRule): boolean {
   if (rule.dimension === 'temperature') return value.kind === 'temperature';
   if (value.kind !== 'quantity') return false;
   if (rule.dimension === 'share') return value.share;
-  if (value.share) return false;
+  if (value.share) return rule.dimension === 'concentration';
   const found = dimensionName(value.dimension);
   return rule.dimension === 'amount' ? found === 'length' || found === 'mass-per-area' : found === rule.dimension;
 }
@@ -237,9 +240,8 @@ export function numberIn(
   origin: Origin = GIVEN,
 ): MeasuredNumber | undefined {
   const found = slotOf(statement, slot, 'expression');
-  const heard = statement.complete ? ctx : { ...ctx, problems: [] };
   return found
-    ? readNumber(heard, found.expression, found.file ?? statement.file, origin, {
+    ? readNumber(hearing(ctx, statement), found.expression, found.file ?? statement.file, origin, {
         example: statement.fact?.example,
         ...rule,
       })

@@ -173,7 +173,13 @@ function findFact(state: ParserState, block: BlockName, open: Open): Found {
     return { fact: facts[at]!, keyword: { word: facts[at]!.keyword, from: first.from, to: second.to } };
   }
   const free = definition.facts.find((fact) => fact.keyword === '');
-  if (free && first.kind === 'word' && !(free === overrideFact && !isOverride && isSymbol(peek(state, 1), '{'))) {
+  const isForeign = free === overrideFact && !isOverride && factsStartingWith('file', first.text).length > 0;
+  if (
+    free &&
+    first.kind === 'word' &&
+    !isForeign &&
+    !(free === overrideFact && !isOverride && isSymbol(peek(state, 1), '{'))
+  ) {
     return { fact: free, keyword: { word: '', from: first.from, to: first.from } };
   }
   return unknownStart(state, definition, open);
@@ -182,7 +188,6 @@ function findFact(state: ParserState, block: BlockName, open: Open): Found {
 function unknownStart(state: ParserState, block: Block, open: Open): never {
   const first = peek(state);
   const words = [...new Set(block.facts.map((fact) => fact.keyword.split(' ')[0]!).filter((word) => word !== ''))];
-  const where = block.name === 'file' ? 'the start of a line outside every block' : `a \`${block.name}\` block`;
   if (first.kind !== 'word') fail(state, 'unexpected', expectedIn(block, words));
   if (block.name === 'file' && isSymbol(peek(state, 1), '=')) {
     report(
@@ -194,29 +199,22 @@ function unknownStart(state: ParserState, block: Block, open: Open): never {
     );
     throw new BrokenLine();
   }
-  const near = meant(first.text, words);
-  const home = near
-    ? undefined
-    : vocabulary.find(
-        (other) =>
-          !open.includes(other.name) && other.name !== 'file' && factsStartingWith(other.name, first.text).length > 0,
-      );
-  const outer = open.slice(0, -1).find((name) => factsStartingWith(name, first.text).length > 0);
-  const hint =
-    near ??
-    (outer
-      ? `it belongs outside this block${outer === 'file' ? '' : `, in \`${outer}\``}`
-      : home
-        ? `it belongs in a \`${home.name}\` block`
-        : `expected ${expectedIn(block, words)}`);
-  report(
-    state,
-    'unknown-keyword',
-    first,
-    `\`${first.text}\` means nothing at ${where === 'the start of a line outside every block' ? where : `the start of a line in ${where}`}`,
-    hint,
-  );
+  const where = block.name === 'file' ? 'outside every block' : `in a \`${block.name}\` block`;
+  const message = `\`${first.text}\` means nothing at the start of a line ${where}`;
+  report(state, 'unknown-keyword', first, message, whatWasMeant(first.text, block, open, words));
   throw new BrokenLine();
+}
+
+/** The second word of a two-word fact, a fact of another block, or one that is nearly spelt so. */
+function whatWasMeant(word: string, block: Block, open: Open, words: readonly string[]): string {
+  const whole = block.facts.find((fact) => fact.keyword.endsWith(` ${word}`));
+  if (whole) return `write \`${whole.keyword}\``;
+  const outer = open.slice(0, -1).find((name) => factsStartingWith(name, word).length > 0);
+  if (outer) return `it belongs outside this block${outer === 'file' ? '' : `, in \`${outer}\``}`;
+  const near = meant(word, words);
+  if (near) return near;
+  const home = vocabulary.find((other) => other.name !== 'file' && factsStartingWith(other.name, word).length > 0);
+  return home ? `it belongs in a \`${home.name}\` block` : `expected ${expectedIn(block, words)}`;
 }
 
 function expectedIn(block: Block, words: readonly string[]): string {

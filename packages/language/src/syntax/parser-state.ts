@@ -91,6 +91,9 @@ function otherHint(token: Token): string | undefined {
   if (token.text === '#') return 'a comment needs a blank before its `#`';
   if (token.text === "'" || token.text === '“' || token.text === '”')
     return 'texts stand in straight double quotes: "…"';
+  if (token.text === '=') return 'only `let` and the changes of a variant have a `=`';
+  if (token.text === ':') return 'no colon belongs behind a word';
+  if (token.text === ',') return 'two facts on one line are joined by `;`';
   return undefined;
 }
 

@@ -17,7 +17,7 @@ export const DIMENSION_WORDS: Readonly<Record<DimensionName, { readonly noun: st
   speed: { noun: 'a speed', example: '1.5 m/s' },
   power: { noun: 'a power', example: '25 W' },
   share: { noun: 'a share', example: '80 %' },
-  concentration: { noun: 'a share of the air', example: '600 ppm' },
+  concentration: { noun: 'a share of the air in ppm', example: '600 ppm' },
   count: { noun: 'a number', example: '3' },
   money: { noun: 'a sum of money', example: '24.50 EUR' },
   level: { noun: 'a level', example: '35 dBA' },
