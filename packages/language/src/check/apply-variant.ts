@@ -78,6 +78,7 @@ function findRoot(override: Override, statements: readonly Statement[]): number 
   });
   const found = roots.find(({ name }) => name === first.word);
   if (!found) {
+    if (ctx.broken.has(first.word)) return undefined;
     complain(ctx, 'unknown-name', here(override, first), `nothing is called \`${first.word}\``, {
       hint:
         meantHint(

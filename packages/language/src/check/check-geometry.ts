@@ -8,6 +8,8 @@ import { assemblyThickness } from './read-assembly.js';
 export function checkGeometry(ctx: CheckContext, booth: Booth): void {
   if (checkInsideFits(ctx, booth)) checkLayersFit(ctx, booth);
   for (const opening of [...booth.doors, ...booth.windows]) checkOpeningFits(ctx, booth, opening);
+  checkHolesFit(ctx, booth);
+  checkLiningsFit(ctx, booth);
   checkOverlaps(ctx, booth);
   checkMicrophone(ctx, booth);
   checkAirPaths(ctx, booth);
@@ -109,6 +111,55 @@ function checkOpeningFits(ctx: CheckContext, booth: Booth, opening: Door | Windo
         related: [{ range: face.width.range, message: 'the face is this wide' }],
       },
     );
+}
+
+function checkHolesFit(ctx: CheckContext, booth: Booth): void {
+  const openings = [
+    ...booth.vents.map(({ name, face, duct }) => ({
+      name,
+      face,
+      size: duct.kind === 'round' ? duct.diameter : duct.width.value > duct.height.value ? duct.width : duct.height,
+    })),
+    ...booth.holes.map(({ name, face, diameter }) => ({ name, face, size: diameter })),
+  ];
+  for (const { name, face, size } of openings) {
+    const { width, height } = faceSize(booth, face);
+    const smaller = width.value < height.value ? width : height;
+    if (size.value <= smaller.value) continue;
+    complain(
+      ctx,
+      'opening-larger-than-face',
+      size.range,
+      `\`${name}\` is ${millimetres(size.value)} wide, its face \`${face}\` only ${millimetres(smaller.value)}`,
+      {
+        related: [{ range: smaller.range, message: 'the face is this large' }],
+      },
+    );
+  }
+}
+
+/** What is left between the linings of opposite faces. */
+function checkLiningsFit(ctx: CheckContext, booth: Booth): void {
+  for (const { axis, first, second } of AXES) {
+    const linings = booth.linings.filter(({ faces }) => faces.includes(first) || faces.includes(second));
+    const sum = linings.reduce(
+      (total, { faces, layers }) =>
+        total + (assemblyThickness(layers) ?? 0) * (Number(faces.includes(first)) + Number(faces.includes(second))),
+      0,
+    );
+    const size = booth.inside[axis];
+    if (linings.length === 0 || sum < size.value) continue;
+    complain(
+      ctx,
+      'lining-fills-booth',
+      linings[0]!.range,
+      `linings of ${millimetres(sum)} leave nothing of the inside ${axis} of ${millimetres(size.value)}`,
+      {
+        related: [{ range: size.range, message: 'the inside is this large' }],
+      },
+    );
+    return;
+  }
 }
 
 /** Doors stand on the floor; a window meets a door beside it only when the face is not high enough for both. */

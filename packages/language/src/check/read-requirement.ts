@@ -2,6 +2,7 @@ import type { Level, NoiseSource, Requirement } from '../model/booth-spec.js';
 import type { Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { assemblyNamed } from './assembly-names.js';
+import { nearestBand } from './bands.js';
 import { wordIn } from './block-reader.js';
 import { type CheckContext, complain, headerOf, meantHint, refer, textOf, wholeOf } from './context.js';
 import { type NumberRule, numberIn } from './read-value.js';
@@ -35,7 +36,7 @@ export function readRequirement(
       return limit && { ...base, kind: 'voice-outside', limit };
     }
     case 'reverberation':
-      return readReverberation(number, base);
+      return readReverberation(ctx, statement, number, base);
     case 'isolation':
       return readIsolation(ctx, statement, level(['none', 'A'], 'isolation'), sources, base);
     case 'stc':
@@ -78,10 +79,13 @@ const LIMITS = {
   height: { dimension: 'length', noun: 'a height' },
 } as const satisfies Record<string, Omit<NumberRule, 'label' | 'fact'>>;
 
+type ReadNumber = (slot: string, rule: Omit<NumberRule, 'label' | 'fact'>) => ReturnType<typeof numberIn>;
 type Base = Pick<Requirement, 'range' | 'text'>;
 
 function readReverberation(
-  number: (slot: string, rule: Omit<NumberRule, 'label' | 'fact'>) => ReturnType<typeof numberIn>,
+  ctx: CheckContext,
+  statement: Statement,
+  number: ReadNumber,
   base: Base,
 ): Requirement | undefined {
   const time = {
@@ -90,22 +94,43 @@ function readReverberation(
     aboveZero: true,
     usual: { min: 0.01, max: 5, text: 'small rooms have 0.05 to 1 s' },
   } as const;
-  const band = { dimension: 'frequency', noun: 'a band', aboveZero: true } as const;
-  const max = number('max', time);
-  const min = number('min', time);
-  const at = number('at', band);
-  const from = number('from', band) ?? at;
-  const to = number('to', band) ?? at;
-  return (
-    max && {
-      ...base,
-      kind: 'reverberation',
-      min: min?.sourced,
-      max: max.sourced,
-      fromHz: from?.sourced,
-      toHz: to?.sourced,
-    }
+  const max = number('max', time)?.sourced;
+  const min = number('min', time)?.sourced;
+  const at = readBand(ctx, number, 'at');
+  const from = readBand(ctx, number, 'from') ?? at;
+  const to = readBand(ctx, number, 'to') ?? at;
+  // A band that cannot be read must not turn into a limit for all bands.
+  if ((statement.slots.has('at') || statement.slots.has('from')) && !from) return undefined;
+  if (statement.slots.has('to') && !to) return undefined;
+  if (!inOrder(ctx, min, max) || !inOrder(ctx, from, to)) return undefined;
+  return max && { ...base, kind: 'reverberation', min, max, fromHz: from, toHz: to };
+}
+
+/** A third-octave band by its nominal centre. */
+function readBand(ctx: CheckContext, number: ReadNumber, slot: string): Sourced<number> | undefined {
+  const band = number(slot, { dimension: 'frequency', noun: 'a band', aboveZero: true })?.sourced;
+  if (!band) return undefined;
+  const near = nearestBand('third', band.value);
+  if (near.exact !== undefined) return { ...band, value: near.exact };
+  complain(ctx, 'no-such-band', band.range, `\`${band.text ?? ''}\` is no third-octave band`, {
+    hint: `the nearest is ${near.nearest} Hz`,
+  });
+  return undefined;
+}
+
+function inOrder(ctx: CheckContext, low: Sourced<number> | undefined, high: Sourced<number> | undefined): boolean {
+  if (!low || !high || low.value <= high.value) return true;
+  complain(
+    ctx,
+    'range-turned-round',
+    high.range,
+    `this range ends at \`${high.text ?? ''}\`, below its start of \`${low.text ?? ''}\``,
+    {
+      hint: 'write the smaller one first',
+      related: [{ range: low.range, message: 'it starts here' }],
+    },
   );
+  return false;
 }
 
 function readIsolation(
