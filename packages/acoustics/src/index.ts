@@ -10,6 +10,7 @@ export * from './criteria/noise-criterion.js';
 export * from './criteria/noise-criterion-curve.js';
 export * from './enclosure/box-modes.js';
 export * from './enclosure/small-enclosure-level-difference.js';
+export * from './enclosure/small-enclosure-limit.js';
 export {
   defaultRimAbsorption,
   frictionOnly,

@@ -55,7 +55,7 @@ export const defaultIsothermalShare = 0;
  * radiation of both mouths, slits have friction (`narrowGapMedium`).
  * Units: volume m3, areas m2, hz in Hz.
  * Source: derived; the close-fitting enclosure of the handbooks is the case of a single limp wall.
- * Valid below about half the first mode of the inside (`firstCavityMode`), which this function does not know; above it
+ * Valid below about half the first mode of the inside (`smallEnclosureLimit`), which this function does not know; above it
  * the pressure inside is not uniform and the result is meaningless. Positive means quieter inside; at the resonances of
  * the box it is negative.
  */

@@ -3,8 +3,10 @@ import { gaussLegendre } from '../math/gauss-legendre.js';
 import type { PanelSize } from './layer.js';
 
 const rule = gaussLegendre(16);
-/** Radians of phase that one application of the rule covers; the 16 points resolve it to about 1e-9. */
-const phasePerPiece = 9;
+/** Radians of phase that one application of the rule covers; the 16 points resolve it to about 1e-8. */
+const phasePerPiece = 24;
+/** Pieces per range of the overlap at least, because its slope is not smooth at the ends of the ranges. */
+const fewestPieces = 3;
 
 /**
  * Radiation efficiency of a rectangular window in a baffle that moves as a plane travelling wave, averaged over the
@@ -19,25 +21,35 @@ const phasePerPiece = 9;
  * Valid for a flat window in a large flat baffle.
  */
 export function finiteRadiationFactor(k: number, sinTheta: number, size: PanelSize): number {
+  return finiteRadiationFactors(k, [sinTheta], size)[0]!;
+}
+
+/** The same at several angles for the price of fewer sines: only J0 depends on the angle. */
+export function finiteRadiationFactors(k: number, sines: readonly number[], size: PanelSize): number[] {
   const short = Math.min(size.width, size.height);
   const long = Math.max(size.width, size.height);
-  const diagonal = Math.hypot(short, long);
-  let sum = 0;
+  const places: number[] = [];
+  const parts: number[] = [];
   const addRange = (from: number, to: number) => {
-    const pieces = Math.max(2, Math.ceil(((to - from) * k * (1 + sinTheta)) / phasePerPiece));
+    const pieces = Math.max(fewestPieces, Math.ceil(((to - from) * 2 * k) / phasePerPiece));
     const half = (to - from) / pieces / 2;
     for (let piece = 0; piece < pieces; piece++) {
       const middle = from + (2 * piece + 1) * half;
       for (let i = 0; i < rule.nodes.length; i++) {
         const r = middle + half * rule.nodes[i]!;
-        sum += half * rule.weights[i]! * Math.sin(k * r) * besselJ0(k * sinTheta * r) * overlap(r, short, long);
+        places.push(k * r);
+        parts.push(half * rule.weights[i]! * Math.sin(k * r) * overlap(r, short, long));
       }
     }
   };
   addRange(0, short);
   if (long > short) addRange(short, long);
-  addRange(long, diagonal);
-  return k * sum;
+  addRange(long, Math.hypot(short, long));
+  return sines.map((sine) => {
+    let sum = 0;
+    for (let i = 0; i < places.length; i++) sum += parts[i]! * besselJ0(sine * places[i]!);
+    return k * sum;
+  });
 }
 
 /**

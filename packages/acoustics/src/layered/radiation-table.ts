@@ -1,4 +1,4 @@
-import { finiteRadiationFactor } from './finite-radiation-factor.js';
+import { finiteRadiationFactors } from './finite-radiation-factor.js';
 import type { PanelSize } from './layer.js';
 
 /** Radiation factor of one window at one wavenumber as a quick function of cos theta. */
@@ -30,11 +30,8 @@ export function radiationTable(k: number, size: PanelSize): RadiationTable {
   if (known !== undefined) return known;
   const tableEnd = Math.min(1, Math.sqrt(expansionFrom / (k * short)));
   const step = tableEnd / tableSteps;
-  const values = new Float64Array(tableSteps + 1);
-  for (let i = 0; i <= tableSteps; i++) {
-    const cosine = i * step;
-    values[i] = finiteRadiationFactor(k, Math.sqrt(Math.max(0, 1 - cosine * cosine)), size);
-  }
+  const sines = Array.from({ length: tableSteps + 1 }, (_, i) => Math.sqrt(Math.max(0, 1 - (i * step) ** 2)));
+  const values = Float64Array.from(finiteRadiationFactors(k, sines, size));
   const table = { step, values, tableEnd, smallness: 1 / (Math.PI * k * k * short * long) };
   if (tables.size >= mostTables) tables.delete(tables.keys().next().value!);
   tables.set(key, table);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { airProperties } from '../../src/air/air-properties.js';
 import { boxModes, firstCavityMode } from '../../src/enclosure/box-modes.js';
 import { smallEnclosureLevelDifference } from '../../src/enclosure/small-enclosure-level-difference.js';
+import { smallEnclosureLimit } from '../../src/enclosure/small-enclosure-limit.js';
 import type { Layer } from '../../src/layered/layer.js';
 import { firstPanelResonance } from '../../src/panels/first-panel-resonance.js';
 
@@ -191,5 +192,13 @@ describe('firstCavityMode(size, air)', () => {
   it('is c over twice the longest side', () => {
     expect(firstCavityMode([1.2, 2.1, 1.8], air)).toBeCloseTo(air.soundSpeed / 4.2, 9);
     expect(() => firstCavityMode([1, 0, 1], air)).toThrow('side of the box is 0');
+  });
+});
+
+describe('smallEnclosureLimit(size, air)', () => {
+  it('is where the pressure of walls that move alike differs by 3 dB between wall and middle, c/4L', () => {
+    const hz = smallEnclosureLimit([1.2, 2, 1.8], air);
+    expect(hz).toBeCloseTo(air.soundSpeed / 8, 9);
+    expect(20 * Math.log10(Math.cos(((2 * Math.PI * hz) / air.soundSpeed) * 1))).toBeCloseTo(-3.01, 2);
   });
 });
