@@ -51,8 +51,9 @@ export const defaultIsothermalShare = 0;
  * layers at normal incidence, so v_in = (p_o - A p_i)/B; holes and slits likewise. What flows in compresses the air:
  * Sum S v_in = j omega V/(rho c^2) p_i (1 + s (gamma - 1)) with s the isothermal share. Hence
  * p_o/p_i = (j omega V/(rho c^2) (1 + s (gamma - 1)) + Sum S A/B) / Sum S/B.
- * Leaves of a wall of known size are panels by `panelVolumeImpedance`; round holes are plugs of air with the mass and
- * radiation of both mouths, slits have friction (`narrowGapMedium`).
+ * Leaves of a wall of known size are panels by `panelVolumeImpedance`; round holes and slits are plugs of air with the
+ * mass and radiation of both mouths and with friction (`narrowGapMedium`; a round hole as a slit as wide as its radius,
+ * exact while the boundary layer is thin and half too much in holes below 1 mm).
  * Units: volume m3, areas m2, hz in Hz.
  * Source: derived; the close-fitting enclosure of the handbooks is the case of a single limp wall.
  * Valid below about half the first mode of the inside (`smallEnclosureLimit`), which this function does not know; above it
@@ -80,6 +81,8 @@ export function smallEnclosureLevelDifference({
     for (const element of elements) {
       const { area, a, b } = elementTwoPort(element, frequency, air);
       if (area === 0) continue;
+      // Nothing in the way: the pressure outside is the pressure inside.
+      if (squaredSize(b) === 0) return 0;
       driven = add(driven, divide(complex(area), b));
       loading = add(loading, divide(scale(a, area), b));
     }
@@ -101,8 +104,8 @@ function elementTwoPort(element: EnclosureElement, hz: number, air: Air): { area
   if (area === 0) return { area: 0, a: complex(1), b: complex(0) };
   const radius = Math.sqrt(area / count / Math.PI);
   const mouth = scale(pistonImpedance(k * radius), air.impedance);
-  const medium = { characteristicImpedance: complex(air.impedance), wavenumber: complex(k) };
-  return { area, ...throughMouths(mouth, medium, depth) };
+  // A slit as wide as the radius has the same rim for its area, and so the same friction while the boundary layer is thin.
+  return { area, ...throughMouths(mouth, narrowGapMedium(radius, hz, air), depth) };
 }
 
 /** A channel with the mass and radiation of a mouth in series at both ends. */

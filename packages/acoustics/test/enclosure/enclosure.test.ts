@@ -54,6 +54,14 @@ describe('smallEnclosureLevelDifference({ volume, elements, air, hz })', () => {
     ]);
   });
 
+  it('is 0 dB when a whole side is missing', () => {
+    const elements = [
+      { kind: 'wall', layers: limp(12), area: 9 },
+      { kind: 'wall', layers: [], area: 1 },
+    ] as const;
+    expect(smallEnclosureLevelDifference({ volume: 2, air, hz: [50], elements })).toEqual([0]);
+  });
+
   it('of a heavy box with one hole has the Helmholtz resonance of the hole', () => {
     const [volume, radius, depth] = [1, 0.05, 0.1];
     const area = Math.PI * radius ** 2;
