@@ -24,6 +24,7 @@ import { references } from './references.js';
 import { prepareRename, RenameRefused, rename } from './rename.js';
 import { createScheduler } from './scheduler.js';
 import { readSettings, type Settings } from './settings.js';
+import { soon } from './soon.js';
 import { tooLongDiagnostic } from './too-long-diagnostic.js';
 import { catalogueDocumentText, createWorkspace, type Workspace } from './workspace.js';
 
@@ -146,7 +147,7 @@ export function startServer(connection: Connection, platform: Platform): void {
 
   const viewOf = (uri: string) => workspace.view(uri);
   const withNumbers = async (uri: string) => {
-    await settle(uri);
+    await soon(settle(uri));
     return workspace.view(uri);
   };
 

@@ -16,6 +16,8 @@ export interface View {
   readonly results: ResultDocument | undefined;
   /** True while the text is broken and the results are those of an earlier text. */
   readonly stale: boolean;
+  /** True while the text is sound and its own results are still being worked out. */
+  readonly pending: boolean;
   /** Where a place is in the editor; undefined when the editor cannot show it. */
   locate(range: SourceRange): Location | undefined;
 }

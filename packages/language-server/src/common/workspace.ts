@@ -131,6 +131,7 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
         parsed,
         results: shiftedResults(uri, text, file),
         stale: isBroken(result),
+        pending: !isBroken(result) && entryOf(uri).assessed?.spec !== result.spec,
         locate(range) {
           if (range.file === file) return { uri, range: lines.rangeOf(range) };
           const other = result.files.find((each) => each.file === range.file);

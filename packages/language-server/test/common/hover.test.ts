@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { cursorAfter, expectHover, hoverAt } from '../helpers/index.js';
+import { hover } from '../../src/common/hover.js';
+import type { View } from '../../src/common/view.js';
+import { cursorAfter, expectHover, hoverAt, openSpecs, smallBooth } from '../helpers/index.js';
 
 describe('hover', () => {
   it('on an assembly shows ratings, a picture and the band table', () => {
@@ -72,16 +74,25 @@ describe('hover', () => {
     expect(hoverAt('<|>')).toBe('');
   });
 
-  it('marks figures of an earlier text while the text is broken', async () => {
-    const { openSpecs, smallBooth } = await import('../helpers/index.js');
-    const { hover } = await import('../../src/common/hover.js');
+  const onWall = (view: View): string => {
+    const place = view.lines.positionAt(view.text.indexOf('assembly wall') + 11);
+    return JSON.stringify(hover(view, place, { pictures: true })?.contents ?? '');
+  };
+
+  it('marks figures of an earlier text while the text is broken', () => {
     const specs = openSpecs({ 'a.booth': smallBooth });
     specs.assess('a.booth');
     specs.change('a.booth', smallBooth.replace('gypsum-board 12.5 mm', 'gypsum-board 12.5 kPa'));
-    const view = specs.view('a.booth');
-    const place = view.lines.positionAt(view.text.indexOf('assembly wall') + 11);
-    const contents = hover(view, place, { pictures: true })?.contents;
-    expect(JSON.stringify(contents)).toContain('before the text was broken');
-    expect(JSON.stringify(contents)).toMatch(/STC \d+/);
+    expect(onWall(specs.view('a.booth'))).toContain('before the text was broken');
+    expect(onWall(specs.view('a.booth'))).toMatch(/STC \d+/);
+  });
+
+  it('says when figures are still being worked out', () => {
+    const specs = openSpecs({ 'a.booth': smallBooth });
+    expect(onWall(specs.view('a.booth'))).toContain('Being worked out');
+    specs.assess('a.booth');
+    expect(onWall(specs.view('a.booth'))).not.toContain('worked out');
+    specs.change('a.booth', smallBooth.replace('gypsum-board 12.5 mm', 'gypsum-board 15 mm'));
+    expect(onWall(specs.view('a.booth'))).toContain('before the last change');
   });
 });

@@ -62,7 +62,10 @@ describe('a booth spec in the editor', () => {
 
   it('shows the band table and a picture on an assembly', async () => {
     const { document } = await open('study.booth');
-    const text = await hoverText(document, placeAfter(document, 'assembly side', -1));
+    const text = await until(
+      () => hoverText(document, placeAfter(document, 'assembly side', -1)),
+      (hover) => hover.includes('STC'),
+    );
     assert.match(text, /STC \d+/);
     assert.match(text, /\| dB \|.*500/);
     assert.match(text, /data:image\/svg\+xml;base64,/);
@@ -219,7 +222,10 @@ describe('a booth spec in the editor', () => {
   it('answers again after the language server was restarted', async () => {
     const { document } = await open('study.booth');
     await vscode.commands.executeCommand('boothwright.restartServer');
-    const text = await hoverText(document, placeAfter(document, 'assembly side', -1));
+    const text = await until(
+      () => hoverText(document, placeAfter(document, 'assembly side', -1)),
+      (hover) => hover.includes('STC'),
+    );
     assert.match(text, /STC \d+/);
   });
 });

@@ -14,6 +14,18 @@ import { doorsWithSeals } from '../doors-with-seals.js';
 import type { View } from '../view.js';
 import { ifStale } from './if-stale.js';
 
+const hasResults: readonly string[] = [
+  'assembly',
+  'booth',
+  'noise',
+  'door',
+  'window',
+  'vent',
+  'slit',
+  'hole',
+  'variant',
+];
+
 /** What is known about a declared thing: its results, or its data, or at least its declaration. */
 export function symbolSection(view: View, symbol: SymbolEntry, offset: number): string | undefined {
   if (symbol.kind === 'material') {
@@ -22,6 +34,7 @@ export function symbolSection(view: View, symbol: SymbolEntry, offset: number): 
   }
   const found = view.results && resultOf(view.results, symbol);
   if (found !== undefined && found !== '') return ifStale(view, found);
+  if (view.pending && hasResults.includes(symbol.kind)) return `${title(symbol)}\n\n_Being worked out._`;
   // Whoever points at the declaration sees it; whoever points elsewhere is shown its first line.
   const declaration = view.checked.files.find(({ file }) => file === symbol.range.file);
   const here = symbol.range.file === view.file && symbol.range.from <= offset && offset <= symbol.range.to;
