@@ -1,5 +1,6 @@
 import type { SourceRange } from '../model/sourced.js';
 import type { Slot, Statement } from '../syntax/tree.js';
+import { andList } from '../text/and-list.js';
 import { blockOf } from '../vocabulary/vocabulary.js';
 import { type CheckContext, complain, headerOf, rangeIn, slotRange } from './context.js';
 
@@ -37,12 +38,12 @@ export function readBlock(ctx: CheckContext, header: Statement, label: string): 
 
 function reportMissing(reader: BlockReader): void {
   const { ctx, header, label, facts } = reader;
-  if (!header.block || !header.complete || brokenLines(reader)) return;
+  if (!header.block || !header.complete || isUnfinished(reader)) return;
   const missing = blockOf(header.block.name).facts.filter((fact) => fact.required && !facts.has(fact.keyword));
   if (missing.length === 0) return;
-  const list = missing.map((fact) => `\`${fact.keyword}\``).join(' and ');
+  const list = andList(missing.map((fact) => `\`${fact.keyword}\``));
   complain(ctx, 'fact-missing', headerOf(header), `${label} has no ${list}`, {
-    hint: `add ${missing.map((fact) => `\`${fact.example}\``).join(' and ')}`,
+    hint: `add ${andList(missing.map((fact) => `\`${fact.example}\``))}`,
   });
 }
 
@@ -81,7 +82,10 @@ export function nameOf(statement: Statement): { readonly name: string; readonly 
   return slot ? { name: slot.word, nameRange: rangeIn(slot.file ?? statement.file, slot) } : undefined;
 }
 
-/** A line that could not be read may be the very one that seems to be missing. */
-export function brokenLines(reader: BlockReader): boolean {
-  return reader.header.block?.statements.some((statement) => !statement.fact) ?? false;
+/**
+ * A line that could not be read may be the very one that seems to be missing, and a block that is still open may be
+ * about to get it.
+ */
+export function isUnfinished({ header: { block } }: BlockReader): boolean {
+  return block !== undefined && (!block.closed || block.statements.some((statement) => !statement.fact));
 }

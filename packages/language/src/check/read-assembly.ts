@@ -14,7 +14,7 @@ export function readAssembly(ctx: CheckContext, statement: Statement): Assembly 
   if (!named) return undefined;
   const label = `assembly ${named.name}`;
   const layers = readLayers(ctx, statement, label);
-  if (layers.length === 0 && statement.complete && (statement.block?.statements.length ?? 0) === 0) {
+  if (layers.length === 0 && statement.complete && statement.block?.closed && statement.block.statements.length === 0) {
     complain(ctx, 'no-layers', headerOf(statement), `${label} has no layers`, {
       hint: 'list its layers from outside to inside, each like `gypsum-board 12.5 mm`',
     });

@@ -1,13 +1,14 @@
 import type { Assembly, Booth, Face, Lining, Size3 } from '../model/booth-spec.js';
 import type { Sourced, SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
+import { andList } from '../text/and-list.js';
 import { FACES, WALLS } from '../vocabulary/words.js';
 import { assemblyNamed } from './assembly-names.js';
 import {
   type BlockReader,
-  brokenLines,
   factOf,
   factsOf,
+  isUnfinished,
   nameOf,
   readBlock,
   slotOf,
@@ -85,7 +86,7 @@ function readFaces(reader: BlockReader): Faces {
   const missing = FACES.filter(
     (face) => !reader.facts.has(face) && !((WALLS as readonly string[]).includes(face) && reader.facts.has('walls')),
   );
-  if (missing.length > 0 && header.complete && header.block && !brokenLines(reader)) {
+  if (missing.length > 0 && header.complete && header.block && !isUnfinished(reader)) {
     const list =
       missing.length >= 4 && WALLS.every((face) => missing.includes(face))
         ? ['walls', ...missing.filter((face) => face === 'roof' || face === 'floor')]
@@ -94,9 +95,9 @@ function readFaces(reader: BlockReader): Faces {
       ctx,
       'face-missing',
       headerOf(header),
-      `${reader.label} does not say what its ${list.join(' and ')} ${list.length > 1 || list[0] === 'walls' ? 'are' : 'is'} made of`,
+      `${reader.label} does not say what its ${andList(list)} ${list.length > 1 || list[0] === 'walls' ? 'are' : 'is'} made of`,
       {
-        hint: `add ${list.map((face) => `\`${face} …\``).join(' and ')} with the name of an assembly; what comes through is unknown until then`,
+        hint: `add ${andList(list.map((face) => `\`${face} …\``))} with the name of an assembly; what comes through is unknown until then`,
       },
     );
   }
@@ -127,7 +128,7 @@ function insideFromOutside(reader: BlockReader, outside: Size3 | undefined, face
   });
   const [width, depth, height] = made;
   if (width && depth && height) return { width, depth, height };
-  if (!brokenLines(reader))
+  if (!isUnfinished(reader))
     complain(ctx, 'fact-missing', headerOf(header), `${reader.label} has no \`inside\``, {
       hint: 'add `inside 1.15 m x 1.35 m x 2.00 m`, between the structural faces',
     });

@@ -1,8 +1,9 @@
 import type { Material, MaterialKind } from '../model/booth-spec.js';
 import type { Evidence, Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
+import { andList } from '../text/and-list.js';
 import { materialBlock } from '../vocabulary/material-facts.js';
-import { type BlockReader, brokenLines, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
+import { type BlockReader, factOf, isUnfinished, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, fallback, headerOf, isCatalogue, keep, slotRange, wholeOf } from './context.js';
 import { evidenceOf, type NumberRule, numberIn, originOf, readBands, readPrice } from './read-value.js';
 
@@ -184,7 +185,7 @@ function others(reader: BlockReader, shared: { evidence: Evidence; source: strin
 
 function reportNeeded(reader: BlockReader, kind: MaterialKind): void {
   const missing = NEEDED[kind].filter((group) => !group.some((keyword) => reader.facts.has(keyword)));
-  if (missing.length === 0 || !reader.header.complete || brokenLines(reader)) return;
+  if (missing.length === 0 || !reader.header.complete || isUnfinished(reader)) return;
   const list = missing.map((group) => group.map((keyword) => `\`${keyword}\``).join(' or ')).join(' and ');
   const examples = missing.map(
     ([keyword]) => `\`${materialBlock.facts.find((fact) => fact.keyword === keyword)!.example}\``,
@@ -195,7 +196,7 @@ function reportNeeded(reader: BlockReader, kind: MaterialKind): void {
     headerOf(reader.header),
     `${reader.label} has no ${list}, which a ${kind} material needs`,
     {
-      hint: `add it, like ${examples.join(' and ')}`,
+      hint: `add it, like ${andList(examples)}`,
     },
   );
 }

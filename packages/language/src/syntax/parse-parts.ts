@@ -386,13 +386,7 @@ function parsePath(state: ParserState, slot: string, context: PartsContext): voi
     if (words.length > 0) next(state);
     if (state.probe) expecting(state, { kind: 'path', typed: words.map((w) => w.word) });
     const token = peek(state);
-    if (token.kind !== 'word')
-      fail(
-        state,
-        'name-missing',
-        words.length > 0 ? 'a name after the point' : 'a name',
-        `write it like \`${context.example}\``,
-      );
+    if (token.kind !== 'word') fail(state, 'name-missing', 'a name', `write it like \`${context.example}\``);
     next(state);
     words.push({ word: token.text, from: token.from, to: token.to });
     context.slots.set(slot, { kind: 'words', words: [...words], from: words[0]!.from, to: token.to });
