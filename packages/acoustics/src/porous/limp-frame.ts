@@ -7,7 +7,8 @@ import { equivalentFluid, keepPassive, type PorousMedium, porousMedium } from '.
  *
  * Equation: rho_limp = (rho_t rho_eq - rho_0^2) / (rho_t + rho_eq - 2 rho_0), rho_t = density of the material as weighed
  * plus that of the air in it; the bulk modulus stays. Densities in kg/m3.
- * Source: R. Panneton, J. Acoust. Soc. Am. 122 (2007) EL217 (from memory). Limits: a heavy frame gives back the rigid
+ * Source: R. Panneton, J. Acoust. Soc. Am. 122 (2007) EL217 (from memory; the tests
+ * derive it from the densities of Biot's theory at a porosity of 1). Limits: a heavy frame gives back the rigid
  * frame, a high flow resistance gives the mass of the whole material.
  * Valid for soft, low-density fibre and foam away from resonances of the frame; the porosity is taken as 1.
  */

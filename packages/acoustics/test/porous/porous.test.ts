@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { airProperties } from '../../src/air/air-properties.js';
+import { add, complex, divide, multiply, subtract } from '../../src/math/complex.js';
 import { limpFrame } from '../../src/porous/limp-frame.js';
 import { mikiPorous } from '../../src/porous/miki-porous.js';
 import { equivalentFluid, keepPassive, porousMedium } from '../../src/porous/porous-medium.js';
@@ -45,6 +46,21 @@ describe('limpFrame(medium, hz, density, air)', () => {
     const hz = 0.5;
     const fluid = equivalentFluid(limpFrame(mikiPorous(20_000, hz, air), hz, 40, air), hz);
     expect(fluid.density.re / (40 + air.density)).toBeCloseTo(1, 1);
+  });
+
+  it("follows from the densities of Biot's theory at a porosity of 1, with a frame that has no stiffness", () => {
+    // rho22 = rho_eq, rho12 = rho0 - rho22, rho11 = rho1 - rho12; rho = rho11 - rho12^2/rho22, gamma = rho12/rho22,
+    // rho_s = rho + gamma^2 rho_eq; a frame that bears no stress gives rho_limp = rho_eq rho/rho_s.
+    const equivalent = equivalentFluid(medium, 300).density;
+    const rho12 = subtract(complex(air.density), equivalent);
+    const rho11 = subtract(complex(40), rho12);
+    const rho = subtract(rho11, divide(multiply(rho12, rho12), equivalent));
+    const gamma = divide(rho12, equivalent);
+    const rhoS = add(rho, multiply(multiply(gamma, gamma), equivalent));
+    const expected = divide(multiply(equivalent, rho), rhoS);
+    const found = equivalentFluid(limpFrame(medium, 300, 40, air), 300).density;
+    expect(found.re / expected.re).toBeCloseTo(1, 9);
+    expect(found.im / expected.im).toBeCloseTo(1, 9);
   });
 
   it('keeps the bulk modulus', () => {
