@@ -3,6 +3,8 @@ import { assessAssembly } from './assembly/assess-assembly.js';
 import type { AssessmentContext, JudgedContext } from './assessment-context.js';
 import { nominalHz } from './bands/grid.js';
 import { assessBooth } from './booth/assess-booth.js';
+import { assemblyOutOfBounds } from './bounds/assembly-bounds.js';
+import { boothOutOfBounds } from './bounds/booth-bounds.js';
 import { cautionsOf } from './cautions/cautions-of.js';
 import { defaultsUsed } from './defaults-used.js';
 import { findingsOf } from './findings/findings-of.js';
@@ -69,23 +71,38 @@ function document(spec: BoothSpec, memo: Memo): ResultDocument {
     findings: base.findings,
     cautions: base.cautions,
     defaults: defaultsUsed(spec),
-    leavesOut: leavesOut(spec),
+    leavesOut: leavesOut(spec, base.refused),
     variants: Object.fromEntries(variants),
   };
 }
 
 function assessOne(spec: BoothSpec, memo: Memo) {
   const air = siteAir(spec);
-  const assemblies = Object.fromEntries(
-    [...spec.assemblies.values()].map((assembly) => [assembly.name, assessAssembly(assembly, air, memo)]),
+  const refused = new Map<string, string>();
+  const allowed = <T extends { readonly name: string }>(things: Iterable<T>, reason: (thing: T) => string | null) =>
+    [...things].filter((thing) => {
+      const why = reason(thing);
+      if (why !== null) refused.set(thing.name, why);
+      return why === null;
+    });
+  const assemblies = allowed(spec.assemblies.values(), ({ name, layers }) => assemblyOutOfBounds(name, layers));
+  const booths = allowed(spec.booths, (booth) => boothOutOfBounds(booth, spec)).map((booth) =>
+    assessBooth(booth, spec, air, memo),
   );
-  const booths = spec.booths.map((booth) => assessBooth(booth, spec, air, memo));
-  const context: AssessmentContext = { spec, air, memo, assemblies, booths };
+  const context: AssessmentContext = {
+    spec: { ...spec, assemblies: new Map(assemblies.map((assembly) => [assembly.name, assembly])) },
+    air,
+    memo,
+    assemblies: Object.fromEntries(assemblies.map((assembly) => [assembly.name, assessAssembly(assembly, air, memo)])),
+    booths,
+    refused,
+  };
   const requirements = judgeRequirements(context);
   const judged: JudgedContext = { ...context, requirements };
   return {
     air,
-    assemblies,
+    refused,
+    assemblies: context.assemblies,
     booths: Object.fromEntries(booths.map((booth) => [booth.booth.name, booth.result])),
     requirements,
     findings: findingsOf(judged),

@@ -11,6 +11,8 @@ export interface AssessmentContext {
   readonly memo: Memo;
   readonly assemblies: Readonly<Record<string, AssemblyResult>>;
   readonly booths: readonly AssessedBooth[];
+  /** Build-ups and booths that cannot be assessed, by name, each with the reason. */
+  readonly refused: ReadonlyMap<string, string>;
 }
 
 /** Findings also look at the verdicts. */

@@ -2,8 +2,9 @@ import type { BoothSpec } from '@boothwright/language';
 import { joined } from './text/joined.js';
 
 /** What the prediction does not know, in sentences. */
-export function leavesOut(spec: BoothSpec): string[] {
+export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> = new Map()): string[] {
   const sentences = [
+    ...[...refused].map(([name, why]) => `${name} is not assessed: ${why}.`),
     'Sound that travels through the floor, the joists and the walls of the building, and footfall, is not predicted; it can set the limit at low frequency.',
     'Workmanship is not predicted beyond the gaps that the text gives: one forgotten joint or a pipe touching both leaves can cost 10 dB or more.',
     'Sound below 50 Hz and above the 5 kHz band is not predicted.',

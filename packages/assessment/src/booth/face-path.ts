@@ -48,11 +48,12 @@ export function facePath(booth: Booth, face: Face, air: Air, memo: Memo): BoothP
       built === undefined
         ? [{ kind: 'leak', area, depth: 0 }]
         : patches.map((patch) => wallElement(face, patch.layers, patch.area, size)),
-    leak: built === undefined,
+    leak: patches.every((patch) => patch.layers.length === 0),
   };
 }
 
 /** A floor deck rests on the building's floor at many points, so it does not swing as one panel of its size. */
 function wallElement(face: Face, layers: readonly Layer[], area: number, size: PanelSize): EnclosureElement {
+  if (layers.length === 0) return { kind: 'leak', area, depth: 0 };
   return face === 'floor' ? { kind: 'wall', layers, area } : { kind: 'wall', layers, area, size };
 }

@@ -22,7 +22,7 @@ export function thirdLeaf(context: JudgedContext): Finding[] {
       textRange(assembly.nameRange),
     ),
   );
-  const lined = context.spec.booths.flatMap((booth) => {
+  const lined = context.booths.flatMap(({ booth }) => {
     const named = new Set<string>();
     return faceNames.flatMap((face) => {
       const built = booth.faces[face];

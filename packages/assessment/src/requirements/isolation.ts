@@ -32,8 +32,7 @@ export function judgeIsolation(
     });
   }
   const band = governingBand(source.inside.byBand, 'A');
-  const limiting =
-    band === null ? null : limitingPath({ ...result, noise: { ...result.noise, bySource: [source], fan: null } }, band);
+  const limiting = band === null ? null : limitingPath({ booth, result }, band, source.name);
   const unknown = unknownOctaves(source.outside.byBand);
   const missing = unknown.length === 0 ? '' : ` Nothing is known at ${joined(unknown.map(hertz))}.`;
   return judged({
@@ -41,6 +40,6 @@ export function judgeIsolation(
     value,
     sense: 'at-least',
     limitedBy: limiting?.id ?? null,
-    explanation: `Of ${source.name} the booth keeps out ${rangedWords(value, 'dB')} A-weighted where at least ${decimals(limit, 0)} dB is asked: ${marginWords(value.value - limit, 'dB', 1, 'short')}.${limitingSentence(limiting).replace('Most of it', 'Most of what is left')}${missing}`,
+    explanation: `Of ${source.name} the booth keeps out ${rangedWords(value, 'dB')} A-weighted where at least ${decimals(limit, 0)} dB is asked: ${marginWords(value.value - limit, 'dB', 1, 'short')}.${limitingSentence(limiting)}${missing}`,
   });
 }

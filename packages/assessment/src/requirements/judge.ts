@@ -2,6 +2,7 @@ import type { Requirement } from '@boothwright/language';
 import { assessAssembly } from '../assembly/assess-assembly.js';
 import type { AssessmentContext } from '../assessment-context.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
+import { assemblyOutOfBounds } from '../bounds/assembly-bounds.js';
 import type { RequirementResult } from '../result/result-document.js';
 import { judgeFloorLoad, judgeHeight, judgeMass, judgePanelWeight } from './build.js';
 import { judgeCo2 } from './co2.js';
@@ -22,10 +23,15 @@ function judge(requirement: Requirement, context: AssessmentContext): Requiremen
   if (requirement.kind === 'cost') return [judgeCost(requirement, context.spec)];
   if (requirement.kind === 'rating') {
     const { assembly } = requirement;
+    const refused = assemblyOutOfBounds(assembly.name, assembly.layers);
+    if (refused !== null) {
+      const unit = requirement.rating === 'stc' ? 'STC' : 'dB';
+      return [notAssessed({ requirement, limit: requirement.limit.value, unit, explanation: sentence(refused) })];
+    }
     const result = context.assemblies[assembly.name] ?? assessAssembly(assembly, context.air, context.memo);
     return [judgeRating(requirement, result)];
   }
-  if (context.booths.length === 0) {
+  if (context.spec.booths.length === 0) {
     return [
       notAssessed({
         requirement,
@@ -34,7 +40,16 @@ function judge(requirement: Requirement, context: AssessmentContext): Requiremen
       }),
     ];
   }
-  return context.booths.map((booth) => judgeBooth(requirement, booth));
+  return context.spec.booths.map(({ name }) => {
+    const assessed = context.booths.find(({ booth }) => booth.name === name);
+    if (assessed !== undefined) return judgeBooth(requirement, assessed);
+    const explanation = sentence(context.refused.get(name) ?? `${name} could not be assessed`);
+    return notAssessed({ requirement, booth: name, ...limitOf(requirement), explanation });
+  });
+}
+
+function sentence(reason: string): string {
+  return `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`;
 }
 
 type BoothRequirement = Exclude<Requirement, { kind: 'cost' } | { kind: 'rating' }>;

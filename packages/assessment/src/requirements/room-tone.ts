@@ -64,7 +64,7 @@ function judgedBy(
   const value = kind === 'A' ? total.dBA : total.dBZ;
   if (value === null) return none('No band of the noise inside is known.');
   const band = governingBand(total.byBand, kind);
-  const limiting = band === null ? null : limitingPath(assessed.result, band);
+  const limiting = band === null ? null : limitingPath(assessed, band);
   return judged({
     requirement,
     booth: assessed.booth.name,
@@ -112,7 +112,7 @@ function judgeCriterion(
           basis: `${criterion.text}; 15 and 70 stand for "below NC 15" and "above NC 70"; docs/models/noise-inside.md`,
         };
   const band = loudestThird(levels, octave);
-  const limiting = limitingPath(result, band);
+  const limiting = limitingPath(assessed, band);
   const name = hertz(octaveBands[octave]?.nominal ?? 0);
   const level = octaves[octave] as number;
   const explanation = `${criterion === null ? 'The noise inside' : `The noise inside is ${criterion.text}`}; at ${name} it is ${decimals(level, 1)} dB where NC ${decimals(limit, 0)} allows ${decimals(curve[octave] as number, 0)} dB: ${marginWords(worstMargin, 'dB')} in the worst octave.${limitingSentence(limiting)}`;
@@ -166,7 +166,7 @@ function judgeFullScale(
     level === null || cutoff === undefined ? level : level - highPassAttenuation(exactHz[band] as number, cutoff),
   );
   const band = governingBand(filtered, 'Z');
-  const limiting = band === null ? null : limitingPath(result, band);
+  const limiting = band === null ? null : limitingPath(assessed, band);
   const total = rangedTotal(filtered, totalHalfWidth, 'Z', '');
   const own = total !== null && tone.noiseAtCapsuleDbZ - total.value > 3;
   return judged({
