@@ -10,7 +10,6 @@ import {
   sourceLabel,
 } from '@boothwright/presentation';
 import type { InlayHint, Range } from 'vscode-languageserver';
-import { doorsWithSeals } from './doors-with-seals.js';
 import { assumedDefault } from './hover/value-section.js';
 import type { Settings } from './settings.js';
 import type { View } from './view.js';
@@ -87,10 +86,10 @@ function layers(results: ResultDocument): Answer[] {
 
 function openings(results: ResultDocument): Answer[] {
   return Object.values(results.booths).flatMap((booth) => {
-    const whole = doorsWithSeals(booth);
-    return whole.paths
+    // A door is told with its seals.
+    return booth.paths
       .filter(({ kind }) => kind !== 'face' && kind !== 'door-seal')
-      .map(({ name, range }) => ({ range, label: openingLabel(name, whole, results.grid.nominalHz) }));
+      .map(({ name, range }) => ({ range, label: openingLabel(name, booth, results.grid.nominalHz) }));
   });
 }
 

@@ -10,7 +10,6 @@ import {
   openingHover,
   sourceHover,
 } from '@boothwright/presentation';
-import { doorsWithSeals } from '../doors-with-seals.js';
 import type { View } from '../view.js';
 import { ifStale } from './if-stale.js';
 
@@ -76,7 +75,7 @@ function resultOf(results: ResultDocument, symbol: SymbolEntry): string | undefi
     case 'slit':
     case 'hole': {
       const booth = symbol.container === undefined ? undefined : results.booths[symbol.container];
-      return booth && openingHover(name, symbol.container!, doorsWithSeals(booth), context);
+      return booth && openingHover(name, symbol.container!, booth, context);
     }
     case 'variant':
       return variantChanges(results, name);
