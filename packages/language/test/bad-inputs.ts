@@ -131,6 +131,8 @@ export const badInputs: readonly BadInput[] = [
   },
   // sense
   { what: 'a thickness of nothing', files: layers('gypsum-board 0 mm') },
+  { what: 'a board of metres', files: layers('gypsum-board 12.5 m') },
+  { what: 'a sheet of tonnes', files: layers('limp-sheet 1 t/m2') },
   { what: 'a negative gap', files: layers('air -5 mm') },
   { what: 'a density no material has', files: material('kind limp; density 30000 kg/m3') },
   { what: 'an unusual density', files: material('kind porous; density 900 kg/m3; resistivity 5 kPa.s/m2') },

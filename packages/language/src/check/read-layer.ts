@@ -4,7 +4,7 @@ import type { Statement } from '../syntax/tree.js';
 import { wordIn } from './block-reader.js';
 import { type CheckContext, complain, hearing, keep, wholeOf } from './context.js';
 import { materialNamed } from './names.js';
-import { numberIn } from './read-value.js';
+import { type NumberRule, numberIn } from './read-value.js';
 
 /** `'absent'` for a layer of no thickness, which variants use to switch one off. */
 export type LayerAnswer = MaterialLayer | 'absent' | undefined;
@@ -20,18 +20,15 @@ export function readLayer(
   const material = name && materialNamed(hearing(ctx, statement), name.word, name.range);
   if (!name || !material) {
     // Names in the amount count as used, but one message about the line is enough.
-    numberIn({ ...ctx, problems: [] }, statement, slots.amount, amountRule(label));
+    numberIn({ ...ctx, problems: [] }, statement, slots.amount, amountRule(label, true));
     return undefined;
   }
-  const amount = numberIn(ctx, statement, slots.amount, {
-    ...amountRule(`${label}, ${name.word}`),
-    ...(canBeAbsent(material) ? { min: 0 } : { aboveZero: true }),
-  });
+  const about = `${label}, ${name.word}`;
+  const amount = numberIn(ctx, statement, slots.amount, amountRule(about, canBeAbsent(material)));
   if (!amount && statement.slots.has(slots.amount)) return undefined;
   if (!amount && !statement.complete) return undefined;
   if (amount?.sourced.value === 0) return 'absent';
   const base = { kind: 'material' as const, material, materialRange: name.range, range: wholeOf(statement) };
-  const about = `${label}, ${name.word}`;
   if (amount?.dimension === 'mass-per-area') return byMass(ctx, base, amount.sourced);
   const thickness = amount?.sourced ?? material.thickness;
   const surfaceMass = amount
@@ -68,19 +65,19 @@ function amountWanted(material: Material, isThick: boolean): string {
   return material.density ? `a thickness such as \`3 mm\` or ${mass}` : mass;
 }
 
-function amountRule(label: string): {
-  dimension: 'amount';
-  noun: string;
-  label: string;
-  fact: string;
-  usual: { min: number; max: number; text: string };
-} {
+const USUAL_THICKNESS = { min: 0, max: 0.5, text: 'layers are thinner than 500 mm' };
+const USUAL_MASS = { min: 0, max: 200, text: 'layers are lighter than 200 kg/m2' };
+
+function amountRule(label: string, zeroMeansAbsent: boolean): NumberRule {
   return {
     dimension: 'amount',
     noun: 'a thickness',
     label,
     fact: 'layer',
-    usual: { min: 0, max: 500, text: 'layers are thinner than 0.5 m and lighter than 500 kg/m2' },
+    min: 0,
+    aboveZero: !zeroMeansAbsent,
+    usual: USUAL_THICKNESS,
+    usualMass: USUAL_MASS,
   };
 }
 

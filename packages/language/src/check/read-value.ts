@@ -83,21 +83,27 @@ function reportCycle(ctx: CheckContext, name: string): void {
   );
 }
 
+interface Usual {
+  readonly min: number;
+  readonly max: number;
+  readonly text: string;
+}
+
 export interface NumberRule {
   readonly dimension: DimensionName | 'amount';
   /** How the fact is called in messages: `a thickness`. */
   readonly noun: string;
   readonly label: string;
   readonly fact: string;
-  /** A line as it should be, for the hint. */
-  readonly example?: string | undefined;
   /** Error when the value lies outside; ends included unless `aboveZero`. */
   readonly min?: number;
   readonly max?: number;
   readonly aboveZero?: boolean;
   readonly whole?: boolean;
   /** Warning when the value lies outside, with what is usual in words. */
-  readonly usual?: { readonly min: number; readonly max: number; readonly text: string };
+  readonly usual?: Usual;
+  /** The same for an amount that is a mass per area. */
+  readonly usualMass?: Usual;
   readonly weightings?: readonly Level['weighting'][];
 }
 
@@ -115,13 +121,14 @@ export function readNumber(
   file: string,
   origin: Origin,
   rule: NumberRule,
+  example?: string,
 ): MeasuredNumber | undefined {
   const value = evaluateHere(ctx, expression, file);
   if (!value) return undefined;
   const range = rangeIn(file, expression);
   const text = textOf(ctx, range);
   if (!fits(value, rule)) {
-    reportDimension(ctx, range, text, value, rule);
+    reportDimension(ctx, range, text, value, rule, example);
     return undefined;
   }
   // A share of the air in percent is as clear as one in parts per million.
@@ -131,8 +138,9 @@ export function readNumber(
     complain(ctx, 'number-too-large', range, `\`${text}\` is no number that can be worked with`);
     return undefined;
   }
-  if (!withinRule(ctx, range, text, number, rule)) return undefined;
   const dimension = rule.dimension === 'amount' ? valueDimension(value)! : rule.dimension;
+  const isMass = rule.dimension === 'amount' && dimension === 'mass-per-area';
+  if (!withinRule(ctx, range, text, number, rule, isMass)) return undefined;
   const sourced = keep(ctx, rule.label, rule.fact, dimension, {
     value: number,
     origin,
@@ -155,10 +163,17 @@ function fits(value: Value, rule: NumberRule): boolean {
   return rule.dimension === 'amount' ? found === 'length' || found === 'mass-per-area' : found === rule.dimension;
 }
 
-function reportDimension(ctx: CheckContext, range: SourceRange, text: string, value: Value, rule: NumberRule): void {
+function reportDimension(
+  ctx: CheckContext,
+  range: SourceRange,
+  text: string,
+  value: Value,
+  rule: NumberRule,
+  line: string | undefined,
+): void {
   const wanted = rule.dimension === 'amount' ? 'length' : rule.dimension;
   const { noun, example } = DIMENSION_WORDS[wanted];
-  const hint = `write it like \`${rule.example ?? example}\``;
+  const hint = `write it like \`${line ?? example}\``;
   const bare = value.kind === 'quantity' && !value.share && value.dimension === '';
   if (rule.dimension === 'level' && value.kind === 'level') {
     const list = rule.weightings!.map((weighting) => `\`${weightingUnit(weighting)}\``).join(' or ');
@@ -178,7 +193,14 @@ export function weightingUnit(weighting: Level['weighting']): string {
   return { A: 'dBA', C: 'dBC', Z: 'dBZ', FS: 'dBFS', NC: 'NC', none: 'dB' }[weighting];
 }
 
-function withinRule(ctx: CheckContext, range: SourceRange, text: string, number: number, rule: NumberRule): boolean {
+function withinRule(
+  ctx: CheckContext,
+  range: SourceRange,
+  text: string,
+  number: number,
+  rule: NumberRule,
+  isMass: boolean,
+): boolean {
   const wrong = (expected: string): false => {
     complain(ctx, 'value-implausible', range, `\`${text}\` cannot be ${rule.noun}: ${expected}`);
     return false;
@@ -188,10 +210,17 @@ function withinRule(ctx: CheckContext, range: SourceRange, text: string, number:
     return wrong(rule.min === 0 ? 'it cannot be negative' : `it must be at least ${limitText(rule.min, rule)}`);
   if (rule.max !== undefined && number > rule.max) return wrong(`it can be at most ${limitText(rule.max, rule)}`);
   if (rule.whole && !Number.isInteger(number)) return wrong('it must be a whole number');
-  if (rule.usual && (number < rule.usual.min || number > rule.usual.max))
-    warn(ctx, 'value-unusual', range, `\`${text}\` is unusual for ${rule.noun}: ${rule.usual.text}`, {
-      hint: 'check the number and its unit',
-    });
+  const usual = isMass ? rule.usualMass : rule.usual;
+  if (usual && (number < usual.min || number > usual.max))
+    warn(
+      ctx,
+      'value-unusual',
+      range,
+      `\`${text}\` is unusual for ${isMass ? 'a mass per area' : rule.noun}: ${usual.text}`,
+      {
+        hint: 'check the number and its unit',
+      },
+    );
   return true;
 }
 
@@ -240,12 +269,9 @@ export function numberIn(
   origin: Origin = GIVEN,
 ): MeasuredNumber | undefined {
   const found = slotOf(statement, slot, 'expression');
-  return found
-    ? readNumber(hearing(ctx, statement), found.expression, found.file ?? statement.file, origin, {
-        example: statement.fact?.example,
-        ...rule,
-      })
-    : undefined;
+  if (!found) return undefined;
+  const file = found.file ?? statement.file;
+  return readNumber(hearing(ctx, statement), found.expression, file, origin, rule, statement.fact?.example);
 }
 
 type FactRule = Omit<NumberRule, 'label' | 'fact'>;
@@ -300,16 +326,16 @@ export function readBands(
   if (!slot) return undefined;
   const file = slot.file ?? statement.file;
   const values: { hz: number; value: number; range: SourceRange }[] = [];
+  const bandRule: NumberRule = {
+    dimension: 'frequency',
+    noun: 'a band',
+    label: `${rule.label}, band`,
+    fact: rule.fact,
+    aboveZero: true,
+  };
   for (const band of slot.bands) {
-    const frequency = readNumber(ctx, band.frequency, file, origin, {
-      example: statement.fact?.example,
-      dimension: 'frequency',
-      noun: 'a band',
-      label: `${rule.label}, band`,
-      fact: rule.fact,
-      aboveZero: true,
-    });
-    const level = readNumber(ctx, band.value, file, origin, { example: statement.fact?.example, ...rule });
+    const frequency = readNumber(ctx, band.frequency, file, origin, bandRule, statement.fact?.example);
+    const level = readNumber(ctx, band.value, file, origin, rule, statement.fact?.example);
     if (!frequency || !level) continue;
     const range = rangeIn(file, band);
     const near = nearestBand(slot.grid, frequency.sourced.value);
@@ -349,14 +375,8 @@ export function readPrice(
 ): Sourced<Price> | undefined {
   const slot = slotOf(statement, slotName, 'price') as Extract<Slot, { kind: 'price' }> | undefined;
   if (!slot) return undefined;
-  const amount = readNumber(ctx, slot.amount, slot.file ?? statement.file, origin, {
-    example: statement.fact?.example,
-    dimension: 'money',
-    noun: 'a price',
-    label,
-    fact: 'price',
-    min: 0,
-  });
+  const rule: NumberRule = { dimension: 'money', noun: 'a price', label, fact: 'price', min: 0 };
+  const amount = readNumber(ctx, slot.amount, slot.file ?? statement.file, origin, rule, statement.fact?.example);
   if (!amount?.currency) return undefined;
   const range = slotRange(statement, slot);
   return {
