@@ -12,7 +12,12 @@ const only = (from, allowed) => ({
 module.exports = {
   forbidden: [
     { name: 'no-circular', severity: 'error', from: { path: '^packages' }, to: { circular: true } },
-    { name: 'resolvable', severity: 'error', from: { path: '^packages/[^/]+/src' }, to: { couldNotResolve: true, pathNot: '^vscode$' } },
+    {
+      name: 'resolvable',
+      severity: 'error',
+      from: { path: '^packages/[^/]+/src' },
+      to: { couldNotResolve: true, pathNot: '^vscode$' },
+    },
     only('acoustics', []),
     only('language', []),
     only('assessment', ['acoustics', 'language']),
@@ -50,6 +55,10 @@ module.exports = {
     exclude: { path: '(^|/)(dist|out|\\.cache)/' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['boothwright-source', 'import', 'require', 'node', 'default', 'types'], extensions: ['.ts', '.js', '.mjs', '.cjs', '.json'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['boothwright-source', 'import', 'require', 'node', 'default', 'types'],
+      extensions: ['.ts', '.js', '.mjs', '.cjs', '.json'],
+    },
   },
 };

@@ -5,7 +5,12 @@ export default defineConfig({
   resolve: { conditions: ['boothwright-source'] },
   ssr: { resolve: { conditions: ['boothwright-source'] } },
   test: {
-    include: ['packages/*/test/**/*.test.ts', 'tests/published/**/*.test.ts', 'tests/robustness/**/*.test.ts', 'tests/journeys/**/*.test.ts'],
+    include: [
+      'packages/*/test/**/*.test.ts',
+      'tests/published/**/*.test.ts',
+      'tests/robustness/**/*.test.ts',
+      'tests/journeys/**/*.test.ts',
+    ],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     testTimeout: 30_000,
   },

@@ -2,12 +2,11 @@
 // The demo booth misses some of its requirements on purpose, so the exit code is 1.
 import { spawnSync } from 'node:child_process';
 import path from 'node:path';
-import { ensureInstalled, root, run, turboEnvironment } from './ensure-installed.mjs';
+import { ensureInstalled, root, run } from './ensure-installed.mjs';
 
 ensureInstalled();
-run('npx', ['turbo', 'run', 'build', '--filter=boothwright', '--output-logs=errors-only', '--no-update-notifier'], {
-  env: turboEnvironment,
-});
+// The bundle is made from the sources of all packages, so nothing else has to be built first.
+run(process.execPath, ['packages/cli/esbuild.mjs']);
 const extra = process.argv.slice(2);
 const command = extra.length > 0 ? extra : ['check', 'shared/examples/tram-alcove/tram-alcove.booth'];
 const result = spawnSync(process.execPath, [path.join(root, 'packages/cli/dist/boothwright.mjs'), ...command], {

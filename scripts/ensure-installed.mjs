@@ -18,7 +18,9 @@ export function requireNode() {
 
 export function ensureInstalled() {
   requireNode();
-  const wanted = createHash('sha256').update(fs.readFileSync(path.join(root, 'package-lock.json'))).digest('hex');
+  const wanted = createHash('sha256')
+    .update(fs.readFileSync(path.join(root, 'package-lock.json')))
+    .digest('hex');
   const have = fs.existsSync(stamp) ? fs.readFileSync(stamp, 'utf8') : '';
   if (have === wanted) return;
   console.error('Installing the libraries that this checkout is missing (npm ci) ...');

@@ -19,7 +19,11 @@ function note(name, good, bad) {
 
 function gate(name, command, args) {
   console.log(`\n== ${name}`);
-  const result = spawnSync(command, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], env: turboEnvironment });
+  const result = spawnSync(command, args, {
+    cwd: root,
+    stdio: ['ignore', 'inherit', 'inherit'],
+    env: turboEnvironment,
+  });
   const ok = result.status === 0;
   note(name, ok ? 1 : 0, ok ? 0 : 1);
 }
@@ -29,11 +33,15 @@ function unitTests() {
   const report = path.join(root, '.cache/vitest.json');
   fs.mkdirSync(path.dirname(report), { recursive: true });
   fs.rmSync(report, { force: true });
-  const result = spawnSync('npx', ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`], {
-    cwd: root,
-    stdio: ['ignore', 'inherit', 'inherit'],
-    env: turboEnvironment,
-  });
+  const result = spawnSync(
+    'npx',
+    ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
+    {
+      cwd: root,
+      stdio: ['ignore', 'inherit', 'inherit'],
+      env: turboEnvironment,
+    },
+  );
   if (!fs.existsSync(report)) return note('vitest wrote no report', 0, 1);
   const { numPassedTests, numFailedTests, numTotalTests } = JSON.parse(fs.readFileSync(report, 'utf8'));
   if (numTotalTests === 0) return note('vitest ran no test', 0, 1);
