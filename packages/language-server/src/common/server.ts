@@ -12,6 +12,7 @@ import { catalogueRequest } from './catalogue-uri.js';
 import { completeItem, completion } from './completion.js';
 import { definition } from './definition.js';
 import { diagnostics } from './diagnostics.js';
+import { documentHighlights } from './document-highlights.js';
 import { documentSymbols } from './document-symbols.js';
 import { foldingRanges } from './folding-ranges.js';
 import { formatting } from './formatting.js';
@@ -100,6 +101,7 @@ export function startServer(connection: Connection, platform: Platform): void {
         hoverProvider: true,
         inlayHintProvider: true,
         completionProvider: { triggerCharacters: [' ', '.', '"'], resolveProvider: true },
+        documentHighlightProvider: true,
         documentSymbolProvider: true,
         definitionProvider: true,
         referencesProvider: true,
@@ -176,6 +178,12 @@ export function startServer(connection: Connection, platform: Platform): void {
     guarded('Outline', log, [], ({ textDocument }) => {
       const view = viewOf(textDocument.uri);
       return view === undefined ? [] : documentSymbols(view);
+    }),
+  );
+  connection.onDocumentHighlight(
+    guarded('Highlights', log, [], ({ textDocument, position }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : documentHighlights(view, position);
     }),
   );
   connection.onDefinition(

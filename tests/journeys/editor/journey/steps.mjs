@@ -132,7 +132,7 @@ export const steps = [
       await goTo(page, line, 1);
       await page.keyboard.press('End');
       await page.keyboard.press('Enter');
-      await page.keyboard.type('  min');
+      await page.keyboard.type('min');
       await page.keyboard.press('Control+Space');
       const row = page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'mineral-wool-40' }).first();
       await row.waitFor();
