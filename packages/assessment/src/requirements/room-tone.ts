@@ -121,7 +121,6 @@ function judgeCriterion(
       ? notAssessed({ requirement, booth: assessed.booth.name, limit, unit: 'NC', explanation })
       : judged({ requirement, booth: assessed.booth.name, value, limit, unit: 'NC', sense: 'at-most', explanation })),
     verdict: worstMargin >= 0 ? 'met' : 'missed',
-    margin: worstMargin,
     withinRange: Math.abs(worstMargin) < Math.max(...thirdsOfOctave(octave).map((third) => totalHalfWidth[third] ?? 0)),
     limitedBy: limiting?.id ?? null,
   };
