@@ -74,6 +74,11 @@ function finding(
   const tight = perBand((band) => (throughAll[band] as number) - transmittedBy(worst, band));
   const tightLoss = tight.map((energy) => -10 * Math.log10(energy / total));
   const levels = levelsWithout(result, throughAll, tight);
+  const sealed = levelsWithout(
+    result,
+    throughAll,
+    perBand((band) => (throughAll[band] as number) - (throughLeaks[band] as number)),
+  );
   const words = pathWords(worst.result);
   const first = hertz(nominalHz[capped[0] as number] as number);
   const last = hertz(nominalHz[capped.at(-1) as number] as number);
@@ -88,15 +93,15 @@ function finding(
   if (levels !== null) {
     figures.insideDbA = levels.now;
     figures.insideDbAWithoutWorstLeak = levels.tight;
+    figures.insideDbAWithoutLeaks = sealed?.tight ?? levels.tight;
   }
-  const gain = levels === null ? null : levels.now - levels.tight;
-  const hardly = gain !== null && gain < 1;
+  const hardly = sealed !== null && sealed.now - sealed.tight < 1;
   return {
     id: 'leak-caps-wall',
     severity: hardly ? 'information' : 'warning',
     range: worst.result.range,
     message: `${booth.name}: ${openingWords(leaks)} hold the booth at ${decimals(ceiling, 0)} dB from ${first} to ${last}, where its walls alone would reach ${decimals(wall, 0)} dB`,
-    explanation: `Sound adds by area times what passes. In these bands the openings bring more than half of it, so better walls change nothing. The strongest is ${words} with ${decimals(100 * strength(worst), 0)} % of the sound.${gain === null ? '' : ` Closing it lowers the noise inside from ${decimals(levels?.now ?? 0, 1)} to ${decimals(levels?.tight ?? 0, 1)} dBA${hardly ? ': other bands set the limit, so this is not the first thing to spend money on' : ''}.`}`,
+    explanation: `Sound adds by area times what passes. In these bands the openings bring more than half of it, so better walls change nothing. The strongest is ${words} with ${decimals(100 * strength(worst), 0)} % of the sound.${levelWords(levels, sealed, hardly)}`,
     source:
       'Area-weighted sum of transmission coefficients; slits after a two-port with friction, ducts after published tables. docs/findings/leak-caps-wall.md',
     fix: `${fixWords(worst, words)} With it closed the whole booth rates STC ${figures.stcWithoutWorstLeak} instead of ${figures.stc}.`,
@@ -105,6 +110,19 @@ function finding(
       .filter((path) => path !== worst)
       .map((path) => ({ range: path.result.range, message: pathWords(path.result) })),
   };
+}
+
+/** What closing would change in the noise inside; nothing when no noise is known. */
+function levelWords(
+  one: { now: number; tight: number } | null,
+  all: { now: number; tight: number } | null,
+  hardly: boolean,
+): string {
+  if (one === null || all === null) return '';
+  const now = decimals(one.now, 1);
+  return hardly
+    ? ` Yet closing all of them changes the noise inside from ${now} to ${decimals(all.tight, 1)} dBA only: other bands set the limit, so this is not the first thing to spend money on.`
+    : ` Closing it takes the noise inside from ${now} to ${decimals(one.tight, 1)} dBA, closing all of them to ${decimals(all.tight, 1)} dBA.`;
 }
 
 function transmittedBy(path: BoothPath, band: number): number {

@@ -1,7 +1,7 @@
 import type { Requirement } from '@boothwright/language';
 import { nominalHz } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
-import { pathWords } from '../booth/path-words.js';
+import { strongestPath } from '../booth/strongest-path.js';
 import { governingBand } from '../noise/governing.js';
 import type { RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
@@ -36,19 +36,21 @@ export function judgeVoiceOutside(
   const band = governingBand(voice.byBand, weighting === 'A' ? 'A' : 'Z');
   const strongest =
     band === null
-      ? undefined
-      : result.paths
-          .map((path, index) => ({ path, share: isolation.shares[index]?.[band] ?? 0 }))
-          .reduce((best, entry) => (entry.share > best.share ? entry : best));
+      ? null
+      : strongestPath(
+          booth,
+          result.paths,
+          isolation.shares.map((share) => share[band] ?? 0),
+        );
   const through =
-    band === null || strongest === undefined
+    band === null || strongest === null
       ? ''
-      : ` Most of it leaves at ${hertz(nominalHz[band] as number)} through ${pathWords(strongest.path)}.`;
+      : ` The band that counts most is ${hertz(nominalHz[band] as number)}, where ${decimals(100 * strongest.weight, 0)} % leaves through ${strongest.words}.`;
   return judged({
     ...base,
     value,
     sense: 'at-most',
-    limitedBy: strongest?.path.id ?? null,
+    limitedBy: strongest?.id ?? null,
     explanation: `A ${voice.effort} voice is heard outside (${voice.where}) at ${rangedWords(value, unit)} where at most ${decimals(limit, 0)} ${unit} is asked: ${marginWords(limit - value.value, 'dB')}.${through} The bands below 160 Hz are not known.`,
   });
 }

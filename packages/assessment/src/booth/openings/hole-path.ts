@@ -6,11 +6,12 @@ import { textRange } from '../../text/text-range.js';
 import { halfWidthAt, leakHalfWidth } from '../../uncertainty/model-uncertainty.js';
 import type { BoothPath } from '../booth-path.js';
 import { holeBandLoss } from './hole-loss.js';
+import { closedBelow } from './slit-path.js';
 
 /** Sound through a round hole; undefined when it is closed. */
 export function holePath(hole: Hole, air: Air, memo: Memo): BoothPath | undefined {
   const diameter = hole.diameter.value;
-  if (diameter <= 0) return undefined;
+  if (diameter < closedBelow) return undefined;
   const depth = hole.depth.value;
   const area = (Math.PI / 4) * diameter ** 2;
   return {

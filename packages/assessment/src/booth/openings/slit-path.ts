@@ -23,13 +23,16 @@ export interface LongGap {
   readonly position: 'mid' | 'edge';
 }
 
+/** A gap narrower than this is closed, m: nothing built is known to a micrometre. */
+export const closedBelow = 1e-6;
+
 /** Sound through a long narrow gap; undefined when it is closed. */
 export function slitPath(
   { id, kind, name, range, length, gap, depth, position }: LongGap,
   air: Air,
   memo: Memo,
 ): BoothPath | undefined {
-  if (gap.value <= 0 || length <= 0) return undefined;
+  if (gap.value < closedBelow || length <= 0) return undefined;
   const loss = slitBandLoss({ gap: gap.value, depth, position }, air, memo);
   const area = length * gap.value;
   return {
