@@ -1,4 +1,4 @@
-import { type Air, compositeTransmissionLoss, firstCavityMode } from '@boothwright/acoustics';
+import { type Air, compositeTransmissionLoss, firstCavityMode, smallEnclosureLimit } from '@boothwright/acoustics';
 import type { Booth, BoothSpec } from '@boothwright/language';
 import { airResult } from '../air/air-result.js';
 import { ratingsOf } from '../assembly/ratings.js';
@@ -46,7 +46,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
   const area = absorptionAreaOf(booth, people, air, memo);
   const reverberation = reverberationOf(volume, area, surfaceOf(size), air);
   const firstModeHz = firstCavityMode([...size], air);
-  const bandModels = bandModelsOf(firstModeHz, reverberation.validFromHz);
+  const bandModels = bandModelsOf(smallEnclosureLimit([...size], air), firstModeHz, reverberation.validFromHz);
   const paths = pathsOf(booth, air, memo);
   const isolation = isolationOf(paths, area.total, volume, bandModels, air, memo);
   const composite = compositeTransmissionLoss(

@@ -19,11 +19,12 @@ export interface Isolation {
 /**
  * Level difference by band.
  *
- * Above the first mode: D = -10 lg(sum over paths of S_i 10^(-R_i/10) / A), the level inside a room behind a partition
- * (ISO 12999 and ISO 16283 terms, common practice). Below it: the pressure of the closed air spring behind every wall at
- * once, see the acoustics package. In the band that holds the first mode the smaller difference counts.
- * Shares: of the energy above the first mode; below it the sounds add as volumes, so the share is that of each path
- * acting alone, scaled to a sum of one.
+ * Statistical: D = -10 lg(sum over paths of S_i 10^(-R_i/10) / A), the definition of the sound reduction index solved for
+ * the level received (common practice). Closed box: the pressure of one air spring behind every wall at once, see the
+ * acoustics package. In the hand-over bands the smaller difference counts.
+ * Shares: of the energy where the statistical formula speaks; in the closed box the sounds add as volumes, so the share
+ * is that of each path acting alone, scaled to a sum of one.
+ * Units: areas and absorption area in m2, volume in m3, result in dB.
  */
 export function isolationOf(
   paths: readonly BoothPath[],

@@ -9,7 +9,7 @@ import { booth, given, shell, vent } from '../fixtures/spec-builder.js';
 
 const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
 const memo = createMemo();
-const models = bandModelsOf(86, 300);
+const models = bandModelsOf(60, 86, 300);
 const absorption = perBand(() => 5);
 const paths = pathsOf(booth(shell, { vents: [vent('intake')] }), air, memo);
 const isolation = isolationOf(paths, absorption, 3.105, models, air, memo);

@@ -7,7 +7,7 @@ import { fanNoise, silentlyUnknownFans } from '../../src/noise/fan.js';
 import { booth, quietFan, shell, unknownFan, vent } from '../fixtures/spec-builder.js';
 
 const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
-const models = bandModelsOf(86, 300);
+const models = bandModelsOf(60, 86, 300);
 
 it('fanNoise(booth) is power less duct losses plus 10 lg(4/A)', () => {
   const intake = vent('intake', { fan: quietFan });

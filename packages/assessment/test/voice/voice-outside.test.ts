@@ -10,7 +10,7 @@ import { booth, given, session, site } from '../fixtures/spec-builder.js';
 const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
 const paths = pathsOf(booth(), air, createMemo());
 const shares = paths.map(() => perBand(() => 1 / paths.length));
-const models = bandModelsOf(86, 300);
+const models = bandModelsOf(60, 86, 300);
 const at = (area: number, where = site(), talk = session()) =>
   voiceOutside(
     paths,
