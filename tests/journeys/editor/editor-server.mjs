@@ -103,8 +103,12 @@ export async function startEditorServer({ host, data, env = {} }) {
     }
   };
   process.once('exit', killGroup);
+  // A run that is broken off must not leave an editor behind.
+  const breakOff = () => process.exit(130);
+  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, breakOff);
   const stop = () => {
     process.off('exit', killGroup);
+    for (const signal of ['SIGINT', 'SIGTERM']) process.off(signal, breakOff);
     killGroup();
     fs.closeSync(log);
     fs.rmSync(data, { recursive: true, force: true, maxRetries: 10, retryDelay: 100 });

@@ -21,11 +21,36 @@ export function shiftResults<T>(value: T, file: string, oldText: string, newText
     if (offset >= oldEnd) return offset + newEnd - oldEnd;
     return Math.min(offset, newEnd);
   };
+  // What holds no place that moves is handed on as it is; that is most of a result.
   const walk = (part: unknown): unknown => {
-    if (Array.isArray(part)) return typeof part[0] === 'object' && part[0] !== null ? part.map(walk) : part;
     if (typeof part !== 'object' || part === null) return part;
-    if (isPlace(part)) return part.file === file ? { ...part, from: move(part.from), to: move(part.to) } : part;
-    return Object.fromEntries(Object.entries(part).map(([key, inner]) => [key, walk(inner)]));
+    if (Array.isArray(part)) {
+      if (typeof part[0] !== 'object' || part[0] === null) return part;
+      let copy: unknown[] | undefined;
+      for (let at = 0; at < part.length; at++) {
+        const inner = walk(part[at]);
+        if (inner === part[at]) continue;
+        copy ??= part.slice();
+        copy[at] = inner;
+      }
+      return copy ?? part;
+    }
+    if (isPlace(part)) {
+      const from = move(part.from);
+      const to = move(part.to);
+      return part.file !== file || (from === part.from && to === part.to) ? part : { ...part, from, to };
+    }
+    const before = part as Readonly<Record<string, unknown>>;
+    let copy: Record<string, unknown> | undefined;
+    for (const key in before) {
+      // Nothing of a variant is shown at a place of the text.
+      if (key === 'variants') continue;
+      const inner = walk(before[key]);
+      if (inner === before[key]) continue;
+      copy ??= { ...before };
+      copy[key] = inner;
+    }
+    return copy ?? part;
   };
   return walk(value) as T;
 }

@@ -20,6 +20,13 @@ describe('shiftResults', () => {
     expect(gone.from).toBe(gone.to);
   });
 
+  it('hands on what does not move as it is', () => {
+    const results = { before: { at: place('t', 0, 2), curve: [1, 2] }, behind: { at: place('t', 5, 6) } };
+    const shifted = shiftResults(results, 't', 'abc def', 'abc X def');
+    expect(shifted.before).toBe(results.before);
+    expect(shifted.behind).toEqual({ at: place('t', 7, 8) });
+  });
+
   it('leaves places in other files and plain figures as they are', () => {
     const results = { other: place('u', 4, 7), figures: [1, null, 3], nested: [{ at: place('t', 2, 3) }] };
     expect(shiftResults(results, 't', 'abc', 'Xabc')).toEqual({
