@@ -29,12 +29,17 @@ export function createAssessor(memo: Memo = createMemo()): Assessor {
   };
 }
 
+export interface AssessOptions {
+  /** A memory to use and to fill; a fresh one when absent. */
+  readonly memo?: Memo;
+}
+
 /**
  * All numbers, verdicts, findings and cautions of a checked spec. Pure: the same spec gives the same document; no clock,
  * locale or random number enters.
  */
-export function assess(spec: BoothSpec): ResultDocument {
-  return createAssessor().assess(spec);
+export function assess(spec: BoothSpec, { memo = createMemo() }: AssessOptions = {}): ResultDocument {
+  return createAssessor(memo).assess(spec);
 }
 
 function document(spec: BoothSpec, memo: Memo): ResultDocument {

@@ -1,5 +1,5 @@
 export { assessAssembly, referencePanel } from './assembly/assess-assembly.js';
-export { type Assessor, assess, createAssessor } from './assess.js';
+export { type AssessOptions, type Assessor, assess, createAssessor } from './assess.js';
 export { createMemo, type Memo } from './memo/memo.js';
 export type * from './result/result-document.js';
 export { resultSchema } from './result/result-schema.js';

@@ -72,6 +72,10 @@ describe('a whole booth from its text', () => {
     expect(cellar.slice(stc?.range.from, stc?.range.to)).toContain('stc of shell');
   });
 
+  it('pronounces nothing fit', () => {
+    expect(JSON.stringify(result)).not.toMatch(/\b(safe|compliant|approved)\b/i);
+  });
+
   it('shows that sealing the threshold helps the voice outside and costs nothing', () => {
     const changes = Object.fromEntries(result.variants.sealed?.changes.map((change) => [change.what, change]) ?? []);
     expect(changes['box: voice outside']?.variant).toBeLessThan(changes['box: voice outside']?.base as number);

@@ -16,7 +16,10 @@ export function dbaPassesDbfsFails({ spec, booths, requirements }: JudgedContext
     return booths.flatMap(({ booth, result }) => {
       const missed = requirements.some(
         (entry) =>
-          entry.range.from === requirement.range.from && entry.booth === booth.name && entry.verdict === 'missed',
+          entry.range.from === requirement.range.from &&
+          entry.range.file === requirement.range.file &&
+          entry.booth === booth.name &&
+          entry.verdict === 'missed',
       );
       const tone = result.noise.roomTone;
       const dBA = result.noise.total.dBA;

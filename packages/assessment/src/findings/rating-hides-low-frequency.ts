@@ -21,7 +21,10 @@ export function ratingHidesLowFrequency(context: JudgedContext): Finding[] {
   const met = context.spec.requirements.filter(
     (requirement) =>
       (requirement.kind === 'rating' || requirement.kind === 'isolation') &&
-      context.requirements.some((result) => result.range.from === requirement.range.from && result.verdict === 'met'),
+      context.requirements.some(
+        ({ range, verdict }) =>
+          verdict === 'met' && range.from === requirement.range.from && range.file === requirement.range.file,
+      ),
   );
   const target = context.spec.requirements.find(
     (requirement) => requirement.kind === 'room-tone' && requirement.limit.value.weighting === 'NC',
