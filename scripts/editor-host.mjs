@@ -46,9 +46,10 @@ export function findChromium() {
   return findCommand('chromium') ?? findCommand('chromium-browser');
 }
 
-/** What the installed host must have been made from; any change installs anew. */
+/** What the installed host must have been made from; any change but one of layout installs anew. */
 function wantedStamp() {
-  const rest = [readFileSync(path.join(manifestFolder, 'package.json'), 'utf8')];
+  const { dependencies } = JSON.parse(readFileSync(path.join(manifestFolder, 'package.json'), 'utf8'));
+  const rest = [JSON.stringify(dependencies)];
   const lock = path.join(manifestFolder, 'package-lock.json');
   if (existsSync(lock)) rest.push(readFileSync(lock, 'utf8'));
   return rest.join('\n');

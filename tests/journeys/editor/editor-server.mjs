@@ -95,24 +95,21 @@ export async function startEditorServer({ host, data, env = {} }) {
       env: { ...process.env, EXTENSIONS_GALLERY: noGallery, ...env },
     },
   );
-  const killGroup = () => {
+  fs.closeSync(log);
+  // A run that is broken off must not leave an editor or its data behind.
+  const breakOff = () => process.exit(130);
+  const stop = () => {
+    process.off('exit', stop);
+    for (const signal of ['SIGINT', 'SIGTERM']) process.off(signal, breakOff);
     try {
       if (server.pid !== undefined) process.kill(-server.pid, 'SIGKILL');
     } catch {
       // The group has ended by itself.
     }
-  };
-  process.once('exit', killGroup);
-  // A run that is broken off must not leave an editor behind.
-  const breakOff = () => process.exit(130);
-  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, breakOff);
-  const stop = () => {
-    process.off('exit', killGroup);
-    for (const signal of ['SIGINT', 'SIGTERM']) process.off(signal, breakOff);
-    killGroup();
-    fs.closeSync(log);
     fs.rmSync(data, { recursive: true, force: true, maxRetries: 10, retryDelay: 100 });
   };
+  process.once('exit', stop);
+  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, breakOff);
   const url = `http://127.0.0.1:${port}`;
   try {
     await until(
