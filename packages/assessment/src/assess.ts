@@ -5,6 +5,7 @@ import { nominalHz } from './bands/grid.js';
 import { assessBooth } from './booth/assess-booth.js';
 import { assemblyOutOfBounds } from './bounds/assembly-bounds.js';
 import { boothOutOfBounds } from './bounds/booth-bounds.js';
+import { firstReason, outOfBounds } from './bounds/bounds.js';
 import { cautionsOf } from './cautions/cautions-of.js';
 import { defaultsUsed } from './defaults-used.js';
 import { findingsOf } from './findings/findings-of.js';
@@ -84,14 +85,20 @@ function document(spec: BoothSpec, memo: Memo): ResultDocument {
 function assessOne(spec: BoothSpec, memo: Memo) {
   const air = siteAir(spec);
   const refused = new Map<string, string>();
-  const allowed = <T extends { readonly name: string }>(things: Iterable<T>, reason: (thing: T) => string | null) =>
-    [...things].filter((thing) => {
-      const why = reason(thing);
+  const allowed = <T extends { readonly name: string }>(
+    things: Iterable<T>,
+    bound: 'assemblies' | 'booths',
+    reason: (thing: T) => string | null,
+  ) =>
+    [...things].filter((thing, index) => {
+      const why = firstReason(outOfBounds(`the number of ${bound}`, index + 1, bound), reason(thing));
       if (why !== null) refused.set(thing.name, why);
       return why === null;
     });
-  const assemblies = allowed(spec.assemblies.values(), ({ name, layers }) => assemblyOutOfBounds(name, layers));
-  const booths = allowed(spec.booths, (booth) => boothOutOfBounds(booth, spec)).map((booth) =>
+  const assemblies = allowed(spec.assemblies.values(), 'assemblies', ({ name, layers }) =>
+    assemblyOutOfBounds(name, layers),
+  );
+  const booths = allowed(spec.booths, 'booths', (booth) => boothOutOfBounds(booth, spec)).map((booth) =>
     assessBooth(booth, spec, air, memo),
   );
   const context: AssessmentContext = {

@@ -1,5 +1,5 @@
 import type { BoothSpec, Sourced } from '@boothwright/language';
-import { referencePanel } from './assembly/assess-assembly.js';
+import { referencePanel } from './assembly/reference-panel.js';
 import { personAbsorption } from './booth/absorption-area.js';
 import type { DefaultUsed } from './result/result-document.js';
 import { airWithoutSite } from './site-air.js';

@@ -1,4 +1,5 @@
-export { assessAssembly, referencePanel } from './assembly/assess-assembly.js';
+export { assessAssembly } from './assembly/assess-assembly.js';
+export { referencePanel } from './assembly/reference-panel.js';
 export { type AssessOptions, type Assessor, assess, createAssessor } from './assess.js';
 export { createMemo, type Memo } from './memo/memo.js';
 export type * from './result/result-document.js';

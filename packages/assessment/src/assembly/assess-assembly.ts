@@ -8,16 +8,11 @@ import { constructionOf } from './construction.js';
 import { layerModel, layerText } from './layer-text.js';
 import { pricePerArea } from './price.js';
 import { ratingsOf } from './ratings.js';
+import { referencePanel } from './reference-panel.js';
 import { resonancesOf } from './resonances.js';
 import { assemblyMass, layerMass } from './surface-mass.js';
 import { assemblyThickness, layerThickness } from './thickness.js';
 import { transmissionLossOf } from './transmission-loss.js';
-
-/**
- * The size for which a bare assembly is predicted: 4.0 m x 2.5 m, about the 10 m2 test opening of laboratory
- * standards (from memory). In a booth each face has its own size, which changes the low bands by a few decibels.
- */
-export const referencePanel: PanelSize = { width: 4.0, height: 2.5 };
 
 /** Everything about one build-up that does not depend on a booth. */
 export function assessAssembly(

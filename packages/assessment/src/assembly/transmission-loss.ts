@@ -1,4 +1,4 @@
-import { type Air, type PanelSize, wallTransmissionLoss } from '@boothwright/acoustics';
+import { type Air, defaultSamplesPerBand, type PanelSize, wallTransmissionLoss } from '@boothwright/acoustics';
 import type { AssemblyLayer } from '@boothwright/language';
 import { nominalHz, perBand } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
@@ -6,6 +6,7 @@ import { combinedHalfWidth } from '../uncertainty/combined.js';
 import { halfWidthAt, practicalCeilingDb, transmissionLossHalfWidth } from '../uncertainty/model-uncertainty.js';
 import { propagatedHalfWidth } from '../uncertainty/propagated.js';
 import { type Construction, constructionOf } from './construction.js';
+import { referencePanel } from './reference-panel.js';
 import { toleranceVariants } from './tolerance-variants.js';
 
 export interface TransmissionLoss {
@@ -25,13 +26,7 @@ export function transmissionLossOf(
 ): TransmissionLoss {
   const construction = constructionOf(assembly);
   const curve = curveOf(construction, size, air, memo);
-  const spread = propagatedHalfWidth(
-    toleranceVariants(assembly).map(({ up, down }) => ({
-      up: curveOf(constructionOf(up), size, air, memo).total,
-      down: curveOf(constructionOf(down), size, air, memo).total,
-    })),
-    nominalHz.length,
-  );
+  const spread = toleranceSpread(assembly, air, memo);
   const table = transmissionLossHalfWidth[construction.kind];
   return {
     ...curve,
@@ -47,13 +42,33 @@ export function transmissionLossOf(
 
 type Curve = Omit<TransmissionLoss, 'halfWidth'>;
 
-function curveOf(construction: Construction, size: PanelSize, air: Air, memo: Memo): Curve {
+/**
+ * Frequencies per band for the effect of tolerances. A range needs no tenth of a decibel, and a text with a tolerance on
+ * every figure needs some dozens of curves.
+ */
+const toleranceSamples = 2;
+
+/** Half-width that the stated tolerances cause, dB by band, at the reference size: it hardly depends on the size. */
+function toleranceSpread(assembly: readonly AssemblyLayer[], air: Air, memo: Memo): number[] {
+  const curve = (layers: readonly AssemblyLayer[]) =>
+    curveOf(constructionOf(layers), referencePanel, air, memo, toleranceSamples).total;
+  const alternatives = toleranceVariants(assembly).map(({ up, down }) => ({ up: curve(up), down: curve(down) }));
+  return propagatedHalfWidth(alternatives, nominalHz.length);
+}
+
+function curveOf(
+  construction: Construction,
+  size: PanelSize,
+  air: Air,
+  memo: Memo,
+  samplesPerBand: number = defaultSamplesPerBand,
+): Curve {
   const { layers, connections } = construction;
   if (layers.length === 0) {
     const open = perBand(() => 0);
     return { total: open, airborne: open, connections: null };
   }
-  return memo.of(`tl ${JSON.stringify([layers, connections, size, air])}`, () =>
-    wallTransmissionLoss({ layers, connections }, { air, field: { kind: 'finite', size } }),
+  return memo.of(`tl ${JSON.stringify([layers, connections, size, air, samplesPerBand])}`, () =>
+    wallTransmissionLoss({ layers, connections }, { air, field: { kind: 'finite', size }, samplesPerBand }),
   );
 }

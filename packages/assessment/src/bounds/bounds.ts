@@ -3,6 +3,8 @@
  * a moment; a spec with errors can bring any number. They are wide: nothing that somebody builds comes near them.
  */
 export const bounds = {
+  assemblies: { min: 0, max: 300 },
+  booths: { min: 0, max: 20 },
   layers: { min: 0, max: 60 },
   layerThickness: { min: 0, max: 2 },
   surfaceMass: { min: 0, max: 5_000 },

@@ -1,8 +1,8 @@
 import type { Assembly, AssemblyLayer } from '@boothwright/language';
-import { referencePanel } from '../assembly/assess-assembly.js';
 import { type Construction, constructionOf } from '../assembly/construction.js';
 import { gapLayers, withDeeperGap, withFibre, withoutGap } from '../assembly/gap-layers.js';
 import { ratingsOf } from '../assembly/ratings.js';
+import { referencePanel } from '../assembly/reference-panel.js';
 import { resonancesOf } from '../assembly/resonances.js';
 import { transmissionLossOf } from '../assembly/transmission-loss.js';
 import type { JudgedContext } from '../assessment-context.js';
