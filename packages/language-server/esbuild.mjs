@@ -1,6 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
+// `--outdir=FOLDER` puts the bundles somewhere else than into `dist`.
+const outdir = process.argv.find((word) => word.startsWith('--outdir='))?.slice('--outdir='.length) ?? 'dist';
+
 /** Every package is bundled from its sources, so that no stale build gets in. */
 const shared = {
   absWorkingDir: fileURLToPath(new URL('.', import.meta.url)),
@@ -15,7 +18,7 @@ await Promise.all([
   build({
     ...shared,
     entryPoints: ['src/node/main.ts'],
-    outfile: 'dist/server.cjs',
+    outfile: `${outdir}/server.cjs`,
     platform: 'node',
     format: 'cjs',
     target: 'node20',
@@ -24,7 +27,7 @@ await Promise.all([
   build({
     ...shared,
     entryPoints: ['src/browser/main.ts'],
-    outfile: 'dist/server.worker.js',
+    outfile: `${outdir}/server.worker.js`,
     platform: 'browser',
     format: 'iife',
     target: 'es2022',

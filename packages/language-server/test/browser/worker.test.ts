@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import path from 'node:path';
 import { createContext, runInContext } from 'node:vm';
 import { beforeAll, expect, it } from 'vitest';
 import { buildServer } from '../helpers/lsp-client.js';
@@ -45,7 +44,9 @@ function startWorker(script: string) {
 
 let script: string;
 beforeAll(() => {
-  script = readFileSync(path.join(path.dirname(buildServer()), 'server.worker.js'), 'utf8');
+  const built = buildServer();
+  script = readFileSync(built.worker, 'utf8');
+  built.remove();
 });
 
 it('answers in a web worker', async () => {

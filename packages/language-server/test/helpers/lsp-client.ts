@@ -1,4 +1,6 @@
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import {
@@ -29,10 +31,28 @@ export interface LspClient {
   shutdown(): Promise<number | null>;
 }
 
-/** Bundles the server as it is handed out. */
-export function buildServer(): string {
-  execFileSync(process.execPath, ['esbuild.mjs'], { cwd: packageFolder, stdio: ['ignore', 'ignore', 'inherit'] });
-  return path.join(packageFolder, 'dist/server.cjs');
+export interface BuiltServer {
+  /** The script of a process. */
+  readonly process: string;
+  /** The script of a web worker. */
+  readonly worker: string;
+  remove(): void;
+}
+
+/**
+ * Bundles the server as it is handed out, into a folder of the test's own, since tests run at the same time.
+ */
+export function buildServer(): BuiltServer {
+  const folder = mkdtempSync(path.join(tmpdir(), 'booth-server-'));
+  execFileSync(process.execPath, ['esbuild.mjs', `--outdir=${folder}`], {
+    cwd: packageFolder,
+    stdio: ['ignore', 'ignore', 'inherit'],
+  });
+  return {
+    process: path.join(folder, 'server.cjs'),
+    worker: path.join(folder, 'server.worker.js'),
+    remove: () => rmSync(folder, { recursive: true, force: true }),
+  };
 }
 
 /** Starts a built server in a process of its own and speaks with it over its standard streams. */

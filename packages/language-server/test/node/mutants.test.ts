@@ -3,28 +3,31 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { buildServer, type LspClient, startClient } from '../helpers/lsp-client.js';
+import { type BuiltServer, buildServer, type LspClient, startClient } from '../helpers/lsp-client.js';
 
 const example = readFileSync(
   fileURLToPath(new URL('../../../../shared/examples/tram-alcove/tram-alcove.booth', import.meta.url)),
   'utf8',
 );
 
-// Every 40th character is taken out in turn: 150 texts or so, spread over the whole example.
-const step = 40;
+// Every 50th character is taken out in turn: 110 texts or so, spread over the whole example.
+const step = 50;
 
 let folder: string;
 let client: LspClient;
+let built: BuiltServer;
 beforeAll(async () => {
   folder = mkdtempSync(path.join(tmpdir(), 'booth-mutants-'));
-  client = await startClient(buildServer(), folder);
+  built = buildServer();
+  client = await startClient(built.process, folder);
 });
 afterAll(() => {
   client.server.kill();
+  built.remove();
   rmSync(folder, { recursive: true });
 });
 
-it('answers for every text that lacks one character, without a failure', { timeout: 60_000 }, async () => {
+it('answers for every text that lacks one character, without a failure', { timeout: 240_000 }, async () => {
   const file = 'mutant.booth';
   const textDocument = { uri: client.uri(file) };
   client.open(file, example);

@@ -12,7 +12,7 @@ import type {
   MarkupContent,
   TextEdit,
 } from 'vscode-languageserver-protocol';
-import { buildServer, type LspClient, startClient } from '../helpers/lsp-client.js';
+import { type BuiltServer, buildServer, type LspClient, startClient } from '../helpers/lsp-client.js';
 
 const example = readFileSync(
   fileURLToPath(new URL('../../../../shared/examples/tram-alcove/tram-alcove.booth', import.meta.url)),
@@ -29,16 +29,19 @@ function placeAfter(text: string, part: string) {
 describe('the built server over its standard streams', () => {
   let folder: string;
   let client: LspClient;
+  let built: BuiltServer;
   const file = 'tram-alcove.booth';
   const at = (part: string) => ({ textDocument: { uri: client.uri(file) }, position: placeAfter(example, part) });
 
   beforeAll(async () => {
     folder = mkdtempSync(path.join(tmpdir(), 'booth-lsp-'));
     writeFileSync(path.join(folder, 'doors.booth'), 'assembly leaf {\n  softwood-plywood 18 mm\n}\n');
-    client = await startClient(buildServer(), folder, { pictures: true, catalogueDocument: true });
+    built = buildServer();
+    client = await startClient(built.process, folder, { pictures: true, catalogueDocument: true });
   });
   afterAll(() => {
     client.server.kill();
+    built.remove();
     rmSync(folder, { recursive: true });
   });
 
