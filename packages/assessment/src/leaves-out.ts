@@ -4,6 +4,9 @@ import { joined } from './text/joined.js';
 /** What the prediction does not know, in sentences. */
 export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> = new Map()): string[] {
   const sentences = [
+    ...(spec.unread.length > 0
+      ? ['The text has errors: what could not be read is left out, and no requirement that depends on it is judged.']
+      : []),
     ...[...refused].map(([name, why]) => `${name} is not assessed: ${why}.`),
     'Sound that travels through the floor, the joists and the walls of the building, and footfall, is not predicted; it can set the limit at low frequency.',
     'Workmanship is not predicted beyond the gaps that the text gives: one forgotten joint or a pipe touching both leaves can cost 10 dB or more.',

@@ -1,6 +1,6 @@
 import type { Layer, LineConnection } from '@boothwright/acoustics';
 import type { AssemblyLayer, FrameLayer, Material, MaterialLayer } from '@boothwright/language';
-import type { ConstructionKind } from '../uncertainty/model-uncertainty.js';
+import { type ConstructionKind, emptyCavity } from '../uncertainty/model-uncertainty.js';
 
 /** One or more sheets in contact, moving together. */
 export interface Leaf {
@@ -103,13 +103,17 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
     }
   }
   while (layers[layers.length - 1]?.kind === 'air-gap') layers.pop();
-  return { layers, connections, leaves, gaps, kind: kindOf(leaves.length, connections.length) };
+  return { layers, connections, leaves, gaps, kind: kindOf(leaves.length, connections.length, gaps) };
 }
 
-function kindOf(leaves: number, connections: number): ConstructionKind {
+function kindOf(leaves: number, connections: number, gaps: readonly Gap[]): ConstructionKind {
   if (leaves === 0) return 'open';
   if (leaves === 1) return 'single-leaf';
-  return connections > 0 ? 'framed-leaves' : 'separate-leaves';
+  if (connections > 0) return 'framed-leaves';
+  const empty = gaps.some(
+    ({ air, fill }) => air + fill >= emptyCavity.depth && fill < emptyCavity.fillShare * (air + fill),
+  );
+  return empty ? 'empty-cavity' : 'separate-leaves';
 }
 
 /** A fill thicker than the frame is deep is pressed to the depth. */

@@ -11,12 +11,15 @@ import { judgeIsolation } from './isolation.js';
 import { judgeRating } from './rating.js';
 import { judgeReverberation } from './reverberation.js';
 import { judgeRoomTone } from './room-tone.js';
+import { unlessUnread } from './unless-unread.js';
 import { notAssessed } from './verdict.js';
 import { judgeVoiceOutside } from './voice-outside.js';
 
 /** One verdict per requirement and booth, in the order of the text. */
 export function judgeRequirements(context: AssessmentContext): RequirementResult[] {
-  return context.spec.requirements.flatMap((requirement) => judge(requirement, context));
+  return context.spec.requirements.flatMap((requirement) =>
+    judge(requirement, context).map((result) => unlessUnread(result, requirement, context.spec)),
+  );
 }
 
 function judge(requirement: Requirement, context: AssessmentContext): RequirementResult[] {

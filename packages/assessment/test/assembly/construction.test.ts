@@ -31,8 +31,17 @@ describe('constructionOf(layers)', () => {
     const after = constructionOf([sheet(plywood, 0.012), frame(0.07), airGap(0.02), sheet(gypsum, 0.0125)]);
     expect(before.connections).toEqual([]);
     expect(after.connections).toEqual([]);
-    expect(before.kind).toBe('separate-leaves');
+    expect(before.kind).toBe('empty-cavity');
     expect(after.gaps[0]?.air).toBeCloseTo(0.09, 9);
+  });
+
+  it('calls a cavity empty when it is deep and has little fibre in it', () => {
+    const kind = (...between: Parameters<typeof constructionOf>[0]) =>
+      constructionOf([sheet(gypsum, 0.0125), ...between, sheet(gypsum, 0.0125)]).kind;
+    expect(kind(airGap(0.1))).toBe('empty-cavity');
+    expect(kind(airGap(0.006))).toBe('separate-leaves');
+    expect(kind(sheet(wool, 0.05), airGap(0.05))).toBe('separate-leaves');
+    expect(kind(frame(0.1))).toBe('framed-leaves');
   });
 
   it('treats layers of no thickness as absent', () => {

@@ -16,9 +16,10 @@ it('propagatedHalfWidth(alternatives) is half of each difference, combined', () 
   expect(propagatedHalfWidth(alternatives, 2)).toEqual([5, 0]);
 });
 
-it('halfWidthAt(table, hz) is widest in the lowest bands', () => {
+it('halfWidthAt(table, hz) holds up to and including the band that ends its zone', () => {
   const at = (hz: number) => halfWidthAt(transmissionLossHalfWidth['framed-leaves'], hz);
-  expect(at(50)).toBeGreaterThan(at(500));
-  expect(at(100)).toBe(at(50));
-  expect(at(5000)).toBeGreaterThan(at(3150));
+  expect(at(160)).toBe(at(50));
+  expect(at(200)).toBe(at(1250));
+  expect(at(1600)).toBe(at(5000));
+  expect(at(200)).not.toBe(at(160));
 });
