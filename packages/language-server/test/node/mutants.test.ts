@@ -10,8 +10,8 @@ const example = readFileSync(
   'utf8',
 );
 
-// Every 50th character is taken out in turn: 110 texts or so, spread over the whole example.
-const step = 50;
+// Every 40th character is taken out in turn: 120 texts or so, spread over the whole example.
+const step = 40;
 
 let folder: string;
 let client: LspClient;

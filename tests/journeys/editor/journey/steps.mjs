@@ -73,8 +73,22 @@ export const steps = [
       assert.match((await hoverText(page)) ?? '', /STC \d+/);
       assert.ok((await page.locator('.monaco-hover:not(.hidden) table').count()) > 0, 'there is a table');
       await picture('hover');
-      await picture('editor', { clip: { x: 48, y: 35, width: 1200, height: 756 } });
       await pointAway(page);
+    },
+  ],
+  [
+    'in a tall window the table stands below the picture',
+    async (context) => {
+      const { page, picture } = context;
+      const usual = page.viewportSize();
+      await page.setViewportSize({ width: 1440, height: 1800 });
+      await reveal(context, 'assembly shell');
+      await pointAt(page, 'assembly shell', 'shell');
+      await page.locator('.monaco-hover:not(.hidden) img[src^="data:image/svg+xml"]').first().waitFor();
+      await page.locator('.monaco-hover:not(.hidden) table').first().waitFor();
+      await picture('editor', { clip: { x: 48, y: 35, width: 1200, height: 1100 } });
+      await pointAway(page);
+      if (usual !== null) await page.setViewportSize(usual);
     },
   ],
   [
