@@ -33,9 +33,9 @@ export interface Construction {
  *
  * panel -> plate; limp -> limp sheet; covering and lumber laid flat -> limp sheet of their mass (their stiffness is left
  * out); porous -> porous with a limp frame; cloth -> screen; frame -> its fill against the outer leaf, then the remaining
- * air, and a rigid line connection between the two sheets that touch the frame. The studs' own mass counts in the weight
- * of the wall, not in the mass of a leaf. A layer of no thickness is absent. Air at the outside or inside end is no gap
- * between leaves and is left out.
+ * air, and a rigid line connection between the two sheets that touch the frame, be it through cloth. The studs' own mass
+ * counts in the weight of the wall, not in the mass of a leaf. A layer of no thickness is absent. Air at the outside or
+ * inside end is no gap between leaves and is left out.
  */
 export function constructionOf(assembly: readonly AssemblyLayer[]): Construction {
   const layers: Layer[] = [];
@@ -43,13 +43,15 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
   const leaves: { mass: number; names: string[] }[] = [];
   const gaps: Gap[] = [];
   let gap: { air: number; fill: number } | undefined = { air: 0, fill: 0 };
-  let pendingStud: { outer: number; spacing: number; width: number; layerCount: number } | undefined;
+  let lastSheet = -1;
+  let pendingStud: { outer: number; spacing: number; width: number } | undefined;
 
   const addSpace = (air: number, fill: number) => {
     gap = gap === undefined ? { air, fill } : { air: gap.air + air, fill: gap.fill + fill };
   };
   const addAir = (thickness: number) => {
     if (thickness <= 0) return;
+    pendingStud = undefined;
     if (layers.length > 0) layers.push({ kind: 'air-gap', thickness });
     addSpace(thickness, 0);
   };
@@ -64,9 +66,10 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
       leaves.push({ mass, names: [name] });
     }
     gap = undefined;
-    if (pendingStud !== undefined && layers.length - 1 === pendingStud.layerCount) {
+    lastSheet = layers.length - 1;
+    if (pendingStud !== undefined) {
       const { outer, spacing, width } = pendingStud;
-      connections.push({ between: [outer, layers.length - 1], spacing, width });
+      connections.push({ between: [outer, lastSheet], spacing, width });
     }
     pendingStud = undefined;
   };
@@ -75,27 +78,29 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
     if (layer === undefined) return;
     if (layer.kind === 'plate') addSheet(layer, layer.density * layer.thickness, entry.material.name);
     else if (layer.kind === 'limp-sheet') addSheet(layer, layer.surfaceMass, entry.material.name);
-    else {
+    else if (layer.kind === 'air-gap') addAir(layer.thickness);
+    else if (layer.kind === 'porous') {
+      pendingStud = undefined;
       layers.push(layer);
-      if (layer.kind === 'porous') addSpace(0, layer.thickness);
-    }
+      addSpace(0, layer.thickness);
+    } else layers.push(layer);
   };
   const addFrame = (frame: FrameLayer) => {
     if (frame.depth.value <= 0) return;
-    const outer = layers.length - 1;
-    const touches = outer >= 0 && gap === undefined;
+    // Cloth over a sheet is too thin to keep a stud off it, so the stud is fixed to the sheet.
+    const touches = gap === undefined;
+    const outer = lastSheet;
     const fill = frame.fill === undefined ? undefined : clampedFill(frame.fill, frame.depth.value);
     if (fill !== undefined) addMaterial(fill);
     addAir(frame.depth.value - (fill?.thickness?.value ?? 0));
     if (touches) {
-      pendingStud = { outer, spacing: frame.spacing.value, width: frame.width.value, layerCount: layers.length };
+      pendingStud = { outer, spacing: frame.spacing.value, width: frame.width.value };
     }
   };
 
   for (const entry of assembly) {
     if (entry.kind === 'air') {
       addAir(entry.thickness.value);
-      pendingStud = undefined;
     } else if (entry.kind === 'frame') {
       addFrame(entry);
     } else {
