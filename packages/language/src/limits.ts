@@ -6,13 +6,23 @@ export const limits = {
   statements: 100_000,
   /** Blocks in blocks; the language itself needs four. */
   blockDepth: 16,
+  /** Tokens that a guess about a missing or stray brace looks at. */
+  lookahead: 2000,
   /** Parentheses in parentheses. */
   expressionDepth: 64,
   /** Operators in one value. */
   expressionLength: 400,
-  /** Problems told per file; the rest is summed up in one line. */
+  /** Values that lead to each other by name. */
+  letDepth: 200,
+  /** Near names looked for in one reading. */
+  suggestions: 200,
+  /** Problems told per file and per reading; the rest is summed up in one line. */
   problems: 500,
   /** Files that one spec may use, directly or through others. */
   files: 100,
   variants: 200,
+  /** Changes in one variant. */
+  changes: 100,
+  /** Facts times variants: what working out the variants may cost. */
+  variantFacts: 400_000,
 } as const;

@@ -1,3 +1,4 @@
+import { limits } from '../limits.js';
 import { parserState } from '../syntax/parse.js';
 import { fixedWords, parseParts } from '../syntax/parse-parts.js';
 import { BrokenLine, endsFact, fail, peek } from '../syntax/parser-state.js';
@@ -6,18 +7,30 @@ import type { Slot, Span, Statement } from '../syntax/tree.js';
 import type { BlockName, Fact, Part } from '../vocabulary/shape.js';
 import { blockOf } from '../vocabulary/vocabulary.js';
 import { nameOf, slotOf } from './block-reader.js';
-import { type CheckContext, complain, meantHint, rangeIn, refer } from './context.js';
+import { type CheckContext, complain, headerOf, meantHint, rangeIn, refer } from './context.js';
 
 type Word = Span & { readonly word: string };
 
 /** The statements of the base with those of a variant put in their place. */
 export function applyVariant(ctx: CheckContext, base: readonly Statement[], variant: Statement): readonly Statement[] {
   let statements = base;
-  for (const statement of variant.block?.statements ?? []) {
+  const changes = variant.block?.statements ?? [];
+  for (const statement of changes.slice(0, limits.changes)) {
     if (!statement.fact) continue;
     if (statement.fact.keyword === '') statements = applyOverride(ctx, statements, statement);
     else statements = replaceDeclaration(ctx, statements, statement);
   }
+  const beyond = changes[limits.changes];
+  if (beyond)
+    complain(
+      ctx,
+      'too-many-changes',
+      headerOf(beyond),
+      `only the first ${limits.changes} of ${changes.length} changes of this variant are made`,
+      {
+        hint: 'make it a spec of its own',
+      },
+    );
   return statements;
 }
 
@@ -82,6 +95,7 @@ function findRoot(override: Override, statements: readonly Statement[]): number 
     complain(ctx, 'unknown-name', here(override, first), `nothing is called \`${first.word}\``, {
       hint:
         meantHint(
+          ctx,
           first.word,
           roots.map(({ name }) => name),
         ) ?? 'an override names a `let`, a booth, a material, or `site`, `session`, `budget`',
@@ -190,7 +204,7 @@ function reportPath(override: Override, statement: Statement, word: Word, facts:
     complain(ctx, 'unknown-name', here(override, word), `\`${owner}\` has no \`${word.word}\``, {
       hint:
         lining ??
-        meantHint(word.word, known) ??
+        meantHint(ctx, word.word, known) ??
         `it has ${known
           .slice(0, 12)
           .map((name) => `\`${name}\``)
@@ -275,7 +289,7 @@ function changeFact(
     const bad = part ? path[used + 1]! : word;
     complain(ctx, 'unknown-name', here(override, bad), `\`${path[used - 1]!.word}\` has no \`${bad.word}\``, {
       hint:
-        meantHint(bad.word, parts.keys()) ??
+        meantHint(ctx, bad.word, parts.keys()) ??
         (parts.size > 1 ? `its parts are ${[...parts.keys()].map((name) => `\`${name}\``).join(', ')}` : undefined),
     });
     return undefined;

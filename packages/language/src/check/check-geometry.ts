@@ -1,3 +1,4 @@
+import { limits } from '../limits.js';
 import type { Booth, Door, Face, Size2, Window } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
 import type { Sourced } from '../model/sourced.js';
@@ -170,6 +171,7 @@ function checkOverlaps(ctx: CheckContext, booth: Booth): void {
   ].filter(({ opening }) => opening.offset);
   placed.forEach((b, i) => {
     for (const a of placed.slice(0, i)) {
+      if (ctx.problems.length > limits.problems) return;
       if (a.opening.face !== b.opening.face) continue;
       const [from, to] = [
         Math.max(a.opening.offset!.value, b.opening.offset!.value),

@@ -1,5 +1,6 @@
 import { CATALOGUE_FILE } from '../catalog/catalogue-file.js';
 import { type DefaultName, defaultOf } from '../defaults.js';
+import { limits } from '../limits.js';
 import type { Problem, Severity } from '../model/problem.js';
 import type { Sourced, SourceRange } from '../model/sourced.js';
 import type { Slot, Span, Statement } from '../syntax/tree.js';
@@ -35,6 +36,8 @@ export interface CheckContext {
   readonly references: ReferenceLog;
   /** Undefined stands for a value that is wrong and was reported, `'busy'` for one that is being worked out. */
   readonly letValues: Map<string, Value | undefined | 'busy'>;
+  /** What this reading may still spend, so that no text, however odd, costs more than a moment. */
+  readonly purse: { lets: number; suggestions: number };
   /** Names whose declaration is broken: whoever uses them is not told again. */
   readonly broken: Set<string>;
 }
@@ -92,6 +95,11 @@ export function complain(
   message: string,
   more: Complaint = {},
 ): void {
+  if (ctx.problems.length > limits.problems) return;
+  if (ctx.problems.length === limits.problems) {
+    ctx.problems.push({ id: 'too-many-problems', severity: 'error', message: 'more problems are not listed', range });
+    return;
+  }
   ctx.problems.push({
     id,
     severity: more.severity ?? 'error',
@@ -106,7 +114,9 @@ export function warn(ctx: CheckContext, id: string, range: SourceRange, message:
   complain(ctx, id, range, message, { severity: 'warning', ...more });
 }
 
-export function meantHint(name: string, known: Iterable<string>): string | undefined {
+/** Looking for a near name among all is the dearest thing that a mistake can cause, so it is done only so often. */
+export function meantHint(ctx: CheckContext, name: string, known: Iterable<string>): string | undefined {
+  if (ctx.purse.suggestions-- <= 0) return undefined;
   const near = didYouMean(name, known);
   return near === undefined ? undefined : `did you mean \`${near}\`?`;
 }

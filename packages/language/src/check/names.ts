@@ -74,7 +74,7 @@ export function reportUnknown(
     );
     return;
   }
-  const near = meantHint(name, [...own.keys(), ...(kind === 'material' ? ['air', 'frame'] : [])]);
+  const near = meantHint(ctx, name, [...own.keys(), ...(kind === 'material' ? ['air', 'frame'] : [])]);
   const unused =
     kind === 'material' && ![...materials.values()].some((declaration) => isCatalogue(declaration.statement.file));
   const hint =

@@ -148,7 +148,7 @@ function readIsolation(
     const known = sources?.map((candidate) => candidate.name) ?? [];
     complain(ctx, 'unknown-name', name.range, `no noise is called \`${name.word}\``, {
       hint:
-        meantHint(name.word, known) ??
+        meantHint(ctx, name.word, known) ??
         (sources ? 'declare it in `site` with `noise`' : 'add a `site` block with this noise'),
     });
     return undefined;

@@ -67,11 +67,12 @@ export function readSession(ctx: CheckContext, statement: Statement): Session {
 export function readBudget(ctx: CheckContext, statement: Statement): Budget {
   const reader = readBlock(ctx, statement, 'budget');
   const items: BudgetItem[] = [];
+  const byName = new Map<string, BudgetItem>();
   for (const line of factsOf(reader, 'item')) {
     const named = nameOf(line);
     if (!named) continue;
     const label = `item ${named.name}`;
-    const twin = items.find((item) => item.name === named.name);
+    const twin = byName.get(named.name);
     if (twin)
       complain(ctx, 'name-twice', named.nameRange, `an item called \`${named.name}\` is already there`, {
         related: [{ range: twin.nameRange, message: 'the first stands here' }],
@@ -96,7 +97,9 @@ export function readBudget(ctx: CheckContext, statement: Statement): Budget {
       );
       continue;
     }
-    items.push({ ...named, ...titleOf(line), range: wholeOf(line), quantity: quantity.sourced, price });
+    const item: BudgetItem = { ...named, ...titleOf(line), range: wholeOf(line), quantity: quantity.sourced, price };
+    items.push(item);
+    byName.set(item.name, item);
   }
   return {
     range: wholeOf(statement),

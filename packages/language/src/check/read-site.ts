@@ -1,4 +1,5 @@
 import type { Appliance, NoiseSource, Site, Size2, Size3 } from '../model/booth-spec.js';
+import type { SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { type BlockReader, factOf, factsOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, headerOf, keep, slotRange, wholeOf } from './context.js';
@@ -96,17 +97,19 @@ function readFloor(reader: BlockReader): Site['floor'] {
 
 function readSources(reader: BlockReader): NoiseSource[] {
   const sources: NoiseSource[] = [];
+  const places = new Map<string, SourceRange>();
   for (const statement of reader.header.block?.statements ?? []) {
     if (statement.fact?.keyword !== 'noise' && statement.fact?.keyword !== 'impact') continue;
     const named = nameOf(statement);
     if (!named) continue;
-    const twin = sources.find((other) => other.name === named.name);
+    const twin = places.get(named.name);
     if (twin) {
       complain(reader.ctx, 'name-twice', named.nameRange, `a noise called \`${named.name}\` is already there`, {
-        related: [{ range: twin.nameRange, message: 'the first stands here' }],
+        related: [{ range: twin, message: 'the first stands here' }],
       });
       continue;
     }
+    places.set(named.name, named.nameRange);
     const source = readSource(reader.ctx, statement, { ...named, ...titleOf(statement), range: wholeOf(statement) });
     if (source) sources.push(source);
     else reader.ctx.broken.add(named.name);

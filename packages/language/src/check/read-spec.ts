@@ -10,7 +10,7 @@ import { readSite } from './read-site.js';
 import { letValue } from './read-value.js';
 
 /** Reads one program, base or variant, into a spec; what cannot be understood is left out and reported. */
-export function readSpec(ctx: CheckContext, file: string): Omit<BoothSpec, 'variants'> {
+export function readSpec(ctx: CheckContext, file: string): Omit<BoothSpec, 'variants' | 'unread'> {
   const { program } = ctx;
   for (const name of program.lets.keys()) letValue(ctx, name);
   const materials = new Map<string, Material>();

@@ -1,4 +1,5 @@
 import type { DefaultName } from '../defaults.js';
+import { limits } from '../limits.js';
 import type { BandTable, Level, Price } from '../model/booth-spec.js';
 import type { Evidence, Origin, Sourced, SourceRange } from '../model/sourced.js';
 import type { Expression, Slot, Statement } from '../syntax/tree.js';
@@ -12,6 +13,7 @@ import {
   type CheckContext,
   complain,
   fallback,
+  headerOf,
   hearing,
   isCatalogue,
   keep,
@@ -46,7 +48,7 @@ function lookup(ctx: CheckContext, name: string, range: SourceRange): Value | un
     if (other) complain(ctx, 'not-a-value', range, `\`${name}\` is ${other}, not a value`);
     else
       complain(ctx, 'unknown-name', range, `no value is called \`${name}\``, {
-        hint: meantHint(name, ctx.program.lets.keys()) ?? `add \`let ${name} = …\``,
+        hint: meantHint(ctx, name, ctx.program.lets.keys()) ?? `add \`let ${name} = …\``,
       });
     return undefined;
   }
@@ -64,8 +66,23 @@ export function letValue(ctx: CheckContext, name: string): Value | undefined {
   if (known !== undefined || ctx.letValues.has(name)) return known;
   const { statement } = ctx.program.lets.get(name)!;
   const slot = slotOf(statement, 'value', 'expression');
+  if (ctx.purse.lets === 0) {
+    complain(
+      ctx,
+      'let-too-deep',
+      headerOf(statement),
+      `\`${name}\` stands at the end of more than ${limits.letDepth} values that lead to each other`,
+      {
+        hint: 'give one of them a value of its own',
+      },
+    );
+    ctx.letValues.set(name, undefined);
+    return undefined;
+  }
+  ctx.purse.lets--;
   ctx.letValues.set(name, 'busy');
   const value = slot ? evaluateHere(ctx, slot.expression, slot.file ?? statement.file) : undefined;
+  ctx.purse.lets++;
   ctx.letValues.set(name, value);
   return value;
 }

@@ -44,13 +44,13 @@ function collect(
   lines: readonly Line[],
   lineAt: ReadonlyMap<number, number>,
   run: readonly number[],
-): Candidate[] {
-  const result: Candidate[] = [];
+  result: Candidate[] = [],
+): readonly Candidate[] {
   for (const statement of statements) {
     const i = lineAt.get(statement.from);
     if (i === undefined) continue;
     if (statement.block) {
-      result.push(...collect(statement.block.statements, `${block}/${statement.from}`, lines, lineAt, run));
+      collect(statement.block.statements, `${block}/${statement.from}`, lines, lineAt, run, result);
       continue;
     }
     const line = lines[i]!;
@@ -64,16 +64,10 @@ function collect(
 
 /** Tokens before the value; undefined when the line is not one plain fact. */
 function headTokens(statement: Statement, line: Line): number | undefined {
+  if (line.tokens[0]?.from !== statement.from) return undefined;
   const code = line.tokens.filter((token) => token.kind !== 'comment');
   const { fact } = statement;
-  if (
-    line.verbatim ||
-    !fact ||
-    !statement.complete ||
-    code[0]?.from !== statement.from ||
-    code.at(-1)!.to > statement.to
-  )
-    return undefined;
+  if (line.verbatim || !fact || !statement.complete || code.at(-1)!.to > statement.to) return undefined;
   if (fact.block || code.some((token) => token.text === ';')) return undefined;
   if (fact.keyword === 'let' || (fact.keyword === '' && code.some((token) => token.text === '=')))
     return code.findIndex((token) => token.text === '=');

@@ -10,7 +10,8 @@ import { type Line, linesOf } from './lines.js';
  */
 export function format(text: string): string {
   const parsed = parse(text, '');
-  if (parsed.tokens.length === 0) return text;
+  // Where not every broken line is known, none of them could be left to the letter.
+  if (parsed.tokens.length === 0 || parsed.problems.some((problem) => problem.id === 'too-many-problems')) return text;
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
   const lines = keptLines(linesOf(parsed));
   const columns = alignedStatements(parsed, lines);
@@ -51,7 +52,7 @@ function alignComments(lines: readonly Rendered[]): string[] {
     }
     let end = i;
     while (trails(lines[end])) end++;
-    const width = Math.max(...lines.slice(i, end).map(({ code }) => code.length));
+    const width = lines.slice(i, end).reduce((most, { code }) => Math.max(most, code.length), 0);
     for (; i < end; i++) result.push(`${lines[i]!.code.padEnd(width)}  ${lines[i]!.comment}`);
   }
   return result;

@@ -16,6 +16,13 @@ export interface Line {
 export function linesOf(parsed: ParsedFile): readonly Line[] {
   const lines: Line[] = [];
   const broken = brokenPlaces(parsed);
+  // Places rise with the lines, so each is passed once.
+  let nextBroken = 0;
+  const hasBroken = (to: number): boolean => {
+    const first = nextBroken;
+    while (nextBroken < broken.length && broken[nextBroken]! <= to) nextBroken++;
+    return nextBroken > first;
+  };
   let from = 0;
   let depth = 0;
   let tokens: Token[] = [];
@@ -29,7 +36,8 @@ export function linesOf(parsed: ParsedFile): readonly Line[] {
     while (isBrace(tokens[closing], '}')) closing++;
     const opened = tokens.filter((t) => isBrace(t, '{')).length;
     const closed = tokens.filter((t) => isBrace(t, '}')).length;
-    const verbatim = tokens.some((t) => t.kind === 'other') || broken.some((place) => place >= from && place <= to);
+    const isBroken = hasBroken(to);
+    const verbatim = isBroken || tokens.some((t) => t.kind === 'other');
     lines.push({ from, to, tokens, depth: Math.max(0, depth - closing), verbatim });
     depth = Math.max(0, depth + opened - closed);
     from = token.to;
@@ -45,7 +53,8 @@ function brokenPlaces(parsed: ParsedFile): readonly number[] {
       (problem) =>
         problem.severity === 'error' && problem.id !== 'block-not-closed' && problem.id !== 'too-many-problems',
     )
-    .map((problem) => problem.range.from);
+    .map((problem) => problem.range.from)
+    .sort((a, b) => a - b);
 }
 
 function isBrace(token: Token | undefined, text: string): boolean {

@@ -16,6 +16,28 @@ export interface BoothSpec {
   readonly budget: Budget | undefined;
   readonly requirements: readonly Requirement[];
   readonly variants: readonly Variant[];
+  /** Parts of the text that could not be read: what depends on them must not be judged. */
+  readonly unread: readonly Unread[];
+}
+
+/** An error of the text, by the declaration it stands in. */
+export interface Unread {
+  /** `outside` stands for a line outside every declaration. */
+  readonly part:
+    | 'use'
+    | 'let'
+    | 'material'
+    | 'assembly'
+    | 'site'
+    | 'booth'
+    | 'session'
+    | 'budget'
+    | 'require'
+    | 'outside';
+  /** The name of the declaration, where it has one. */
+  readonly name: string | undefined;
+  readonly message: string;
+  readonly range: SourceRange;
 }
 
 /** The base spec with one variant's changes applied; evaluated beside the base, never instead of it. */

@@ -7,6 +7,12 @@ import type { SymbolEntry } from './symbol-table.js';
 export function collectSymbols(statements: readonly Statement[], references: ReferenceLog): readonly SymbolEntry[] {
   const symbols: SymbolEntry[] = [];
   const seen = new Set<string>();
+  const known = new Set(
+    statements.flatMap((statement) => {
+      const name = statement.fact?.declares && nameOf(statement)?.name;
+      return name ? [referenceKey(statement.fact!.declares!, name)] : [];
+    }),
+  );
   const add = (statement: Statement, container: string | undefined): void => {
     const kind = statement.fact?.declares;
     const named = nameOf(statement);
@@ -29,15 +35,11 @@ export function collectSymbols(statements: readonly Statement[], references: Ref
     for (const child of statement.block?.statements ?? []) {
       if (kind === 'variant') {
         const childName = nameOf(child)?.name;
-        if (child.fact?.declares && childName && isKnown(statements, child)) continue;
+        if (child.fact?.declares && childName && known.has(referenceKey(child.fact.declares, childName))) continue;
       }
       add(child, inner);
     }
   };
   for (const statement of statements) add(statement, undefined);
   return symbols;
-}
-
-function isKnown(statements: readonly Statement[], child: Statement): boolean {
-  return statements.some((other) => other.fact === child.fact && nameOf(other)?.name === nameOf(child)?.name);
 }

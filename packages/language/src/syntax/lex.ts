@@ -114,9 +114,8 @@ function lineEnd(text: string, at: number): number {
 
 /** Up to and with the closing quote; without one, to the end of the line, but a `{` at that end still opens its block. */
 function stringEnd(text: string, at: number): number {
-  const end = lineEnd(text, at);
-  const quote = text.indexOf('"', at + 1);
-  if (quote !== -1 && quote < end) return quote + 1;
+  let end = at + 1;
+  while (end < text.length && text[end] !== '\n' && text[end] !== '\r') if (text[end++] === '"') return end;
   const line = text.slice(at, end).trimEnd();
   return at + (line.endsWith('{') && line.length > 1 ? line.slice(0, -1).trimEnd().length : line.length);
 }

@@ -425,11 +425,16 @@ function belongsOutside(state: ParserState, open: Open): boolean {
   return bracesAhead(state) < open.length - 1;
 }
 
+/** Guesses about braces look only so far, so that no text makes them dear. */
+function lookahead(state: ParserState): number {
+  return Math.min(state.tokens.length, state.index + limits.lookahead);
+}
+
 /** How many blocks that are open now are closed before the next declaration of the file. */
 function bracesAhead(state: ParserState): number {
   let depth = 0;
   let closed = 0;
-  for (let i = state.index; i < state.tokens.length; i++) {
+  for (let i = state.index; i < lookahead(state); i++) {
     const token = state.tokens[i]!;
     if (isSymbol(token, '{')) depth++;
     else if (isSymbol(token, '}')) {
@@ -444,7 +449,7 @@ function bracesAhead(state: ParserState): number {
 function closesTooEarly(state: ParserState): boolean {
   let depth = 0;
   let content = false;
-  for (let i = state.index + 1; i < state.tokens.length; i++) {
+  for (let i = state.index + 1; i < lookahead(state); i++) {
     const token = state.tokens[i]!;
     if (startsTopLevel(state, i)) return false;
     if (isSymbol(token, '{')) depth++;

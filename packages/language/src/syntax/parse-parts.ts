@@ -319,7 +319,7 @@ function parseFaces(state: ParserState, slot: string, context: PartsContext): vo
     parseFaceWord(state, slot, context, [...FACES, 'walls']);
     const found = context.slots.get(slot)!;
     words.push({ word: (found as { word: string }).word, from: found.from, to: found.to });
-    context.slots.set(slot, { kind: 'words', words: [...words], from: words[0]!.from, to: found.to });
+    context.slots.set(slot, { kind: 'words', words, from: words[0]!.from, to: found.to });
   } while (isSymbol(peek(state), ','));
 }
 
@@ -334,7 +334,7 @@ function parseBands(state: ParserState, part: Extract<Part, { kind: 'bands' }>, 
     context.slots.set(part.slot, {
       kind: 'bands',
       grid: grid.text as 'octave' | 'third',
-      bands: [...bands],
+      bands,
       from: grid.from,
       to: bands.at(-1)?.to ?? grid.to,
     });
@@ -384,12 +384,12 @@ function parsePath(state: ParserState, slot: string, context: PartsContext): voi
   const words: { word: string; from: number; to: number }[] = [];
   do {
     if (words.length > 0) next(state);
-    if (state.probe) expecting(state, { kind: 'path', typed: words.map((w) => w.word) });
+    if (state.probe?.index === state.index) expecting(state, { kind: 'path', typed: words.map((w) => w.word) });
     const token = peek(state);
     if (token.kind !== 'word') fail(state, 'name-missing', 'a name', `write it like \`${context.example}\``);
     next(state);
     words.push({ word: token.text, from: token.from, to: token.to });
-    context.slots.set(slot, { kind: 'words', words: [...words], from: words[0]!.from, to: token.to });
+    context.slots.set(slot, { kind: 'words', words, from: words[0]!.from, to: token.to });
   } while (isSymbol(peek(state), '.'));
 }
 

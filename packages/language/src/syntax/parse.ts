@@ -28,7 +28,7 @@ export function parse(text: string, file: string): ParsedFile {
   const problems =
     statements.length === 0 && state.problems.length === 0
       ? [emptyFile(file, text)]
-      : capped(state.problems, file, text);
+      : capped(state.problems, { file, text });
   return { file, text, tokens, tree: { kind: 'file', file, statements, from: 0, to: text.length }, problems };
 }
 
@@ -78,16 +78,14 @@ function emptyFile(file: string, text: string): Problem {
   };
 }
 
-function capped(problems: readonly Problem[], file: string, text: string): readonly Problem[] {
-  if (problems.length <= limits.problems) return problems;
-  const rest = problems.length - limits.problems;
-  return [
-    ...problems.slice(0, limits.problems),
-    {
-      id: 'too-many-problems',
-      severity: 'error',
-      message: `${rest} more problems in this file are not listed`,
-      range: { file, from: 0, to: Math.min(1, text.length) },
-    },
-  ];
+/** The first problems, and one that says how many more there are. */
+export function capped(
+  problems: readonly Problem[],
+  { file, text }: { readonly file: string; readonly text: string },
+): readonly Problem[] {
+  const kept = problems.filter((problem) => problem.id !== 'too-many-problems');
+  if (kept.length <= limits.problems) return problems;
+  const message = `${kept.length - limits.problems} more problems are not listed`;
+  const range = { file, from: 0, to: Math.min(1, text.length) };
+  return [...kept.slice(0, limits.problems), { id: 'too-many-problems', severity: 'error', message, range }];
 }
