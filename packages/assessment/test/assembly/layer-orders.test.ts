@@ -2,7 +2,19 @@ import type { AssemblyLayer, Material } from '@boothwright/language';
 import { expect, it } from 'vitest';
 import { constructionOf } from '../../src/assembly/construction.js';
 import { assess } from '../fixtures/assessed.js';
-import { airGap, assembly, byMass, frame, given, gypsum, place, plywood, sheet, spec, wool } from '../fixtures/spec-builder.js';
+import {
+  airGap,
+  assembly,
+  byMass,
+  frame,
+  given,
+  gypsum,
+  place,
+  plywood,
+  sheet,
+  spec,
+  wool,
+} from '../fixtures/spec-builder.js';
 
 const cloth: Material = {
   name: 'cloth',
