@@ -8,6 +8,7 @@ import {
   type InitializeResult,
   type MessageConnection,
   type PublishDiagnosticsParams,
+  type Range,
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node.js';
@@ -24,6 +25,8 @@ export interface LspClient {
   open(name: string, text: string): void;
   /** Sends the whole text anew. */
   change(name: string, text: string): void;
+  /** Types over a stretch, as an editor does. */
+  edit(name: string, range: Range, text: string): void;
   /** The next report about a document that is as wished. */
   diagnostics(name: string, wished?: (report: PublishDiagnosticsParams) => boolean): Promise<PublishDiagnosticsParams>;
   request<T>(method: string, params: unknown): Promise<T>;
@@ -68,6 +71,15 @@ export async function startClient(server: string, folder: string, initialization
   const uri = (name: string): string => `${pathToFileURL(folder)}/${name}`;
   const versions = new Map<string, number>();
 
+  const sendChange = (name: string, change: { range?: Range; text: string }): void => {
+    const version = (versions.get(name) ?? 0) + 1;
+    versions.set(name, version);
+    connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri: uri(name), version },
+      contentChanges: [change],
+    });
+  };
+
   connection.onNotification('window/logMessage', ({ message }: { message: string }) => log.push(message));
   connection.onNotification('textDocument/publishDiagnostics', (report: PublishDiagnosticsParams) => {
     reports.push(report);
@@ -95,14 +107,8 @@ export async function startClient(server: string, folder: string, initialization
         textDocument: { uri: uri(name), languageId: 'booth', version: 1, text },
       });
     },
-    change(name, text) {
-      const version = (versions.get(name) ?? 0) + 1;
-      versions.set(name, version);
-      connection.sendNotification('textDocument/didChange', {
-        textDocument: { uri: uri(name), version },
-        contentChanges: [{ text }],
-      });
-    },
+    change: (name, text) => sendChange(name, { text }),
+    edit: (name, range, text) => sendChange(name, { range, text }),
     diagnostics(name, wished = () => true) {
       const found = (): PublishDiagnosticsParams | undefined =>
         reports.findLast(
