@@ -10,9 +10,9 @@ material birch-plywood "birch plywood" {
   kind        panel
   density     710 kg/m3
   modulus     9.58 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 3850 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
-  poisson     0.3
+  poisson     0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
   loss-factor 0.05 from practice "as for softwood plywood in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
-  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription; Poisson's ratio marked as an estimate there"
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
 }
 
 material softwood-plywood "softwood (fir) plywood" {
@@ -28,9 +28,9 @@ material osb "oriented strand board" {
   kind        panel
   density     590 kg/m3
   modulus     3.55 GPa from derived "E = density x cL^2 x (1 - nu^2) with the effective cL = 2570 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
-  poisson     0.3
+  poisson     0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
   loss-factor 0.05 from practice "as for other wood boards in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
-  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription; Poisson's ratio marked as an estimate there"
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
 }
 
 material mdf "medium density fibreboard" {
@@ -82,9 +82,9 @@ material gypsum-board-reinforced "gypsum board with glass fibre" {
   kind        panel
   density     800 kg/m3
   modulus     2.94 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 2010 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
-  poisson     0.3
+  poisson     0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
   loss-factor 0.05 from practice "as for gypsum board in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
-  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription; Poisson's ratio marked as an estimate there"
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
 }
 
 material soft-fibreboard "soft wood-fibre board" {
