@@ -54,10 +54,10 @@ it('fixes a stud through cloth to the sheet on either side', () => {
   expect(constructionOf([ply, studs, fabric, board]).connections[0]?.between).toEqual([0, 3]);
 });
 
-// Six layers that differ have 720 orders; every fifth of them takes each layer to each place often enough.
+// Six layers that differ have 720 orders; every eleventh of them takes each layer to each place often enough.
 it('assesses a build-up whatever the order of its layers', () => {
   orders(layers).forEach((order, index) => {
-    if (index % 5 !== 0) return;
+    if (index % 11 !== 0) return;
     const kinds = order.map((layer) => (layer.kind === 'material' ? layer.material.name : layer.kind)).join(', ');
     const run = () => assess(spec({ walls: [assembly('wall', ...order)], booths: [], site: undefined }));
     expect(run, kinds).not.toThrow();
