@@ -8,6 +8,8 @@ import { steps } from './steps.mjs';
 
 const size = { width: 1440, height: 900 };
 const largestPackage = 2_000_000;
+/** Those that the documentation shows. */
+const documented = ['editor', 'inlay-hints', 'problem', 'completion'];
 
 /**
  * Packs the extension, installs it into an editor that has never seen it, opens a copy of the example and does what
@@ -71,7 +73,7 @@ export async function runJourney({ root, out, host, updatePictures }) {
     const picture = async (name, options = {}) => {
       const file = path.join(out, `${name}.png`);
       await page.screenshot({ path: file, animations: 'disabled', ...options });
-      if (!updatePictures) return;
+      if (!updatePictures || !documented.includes(name)) return;
       const pictures = path.join(root, 'docs/pictures');
       fs.mkdirSync(pictures, { recursive: true });
       fs.copyFileSync(file, path.join(pictures, `${name}.png`));
