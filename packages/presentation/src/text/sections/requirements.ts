@@ -55,20 +55,43 @@ const columns: readonly Column[] = [
   { head: 'margin', align: 'right' },
   { head: 'limited by' },
 ];
-/** What stands elsewhere too and can go where the width does not suffice: the limit, then what limits. */
-const dispensable = [4, 6];
+const nameColumn = 1;
+/** The limit stands in the requirement itself, so its column goes first where the width does not suffice. */
+const limitColumn = 4;
+const limitedByColumn = 6;
+const shortestName = 22;
 
+/** Gives way in this order: the column of limits, the end of long requirements, the column of what limits. */
 function fittingTable(rows: readonly (readonly string[])[], width: number): string {
-  const shown = columns.map((_, index) => index);
-  for (;;) {
-    const table = textTable(
+  const without = (...dropped: readonly number[]) =>
+    columns.map((_, index) => index).filter((i) => !dropped.includes(i));
+  const draw = (shown: readonly number[], longestName: number) =>
+    textTable(
       shown.map((index) => columns[index]!),
-      rows.map((row) => shown.map((index) => row[index] ?? '')),
+      rows.map((row) =>
+        shown.map((index) => (index === nameColumn ? shortened(row[index] ?? '', longestName) : (row[index] ?? ''))),
+      ),
     );
-    const drop = dispensable.find((index) => shown.includes(index));
-    if (drop === undefined || table.split('\n').every((line) => displayWidth(line) <= width)) return table;
-    shown.splice(shown.indexOf(drop), 1);
+  const fits = (table: string) => table.split('\n').every((line) => displayWidth(line) <= width);
+  const longest = Math.max(shortestName, ...rows.map((row) => displayWidth(row[nameColumn] ?? '')));
+  const whole = draw(without(), longest);
+  if (fits(whole)) return whole;
+  for (const dropped of [[limitColumn], [limitColumn, limitedByColumn]]) {
+    for (let length = longest; length >= shortestName; length--) {
+      const table = draw(without(...dropped), length);
+      if (fits(table)) return table;
+    }
   }
+  return draw(without(limitColumn, limitedByColumn), shortestName);
+}
+
+function shortened(name: string, length: number): string {
+  return displayWidth(name) <= length
+    ? name
+    : `${[...name]
+        .slice(0, length - 1)
+        .join('')
+        .trimEnd()}…`;
 }
 
 function marginText(requirement: RequirementResult): string {
