@@ -2,7 +2,7 @@ import { type Block, type Part, units, vocabulary } from '@boothwright/language'
 import fc from 'fast-check';
 import { describe, it } from 'vitest';
 import { fixtures } from './language-fixtures.js';
-import { expectFormatSound, expectSound } from './language-invariants.js';
+import { expectAllSound, expectFormatSound, expectSound } from './language-invariants.js';
 
 /** A fixed budget and seed: the same texts on every machine. */
 const BUDGET = { numRuns: 1500, seed: 20_251_125 } as const;
@@ -168,8 +168,7 @@ describe('texts that do not', () => {
     );
     fc.assert(
       fc.property(text, (source) => {
-        expectSound(source);
-        expectFormatSound(source);
+        expectAllSound(source);
       }),
       BUDGET,
     );
@@ -182,8 +181,7 @@ describe('texts that do not', () => {
       fc.property(place, place, place, (a, b, c) => {
         const [from, to, at] = [Math.min(a, b), Math.max(a, b), c];
         const mixed = text.slice(0, at) + text.slice(from, Math.min(to, from + 300)) + text.slice(at);
-        expectSound(mixed);
-        expectFormatSound(mixed);
+        expectAllSound(mixed);
       }),
       { ...BUDGET, numRuns: 400 },
     );

@@ -1,5 +1,5 @@
 import {
-  checkSpec,
+  checkParsed,
   contextAt,
   format,
   type ParsedFile,
@@ -15,8 +15,19 @@ const FILE = 'spec.booth';
 
 /** What must hold for any text at all. Throws on the first breach, with the text in the message. */
 export function expectSound(text: string): void {
+  expectCheckSound(parse(text, FILE));
+}
+
+/** The same, and that it can be formatted. */
+export function expectAllSound(text: string): void {
   const parsed = parse(text, FILE);
-  const result = checkSpec(FILE, { read: (path) => (path === FILE ? { kind: 'text', text } : { kind: 'missing' }) });
+  expectCheckSound(parsed);
+  expectLayoutSound(parsed);
+}
+
+function expectCheckSound(parsed: ParsedFile): void {
+  const { text } = parsed;
+  const result = checkParsed(parsed, () => ({ kind: 'missing' }));
   for (const problem of [...parsed.problems, ...result.problems]) expectInside(problem, result.files, text);
   for (const { value } of result.values) expectRangeInside(value.range, result.files, text);
   for (const symbol of result.symbols.symbols)
@@ -43,11 +54,15 @@ function expectRangeInside(range: SourceRange, files: readonly ParsedFile[], tex
 
 /** Formatting changes blanks only, and a second time nothing. */
 export function expectFormatSound(text: string): void {
+  expectLayoutSound(parse(text, FILE));
+}
+
+function expectLayoutSound(before: ParsedFile): void {
+  const { text } = before;
   const formatted = format(text);
   const twice = format(formatted);
   if (twice !== formatted)
     expect.fail(`formatting twice differs for:\n${text}\n--- once:\n${formatted}\n--- twice:\n${twice}`);
-  const before = parse(text, FILE);
   const after = parse(formatted, FILE);
   if (tokens(before) !== tokens(after))
     expect.fail(`formatting changes the tokens of:\n${text}\n--- to:\n${formatted}`);
