@@ -40,7 +40,7 @@ module.exports = {
     {
       name: 'no-package-imports-a-shell',
       severity: 'error',
-      from: { path: `^packages/(${core.join('|')})` },
+      from: { path: `^packages/(${core.join('|')})/` },
       to: { path: `^packages/(${shells.join('|')})` },
     },
     {
