@@ -14,6 +14,7 @@ import { createMemo, type Memo } from './memo/memo.js';
 import { judgeRequirements } from './requirements/judge.js';
 import type { ResultDocument, VariantResult } from './result/result-document.js';
 import { siteAir } from './site-air.js';
+import { unreadParts } from './unread/unread-parts.js';
 import { changesBetween } from './variants/changes.js';
 
 /** Remembers what it computed: assessing an edited text again computes only what depends on the edit. */
@@ -56,6 +57,7 @@ function document(spec: BoothSpec, memo: Memo): ResultDocument {
         requirements: result.requirements,
         findings: result.findings,
         cautions: result.cautions,
+        unread: unreadParts(variant.spec),
         changes: changesBetween(base, result),
       },
     ];
@@ -76,6 +78,7 @@ function document(spec: BoothSpec, memo: Memo): ResultDocument {
     requirements: base.requirements,
     findings: base.findings,
     cautions: base.cautions,
+    unread: unreadParts(spec),
     defaults: defaultsUsed(spec),
     leavesOut: leavesOut(spec, base.refused),
     variants: Object.fromEntries(variants),

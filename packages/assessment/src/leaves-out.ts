@@ -1,5 +1,6 @@
 import type { BoothSpec } from '@boothwright/language';
 import { joined } from './text/joined.js';
+import { boothUnread } from './unread/booth-unread.js';
 
 /** What the prediction does not know, in sentences. */
 export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> = new Map()): string[] {
@@ -25,13 +26,15 @@ export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> 
     'Noise of air at grilles and dampers is not predicted; the air speed in each duct is given instead.',
     'Temperature and humidity inside are not predicted.',
   );
-  const openFaces = spec.booths.filter((booth) => booth.faces.floor === undefined).map((booth) => booth.name);
+  // What a booth with errors lacks may stand in the part that could not be read.
+  const readable = spec.booths.filter((booth) => boothUnread(spec, booth.name).length === 0);
+  const openFaces = readable.filter((booth) => booth.faces.floor === undefined).map((booth) => booth.name);
   if (openFaces.length > 0) {
     sentences.push(
       `The floor of ${joined(openFaces)} is not described: it is taken as the hard floor of the building, through which no airborne sound is counted.`,
     );
   }
-  for (const booth of spec.booths) {
+  for (const booth of readable) {
     const open = (['front', 'back', 'left', 'right', 'roof'] as const).filter(
       (face) => booth.faces[face] === undefined,
     );

@@ -3,11 +3,11 @@ import { ductArea } from '../booth/openings/duct-area.js';
 import { ventsWithFan } from '../noise/fan.js';
 import type { AirResult } from '../result/result-document.js';
 import { co2Curve } from './co2-curve.js';
+import { freshAir } from './fresh-air.js';
 
 /**
- * Fresh air and CO2 with the fan on and off. Fans on the way in and on the way out move the same air one after the
- * other, so the strongest fan sets the flow. Without a fan nothing moves the air: leaks are not counted, and a vent
- * alone, without a fan, is taken to pass none.
+ * Fresh air and CO2 with the fan on and off. What passes with the fan on is said by `freshAir`; a fan without a way out
+ * for its air counts as none. With the fan off nothing moves the air: leaks and the draught through vents are not counted.
  */
 export function airResult(booth: Booth, session: Session | undefined, volume: number): AirResult | null {
   if (session === undefined) return null;
@@ -19,7 +19,7 @@ export function airResult(booth: Booth, session: Session | undefined, volume: nu
     volume,
   };
   const sessionMinutes = session.length.value / 60;
-  const flow = fanFlow(booth);
+  const { flow, byVent } = freshAir(booth);
   return {
     volumeM3: volume,
     people,
@@ -28,11 +28,11 @@ export function airResult(booth: Booth, session: Session | undefined, volume: nu
     sessionMinutes,
     fanOn: flow > 0 ? co2Curve({ ...balance, flow }, 'on', sessionMinutes) : null,
     fanOff: co2Curve({ ...balance, flow: 0 }, 'off', sessionMinutes),
-    ductSpeeds: flow > 0 ? booth.vents.map((vent) => ({ vent: vent.name, mPerS: flow / ductArea(vent) })) : [],
+    ductSpeeds: byVent.map(({ vent, flow: own }) => ({ vent: vent.name, mPerS: own / ductArea(vent) })),
   };
 }
 
-/** m3/s; zero without a fan. */
+/** Stated flow of the strongest fan, m3/s, whether its air has a way out or not; zero without a fan. */
 export function fanFlow(booth: Booth): number {
   return Math.max(0, ...ventsWithFan(booth).map((vent) => vent.fan.flow.value));
 }

@@ -2,20 +2,34 @@ import type { Booth, Door } from '@boothwright/language';
 import type { JudgedContext } from '../assessment-context.js';
 import type { Caution } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
+import { boothUnread } from '../unread/booth-unread.js';
 import { caution } from './caution-for.js';
 
 const ask =
   'Ask your local building or fire officer. Keep the floor in front of the door clear, keep the booth away from the only door of the room, and have a light that works without mains.';
 
 /** The way out: no door, a door that opens inwards, a lock, or a swing and lock that the text does not state. */
-export function egress({ booths }: JudgedContext): Caution[] {
+export function egress({ spec, booths }: JudgedContext): Caution[] {
   return booths.flatMap(({ booth }) => {
-    if (booth.doors.length === 0) return [withoutDoor(booth)];
-    return booth.doors.flatMap((door) => [...swing(door), ...lock(door)]);
+    const unread = boothUnread(spec, booth.name).length > 0;
+    if (booth.doors.length === 0) return [withoutDoor(booth, unread)];
+    return booth.doors.flatMap((door) => [...swing(door, unread), ...lock(door, unread)]);
   });
 }
 
-function withoutDoor(booth: Booth): Caution {
+/** What the text does not say, or what is not known because it has errors. */
+function notStated(unread: boolean): string {
+  return unread ? 'could not be read: the text has errors' : 'is not stated';
+}
+
+function withoutDoor(booth: Booth, unread: boolean): Caution {
+  if (unread) {
+    return caution('no-door', booth.nameRange, {
+      hazard: 'No way out could be read: the text has errors',
+      why: 'No door was found in what could be read. Mend the errors first; until then nothing can be said about leaving the booth.',
+      ask,
+    });
+  }
   return caution('no-door', booth.nameRange, {
     hazard: 'No way out is described',
     why: 'The text gives no door, so nothing can be said about leaving the booth, and no leak of a door is counted.',
@@ -23,13 +37,13 @@ function withoutDoor(booth: Booth): Caution {
   });
 }
 
-function swing(door: Door): Caution[] {
+function swing(door: Door, unread: boolean): Caution[] {
   if (door.swing?.value === 'outward') return [];
   const size = `${decimals(door.size.width.value * 1000, 0)} mm x ${decimals(door.size.height.value * 1000, 0)} mm`;
   if (door.swing === undefined) {
     return [
       caution('door-swing-not-stated', door.nameRange, {
-        hazard: `Which way door ${door.name} opens is not stated`,
+        hazard: `Which way door ${door.name} opens ${notStated(unread)}`,
         number: size,
         why: 'A person who falls inside a small booth can block a door that opens inwards. Practice for small speech booths is a hinged door that opens outwards without a lock.',
         ask,
@@ -46,7 +60,7 @@ function swing(door: Door): Caution[] {
   ];
 }
 
-function lock(door: Door): Caution[] {
+function lock(door: Door, unread: boolean): Caution[] {
   if (door.lock?.value === 'none') return [];
   if (door.lock?.value === 'latch') {
     return [
@@ -61,7 +75,7 @@ function lock(door: Door): Caution[] {
     caution(door.lock === undefined ? 'door-lock-not-stated' : 'door-lock', door.lock?.range ?? door.nameRange, {
       hazard:
         door.lock === undefined
-          ? `Whether door ${door.name} has a lock is not stated`
+          ? `Whether door ${door.name} has a lock ${notStated(unread)}`
           : `Door ${door.name} has a lock: somebody can be shut in`,
       why: 'A booth is a box that closes and keeps calls for help in. Practice for small speech booths is no lock at all.',
       ask,

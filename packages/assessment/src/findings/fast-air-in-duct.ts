@@ -1,4 +1,5 @@
 import type { JudgedContext } from '../assessment-context.js';
+import { ductArea } from '../booth/openings/duct-area.js';
 import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { textRange } from '../text/text-range.js';
@@ -17,8 +18,8 @@ export function fastAirInDuct({ booths }: JudgedContext): Finding[] {
   return booths.flatMap(({ booth, result }) =>
     (result.air?.ductSpeeds ?? []).flatMap(({ vent, mPerS }) => {
       const opening = booth.vents.find((candidate) => candidate.name === vent);
-      const flow = result.air?.fanOn?.flowM3PerS;
-      if (mPerS <= quietSpeed || opening === undefined || flow === undefined) return [];
+      if (mPerS <= quietSpeed || opening === undefined) return [];
+      const flow = mPerS * ductArea(opening);
       const area = flow / aimedSpeed;
       const diameter = Math.sqrt((4 * area) / Math.PI);
       return [

@@ -1,5 +1,6 @@
 import type { JudgedContext } from '../assessment-context.js';
 import type { Finding } from '../result/result-document.js';
+import { boothUnread } from '../unread/booth-unread.js';
 import { cavityResonanceInBand } from './cavity-resonance-in-band.js';
 import { dbaPassesDbfsFails } from './dba-passes-dbfs-fails.js';
 import { fastAirInDuct } from './fast-air-in-duct.js';
@@ -15,12 +16,17 @@ function ordered(a: string, b: string): number {
 
 /** All findings, in the order of the text and then by id. */
 export function findingsOf(context: JudgedContext): Finding[] {
+  // What a text with errors does not say of a booth may be in the part that could not be read.
+  const readable = {
+    ...context,
+    booths: context.booths.filter(({ booth }) => boothUnread(context.spec, booth.name).length === 0),
+  };
   const findings = [
     ...cavityResonanceInBand(context),
     ...dbaPassesDbfsFails(context),
     ...fastAirInDuct(context),
-    ...leakCapsWall(context),
-    ...noFreshAir(context),
+    ...leakCapsWall(readable),
+    ...noFreshAir(readable),
     ...ratingHidesLowFrequency(context),
     ...thirdLeaf(context),
   ];

@@ -1,4 +1,5 @@
 import { flowForCo2 } from '@boothwright/acoustics';
+import { freshAir } from '../air/fresh-air.js';
 import type { JudgedContext } from '../assessment-context.js';
 import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
@@ -23,22 +24,27 @@ export function noFreshAir({ booths }: JudgedContext): Finding[] {
       if (value !== null) figures[`minutesTo${level}`] = value;
     }
     if (flow !== null) figures.flowFor1000PpmLPerS = flow * 1000;
-    const vents = booth.vents.length;
+    const blocked = freshAir(booth).way === 'no-way-out';
     return [
       {
         id: 'no-fresh-air',
         severity: 'warning' as const,
         range: textRange(booth.nameRange),
-        message: `${booth.name} ${vents === 0 ? 'has no vent' : 'has vents but no fan'}: ${decimals(endPpm, 0)} ppm CO2 at the end of ${decimals(air.sessionMinutes, 0)} min`,
-        explanation: `In ${decimals(air.volumeM3, 1)} m3 the air goes stale fast: ${minutes('1000')}, ${minutes('1500')}, ${minutes('2500')}. A box that keeps sound in keeps air in.`,
+        message: `${booth.name} ${blocked ? 'has a fan but no second opening for its air' : booth.vents.length === 0 ? 'has no vent' : 'has vents but no fan'}: ${decimals(endPpm, 0)} ppm CO2 at the end of ${decimals(air.sessionMinutes, 0)} min`,
+        explanation: `In ${decimals(air.volumeM3, 1)} m3 the air goes stale fast: ${minutes('1000')}, ${minutes('1500')}, ${minutes('2500')}. A box that keeps sound in keeps air in.${blocked ? ' A fan that blows into or out of a closed box moves next to nothing, so the figures are those of the closed box.' : ''}`,
         source:
           'Mass balance of a well-mixed space, C(t) = C0 + G t / V; CO2 per person as stated in the session. docs/findings/no-fresh-air.md',
         fix:
           flow === null
             ? `The supply air already stands at ${decimals(air.supplyPpm, 0)} ppm: air the room first, then give the booth two vents and a fan.`
-            : `Two lined vents and a fan with ${decimals(flow * 1000, 1)} L/s hold 1000 ppm in the long run (supply air at ${decimals(air.supplyPpm, 0)} ppm). Until then: door open between takes.`,
+            : blocked
+              ? `Give the air a second lined vent; ${decimals(flow * 1000, 1)} L/s hold 1000 ppm in the long run (supply air at ${decimals(air.supplyPpm, 0)} ppm). Until then: door open between takes.`
+              : `Two lined vents and a fan with ${decimals(flow * 1000, 1)} L/s hold 1000 ppm in the long run (supply air at ${decimals(air.supplyPpm, 0)} ppm). Until then: door open between takes.`,
         figures,
-        related: booth.vents.map((vent) => ({ range: textRange(vent.nameRange), message: 'a vent without a fan' })),
+        related: booth.vents.map((vent) => ({
+          range: textRange(vent.nameRange),
+          message: blocked ? 'the only opening for air' : 'a vent without a fan',
+        })),
       },
     ];
   });

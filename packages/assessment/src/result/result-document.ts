@@ -13,6 +13,8 @@ export interface ResultDocument {
   readonly requirements: readonly RequirementResult[];
   readonly findings: readonly Finding[];
   readonly cautions: readonly Caution[];
+  /** Parts of the text that could not be read; nothing that depends on them is judged. */
+  readonly unread: readonly UnreadPart[];
   /** Every default that entered, by name. */
   readonly defaults: readonly DefaultUsed[];
   /** What the prediction leaves out, in sentences. */
@@ -34,6 +36,14 @@ export interface TextRange {
   readonly file: string;
   readonly from: number;
   readonly to: number;
+}
+
+/** An error of the text, by the declaration that it stands in; `outside` is a line outside every declaration. */
+export interface UnreadPart {
+  readonly part: string;
+  readonly name: string | null;
+  readonly message: string;
+  readonly range: TextRange;
 }
 
 export interface AirConditions {
@@ -94,6 +104,8 @@ export interface PathResult {
   readonly areaM2: number;
   /** Referred to `areaM2`; may be negative for a slit. */
   readonly transmissionLossDb: readonly number[];
+  /** What the source of the figures does not cover, in words; mostly empty. */
+  readonly notes: readonly string[];
 }
 
 export interface LevelTotals {
@@ -248,6 +260,7 @@ export interface VariantResult {
   readonly requirements: readonly RequirementResult[];
   readonly findings: readonly Finding[];
   readonly cautions: readonly Caution[];
+  readonly unread: readonly UnreadPart[];
   readonly changes: readonly {
     readonly what: string;
     readonly base: number | null;

@@ -82,6 +82,7 @@ const definitions = {
     range: ref('range'),
     areaM2: number,
     transmissionLossDb: { ...bandNumbers, description: 'Referred to areaM2; negative for a resonant gap.' },
+    notes: { ...list(string), description: 'What the source of the figures does not cover; mostly empty.' },
   }),
   booth: record({
     title: nullable(string),
@@ -188,6 +189,17 @@ const definitions = {
     why: string,
     ask: string,
   }),
+  unread: record(
+    {
+      part: {
+        enum: ['use', 'let', 'material', 'assembly', 'site', 'booth', 'session', 'budget', 'require', 'outside'],
+      },
+      name: nullable(string),
+      message: string,
+      range: ref('range'),
+    },
+    'An error of the text, by the declaration that it stands in; outside is a line outside every declaration.',
+  ),
   defaultUsed: record({ name: string, value: string, evidence: string, source: string, range: ref('range') }),
   variant: record({
     title: nullable(string),
@@ -196,6 +208,7 @@ const definitions = {
     requirements: list(ref('requirement')),
     findings: list(ref('finding')),
     cautions: list(ref('caution')),
+    unread: list(ref('unread')),
     changes: list(record({ what: string, base: nullable(number), variant: nullable(number), unit: string })),
   }),
 };
@@ -231,6 +244,10 @@ export const resultSchema = {
     requirements: list(ref('requirement')),
     findings: list(ref('finding')),
     cautions: list(ref('caution')),
+    unread: {
+      ...list(ref('unread')),
+      description: 'Parts of the text that could not be read; nothing that depends on them is judged.',
+    },
     defaults: list(ref('defaultUsed')),
     leavesOut: list(string),
     variants: dictionary(ref('variant')),

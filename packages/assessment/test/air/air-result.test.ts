@@ -26,10 +26,18 @@ describe('airResult(booth, session, volume)', () => {
     expect(speeds?.[1]?.mPerS).toBeCloseTo(0.815, 3);
   });
 
-  it('takes the strongest of fans that stand one behind the other', () => {
+  it('takes the weakest of fans that stand one behind the other', () => {
     const strong = { ...quietFan, flow: given(0.02) };
     const vents = [vent('intake', { fan: quietFan }), vent('exhaust', { fan: strong })];
-    expect(airResult(booth(shell, { vents }), session(), 3.1)?.fanOn?.flowM3PerS).toBe(0.02);
+    const air = airResult(booth(shell, { vents }), session(), 3.1);
+    expect(air?.fanOn?.flowM3PerS).toBe(0.01);
+    expect(air?.ductSpeeds.map(({ mPerS }) => mPerS)).toEqual([air?.ductSpeeds[0]?.mPerS, air?.ductSpeeds[0]?.mPerS]);
+  });
+
+  it('has no curve with the fan on and no speed where the air has no way out', () => {
+    const air = airResult(booth(shell, { vents: [vent('intake', { fan: quietFan })] }), session(), 3.1);
+    expect(air?.fanOn).toBeNull();
+    expect(air?.ductSpeeds).toEqual([]);
   });
 
   it('doubles the generation for two people and has no answer without a session', () => {

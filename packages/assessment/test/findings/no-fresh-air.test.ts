@@ -21,8 +21,15 @@ describe(id, () => {
     expect(finding?.message).toContain('cupboard has vents but no fan');
   });
 
+  it('fires on a fan without a second opening, with the figure of the closed box', () => {
+    const blown = booth(shell, { vents: [vent('intake', { fan: quietFan })] });
+    const [finding] = findingsById(spec({ booths: [blown] }), id);
+    expect(finding?.message).toContain('no second opening');
+    expect(finding?.figures.endPpm).toBeCloseTo(600 + (1e6 * 20e-3 * 1.5) / 3.105, 3);
+  });
+
   it('is silent with a fan, without people, and without a session', () => {
-    const airy = booth(shell, { vents: [vent('intake', { fan: quietFan })] });
+    const airy = booth(shell, { vents: [vent('intake', { fan: quietFan }), vent('exhaust')] });
     expect(findingsById(spec({ booths: [airy] }), id)).toEqual([]);
     expect(findingsById(spec({ session: session({ people: given(0) }) }), id)).toEqual([]);
     expect(findingsById(spec({ session: undefined }), id)).toEqual([]);

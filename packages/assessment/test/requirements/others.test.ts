@@ -32,6 +32,18 @@ describe('require co2', () => {
     expect(verdict.limitedBy).toBe('no-fan');
   });
 
+  it('counts no flow of a fan whose air has no way out: missed as a closed box, else open', () => {
+    const blown = booth(shell, { vents: [vent('intake', { fan: quietFan })] });
+    const missed = onlyVerdict(spec({ booths: [blown], requirements: [co2(1200)] }));
+    expect(missed.verdict).toBe('missed');
+    expect(missed.explanation).toContain('no second vent');
+    // 20 L/h into 3.105 m3 for 90 min from 600 ppm end at 10 262 ppm.
+    expect(missed.value?.value).toBeCloseTo(600 + (1e6 * 20e-3 * 1.5) / 3.105, 3);
+    const open = onlyVerdict(spec({ booths: [blown], requirements: [co2(20_000)] }));
+    expect(open.verdict).toBe('not-assessed');
+    expect(open.explanation).toContain('no second vent');
+  });
+
   it('is not assessed without a session', () => {
     expect(onlyVerdict(spec({ session: undefined, requirements: [co2(1200)] })).verdict).toBe('not-assessed');
   });

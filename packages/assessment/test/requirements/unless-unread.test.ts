@@ -1,7 +1,19 @@
-import type { Unread } from '@boothwright/language';
+import { checkSpec, type Level, type Unread } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../fixtures/assessed.js';
-import { budget, deck, given, place, requirement, shell, slab, spec } from '../fixtures/spec-builder.js';
+import {
+  booth,
+  budget,
+  deck,
+  door,
+  given,
+  place,
+  requirement,
+  roomTone,
+  shell,
+  slab,
+  spec,
+} from '../fixtures/spec-builder.js';
 
 const mass = requirement({ kind: 'mass', text: 'require mass', limit: given(1000) });
 const cost = requirement({ kind: 'cost', text: 'require cost', limit: given(1000), currency: 'EUR' });
@@ -17,16 +29,22 @@ function verdicts(part: Unread['part'], name?: string) {
   return requirements.map(({ verdict }) => verdict);
 }
 
-describe('a verdict beside an error in the text', () => {
-  it('is withdrawn where a build-up that it uses could not be read', () => {
-    expect(verdicts('assembly', 'shell')).toEqual(['not-assessed', 'met', 'met']);
-    expect(verdicts('assembly', 'slab')).toEqual(['met', 'met', 'not-assessed']);
-  });
+const tone = roomTone(60, 'A');
+const voice = requirement({
+  kind: 'voice-outside',
+  text: 'require voice-outside',
+  limit: given<Level>({ decibels: 80, weighting: 'A' }),
+});
+const co2 = requirement({ kind: 'co2', text: 'require co2', limit: given(100_000) });
+const load = requirement({ kind: 'floor-load', text: 'require floor-load', limit: given(10_000) });
 
-  it('is withdrawn where a material that it uses could not be read', () => {
-    expect(verdicts('material', 'plywood')).toEqual(['not-assessed', 'met', 'met']);
-    expect(verdicts('material', 'gypsum')).toEqual(['not-assessed', 'met', 'not-assessed']);
-    expect(verdicts('material', 'of-nobody')).toEqual(['met', 'met', 'met']);
+describe('a verdict beside an error in the text', () => {
+  it('is withdrawn for the booth when any build-up or material could not be read', () => {
+    expect(verdicts('assembly', 'shell')).toEqual(['not-assessed', 'met', 'met']);
+    expect(verdicts('assembly', 'slab')).toEqual(['not-assessed', 'met', 'not-assessed']);
+    // A layer of a material that could not be read may have gone from any wall.
+    expect(verdicts('material', 'of-nobody')).toEqual(['not-assessed', 'met', 'not-assessed']);
+    expect(verdicts('use')).toEqual(['not-assessed', 'met', 'not-assessed']);
   });
 
   it('is withdrawn for the booth and for the list alone', () => {
@@ -40,14 +58,100 @@ describe('a verdict beside an error in the text', () => {
     expect(verdicts('outside')).toEqual(['not-assessed', 'not-assessed', 'not-assessed']);
   });
 
+  it('is withdrawn by the session and the site where they enter', () => {
+    const of = (part: Unread['part']) => {
+      const unread = [{ part, name: undefined, message: 'not a number', range: place() }];
+      return assess(spec({ requirements: [mass, tone, voice, co2, load], unread })).requirements.map(
+        ({ verdict }) => verdict === 'not-assessed',
+      );
+    };
+    expect(of('require')).toEqual([false, false, false, false, false]);
+    expect(of('site')).toEqual([false, true, true, false, false]);
+    expect(of('session')).toEqual([false, true, true, true, true]);
+  });
+
+  it('is withdrawn when it would be missed as well', () => {
+    const unread = [{ part: 'booth' as const, name: 'alcove', message: 'not a length', range: place() }];
+    const light = requirement({ kind: 'mass', text: 'require mass', limit: given(1) });
+    const [entry] = assess(spec({ requirements: [light], unread })).requirements;
+    expect(entry).toMatchObject({ verdict: 'not-assessed', margin: null, withinRange: false });
+  });
+
   it('stands beside another requirement that could not be read', () => {
     expect(verdicts('require')).toEqual(['met', 'met', 'met']);
   });
 
-  it('names the error', () => {
-    const unread = [{ part: 'let' as const, name: 'gap', message: 'a thickness is a length', range: place() }];
+  it('names the part and the error, and still shows the value', () => {
+    const unread = [
+      { part: 'assembly' as const, name: 'shell', message: 'a thickness is a length', range: place() },
+      { part: 'let' as const, name: 'gap', message: 'an unknown unit', range: place() },
+    ];
     const { requirements } = assess(spec({ requirements: [mass], unread }));
-    expect(requirements[0]?.explanation).toContain('a thickness is a length');
+    expect(requirements[0]?.explanation).toBe(
+      '`assembly shell` has an error in the text (and 1 more part has one), so this cannot be judged until it is mended: a thickness is a length.',
+    );
     expect(requirements[0]?.value).not.toBeNull();
+  });
+
+  it('adds the error to a verdict that is open for another reason', () => {
+    const unread = [{ part: 'booth' as const, name: 'box', message: 'not a length', range: place() }];
+    const [entry] = assess(spec({ booths: [], requirements: [mass], unread })).requirements;
+    expect(entry?.explanation).toContain('no booth yet');
+    expect(entry?.explanation).toContain('`booth box` has an error');
+  });
+});
+
+describe('a text with an error, from the text on', () => {
+  it('loses no layer into a met verdict', () => {
+    const text = `
+material board { kind panel; density 650 kg/m3; modulus 3 GPa }
+assembly shell { board 18 mm; bord 900 mm; board 12 mm }
+booth box { inside 1.3 m x 1.5 m x 1.84 m; walls shell; roof shell; floor shell }
+require mass <= 1000 kg
+require stc of shell >= 10
+`;
+    const read = (changed: string) =>
+      checkSpec('test.booth', {
+        read: (path) =>
+          path === 'test.booth' ? { kind: 'text' as const, text: changed } : { kind: 'missing' as const },
+      });
+    const { requirements, unread } = assess(read(text).spec);
+    expect(requirements.map(({ verdict }) => verdict)).toEqual(['not-assessed', 'not-assessed']);
+    expect(unread[0]).toMatchObject({ part: 'assembly', name: 'shell' });
+    const mended = assess(read(text.replace('bord 900 mm', 'board 9 mm')).spec);
+    expect(mended.requirements.map(({ verdict }) => verdict)).toEqual(['met', 'met']);
+    expect(mended.unread).toEqual([]);
+  });
+});
+
+describe('what rests on absence, beside an error in the text', () => {
+  const unread = [{ part: 'booth' as const, name: 'alcove', message: 'not a length', range: place() }];
+  const bare = booth(shell, { doors: [], vents: [], linings: [], faces: { ...booth().faces, roof: undefined } });
+
+  it('is no finding', () => {
+    const ids = (errors: readonly Unread[]) =>
+      assess(spec({ booths: [bare], unread: errors })).findings.map(({ id }) => id);
+    expect(ids([])).toContain('no-fresh-air');
+    expect(ids([])).toContain('leak-caps-wall');
+    expect(ids(unread)).not.toContain('no-fresh-air');
+    expect(ids(unread)).not.toContain('leak-caps-wall');
+  });
+
+  it('is a caution that speaks of the text', () => {
+    const hazards = (id: string) =>
+      assess(spec({ booths: [bare], unread }))
+        .cautions.filter((entry) => entry.id === id)
+        .map(({ hazard }) => hazard);
+    expect(hazards('no-door')[0]).toContain('could be read: the text has errors');
+    expect(hazards('no-fan')[0]).toContain('could be read: the text has errors');
+    const open = booth(shell, { doors: [door(shell, { swing: undefined, lock: undefined })] });
+    const swing = assess(spec({ booths: [open], unread })).cautions.find(({ id }) => id === 'door-swing-not-stated');
+    expect(swing?.hazard).toContain('could not be read');
+  });
+
+  it('is not in what is left out', () => {
+    const lines = (errors: readonly Unread[]) => assess(spec({ booths: [bare], unread: errors })).leavesOut.join(' ');
+    expect(lines([])).toContain('No build-up is given for roof');
+    expect(lines(unread)).not.toContain('No build-up is given for roof');
   });
 });
