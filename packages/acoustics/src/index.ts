@@ -18,7 +18,7 @@ export {
   losslessGaps,
   rimLossRate,
 } from './layered/air-gap-fluid.js';
-export { defaultSamplesPerBand } from './layered/band-samples.js';
+export { bandSamples, defaultSamplesPerBand } from './layered/band-samples.js';
 export * from './layered/band-transmission-loss.js';
 export * from './layered/cavity-resonances.js';
 export {
@@ -86,6 +86,7 @@ export * from './ventilation/co2-concentration.js';
 export * from './ventilation/co2-time-to.js';
 export * from './ventilation/duct-bend-loss.js';
 export * from './ventilation/duct-loss.js';
+export { largestLinedDuctLoss } from './ventilation/duct-tables.js';
 export * from './ventilation/end-reflection-loss.js';
 export * from './ventilation/flow-for-co2.js';
 export * from './ventilation/lined-rectangular-duct-loss.js';

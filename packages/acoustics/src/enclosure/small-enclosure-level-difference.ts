@@ -23,10 +23,25 @@ export type EnclosureElement =
       /** `defaultPanelEdges` when absent. */
       readonly edges?: Edges;
     }
-  /** Round holes: `area` in m2 of all of them together, `count` of them (one when absent), `depth` through the wall in m. */
-  | { readonly kind: 'leak'; readonly area: number; readonly depth: number; readonly count?: number }
-  /** A slit: `length`, clear width `gap` and `depth` through the wall, m. */
-  | { readonly kind: 'slit'; readonly length: number; readonly gap: number; readonly depth: number };
+  /**
+   * Round holes: `area` in m2 of all of them together, `count` of them (one when absent), `depth` through the wall in m.
+   * `attenuation`, dB, is what a lining or a silencer takes off the flow that the pressure outside drives; 0 when absent.
+   */
+  | {
+      readonly kind: 'leak';
+      readonly area: number;
+      readonly depth: number;
+      readonly count?: number;
+      readonly attenuation?: number;
+    }
+  /** A slit: `length`, clear width `gap` and `depth` through the wall, m; in the middle of a wall when `position` is absent. */
+  | {
+      readonly kind: 'slit';
+      readonly length: number;
+      readonly gap: number;
+      readonly depth: number;
+      readonly position?: 'mid' | 'edge';
+    };
 
 export type SmallEnclosure = {
   /** m3 of air inside */
@@ -37,12 +52,19 @@ export type SmallEnclosure = {
   readonly hz: readonly number[];
   /** 0..1, share of the volume that fibre keeps at one temperature; `defaultIsothermalShare` when absent. */
   readonly isothermalShare?: number;
+  /** Whether flows of opposite phase may cancel; `defaultCancellation` when absent. */
+  readonly cancellation?: Cancellation;
 };
+
+/** `full`: the flows add with their phases. `none`: those of opposite phase add by their squares. */
+export type Cancellation = 'full' | 'none';
 
 /** Screwed and sealed panels are held between hinged and clamped; the geometric mean of the two resonances. */
 export const defaultPanelEdges: Edges = 'between';
 /** Without knowledge of linings the air inside is taken as adiabatic. */
 export const defaultIsothermalShare = 0;
+/** The model as it is, for one pressure all over the outside. */
+export const defaultCancellation: Cancellation = 'full';
 
 /**
  * Level outside minus level inside of a box small against the wavelength, dB per frequency.
@@ -51,10 +73,18 @@ export const defaultIsothermalShare = 0;
  * layers at normal incidence, so v_in = (p_o - A p_i)/B; holes and slits likewise. What flows in compresses the air:
  * Sum S v_in = j omega V/(rho c^2) p_i (1 + s (gamma - 1)) with s the isothermal share. Hence
  * p_o/p_i = (j omega V/(rho c^2) (1 + s (gamma - 1)) + Sum S A/B) / Sum S/B.
+ * With `cancellation: 'none'` what the outside drives in, |Sum q|^2, is taken as the sum of four squares: of all parts of q
+ * in step with the pressure, against it, a quarter turn before and a quarter turn behind. It equals |Sum q|^2 where all
+ * flows are alike and is never below it. Panels above and below their first resonance, and the air in a duct, move in
+ * opposite phase, and how well they cancel depends on
+ * pressures outside that are never quite equal. A leak's `attenuation` takes 10^(-a/20) off its q; what flows out again
+ * is left as it is. At an edge the second surface mirrors the slit: its mouths are those of twice the width, and the
+ * square of the pressure that drives it is doubled.
  * Leaves of a wall of known size are panels by `panelVolumeImpedance`; round holes and slits are plugs of air with the
  * mass and radiation of both mouths and with friction (`narrowGapMedium`; a round hole as a slit as wide as its radius,
  * exact while the boundary layer is thin and half too much in holes below 1 mm).
  * Units: volume m3, areas m2, hz in Hz.
+ * The air that a wall carries with it on both sides, below 1 kg/m2 a side for faces of a booth, is left out.
  * Source: derived; the close-fitting enclosure of the handbooks is the case of a single limp wall.
  * Valid below about half the first mode of the inside (`smallEnclosureLimit`), which this function does not know; above it
  * the pressure inside is not uniform and the result is meaningless. Positive means quieter inside; at the resonances of
@@ -66,6 +96,7 @@ export function smallEnclosureLevelDifference({
   air,
   hz,
   isothermalShare = defaultIsothermalShare,
+  cancellation = defaultCancellation,
 }: SmallEnclosure): number[] {
   if (!(volume > 0 && Number.isFinite(volume))) {
     throw new RangeError(`volume of the enclosure is ${volume}, expected a number of m3 above 0`);
@@ -77,17 +108,29 @@ export function smallEnclosureLevelDifference({
   const compliance = (volume / (air.density * air.soundSpeed ** 2)) * (1 + isothermalShare * (heatRatio(air) - 1));
   return hz.map((frequency) => {
     let driven = complex(0);
+    const parts = [0, 0, 0, 0];
     let loading = complex(0, 2 * Math.PI * frequency * compliance);
     for (const element of elements) {
       const { area, a, b } = elementTwoPort(element, frequency, air);
+      const drive = driveOf(element);
       if (area === 0) continue;
       // Nothing in the way: the pressure outside is the pressure inside.
       if (squaredSize(b) === 0) return 0;
-      driven = add(driven, divide(complex(area), b));
+      const flow = divide(complex(area * drive), b);
+      driven = add(driven, flow);
+      parts[flow.re > 0 ? 0 : 1]! += flow.re;
+      parts[flow.im > 0 ? 2 : 3]! += flow.im;
       loading = add(loading, divide(scale(a, area), b));
     }
-    return 10 * Math.log10(squaredSize(loading) / squaredSize(driven));
+    const inFlow = cancellation === 'full' ? squaredSize(driven) : parts.reduce((sum, part) => sum + part * part, 0);
+    return 10 * Math.log10(squaredSize(loading) / inFlow);
   });
+}
+
+/** Pressure that drives one part over that which drives a plain wall. */
+function driveOf(element: EnclosureElement): number {
+  if (element.kind === 'leak') return 10 ** (-(element.attenuation ?? 0) / 20);
+  return element.kind === 'slit' && element.position === 'edge' ? Math.SQRT2 : 1;
 }
 
 /** Area and the elements A and B of the two-port of one part of the shell. */
@@ -95,9 +138,10 @@ function elementTwoPort(element: EnclosureElement, hz: number, air: Air): { area
   if (element.kind === 'wall') return { area: element.area, ...wallTwoPort(element, hz, air) };
   const k = (2 * Math.PI * hz) / air.soundSpeed;
   if (element.kind === 'slit') {
-    const { gap, length, depth } = element;
+    const { gap, length, depth, position = 'mid' } = element;
     if (gap * length === 0) return { area: 0, a: complex(1), b: complex(0) };
-    const { a, b } = throughMouths(slitMouthImpedance(k * gap, air), narrowGapMedium(gap, hz, air), depth);
+    const mouth = slitMouthImpedance(k * gap * (position === 'edge' ? 2 : 1), air);
+    const { a, b } = throughMouths(mouth, narrowGapMedium(gap, hz, air), depth);
     return { area: gap * length, a, b };
   }
   const { area, depth, count = 1 } = element;
@@ -160,6 +204,7 @@ function checkElement(element: EnclosureElement): void {
     return;
   }
   expectSize('depth of a leak', element.depth, 'metres');
+  if (element.attenuation !== undefined) expectSize('attenuation of a leak', element.attenuation, 'dB');
   if (element.count !== undefined && !(Number.isInteger(element.count) && element.count > 0)) {
     throw new RangeError(`count of leaks is ${element.count}, expected a whole number above 0`);
   }

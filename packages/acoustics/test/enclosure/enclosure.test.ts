@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { airProperties } from '../../src/air/air-properties.js';
 import { boxModes, firstCavityMode } from '../../src/enclosure/box-modes.js';
-import { smallEnclosureLevelDifference } from '../../src/enclosure/small-enclosure-level-difference.js';
+import {
+  type EnclosureElement,
+  smallEnclosureLevelDifference,
+} from '../../src/enclosure/small-enclosure-level-difference.js';
 import { smallEnclosureLimit } from '../../src/enclosure/small-enclosure-limit.js';
 import type { Layer } from '../../src/layered/layer.js';
 import { firstPanelResonance } from '../../src/panels/first-panel-resonance.js';
@@ -46,6 +49,59 @@ describe('smallEnclosureLevelDifference({ volume, elements, air, hz })', () => {
       elements: [{ kind: 'wall', layers: limp(mass), area }],
     });
     expect(hz[found.indexOf(Math.min(...found))]).toBeCloseTo(expected, 1);
+  });
+
+  describe('with two faces, one below and one above its first resonance', () => {
+    const volume = 3;
+    const stiff = { kind: 'wall' as const, layers: [board], area: 0.5, size: { width: 0.5, height: 1 } };
+    const heavy = { kind: 'wall' as const, layers: limp(12), area: 2 };
+    const hz = [50];
+    const at = (elements: EnclosureElement[], cancellation?: 'full' | 'none') =>
+      smallEnclosureLevelDifference({ volume, elements, air, hz, ...(cancellation && { cancellation }) })[0]!;
+
+    it('gives no credit for what cancels when asked not to', () => {
+      expect(at([stiff, heavy], 'none')).toBeLessThan(at([stiff, heavy]));
+      expect(at([stiff, heavy], 'full')).toBe(at([stiff, heavy]));
+    });
+
+    it('takes an opening of opposite phase for no help against three walls', () => {
+      const hole = { kind: 'leak' as const, area: 0.01, depth: 1 };
+      const walls = [stiff, stiff, stiff];
+      expect(at([...walls, hole], 'full')).toBeGreaterThan(at([...walls, { ...hole, attenuation: 60 }], 'full'));
+      expect(at([...walls, hole], 'none')).toBeLessThan(at([...walls, { ...hole, attenuation: 60 }], 'none'));
+    });
+
+    it('changes nothing where all faces move alike', () => {
+      expect(at([heavy, { ...heavy, area: 3 }], 'none')).toBeCloseTo(at([heavy, { ...heavy, area: 3 }]), 9);
+    });
+  });
+
+  it('takes the attenuation of the only opening in full', () => {
+    const at = (attenuation?: number) =>
+      smallEnclosureLevelDifference({
+        volume: 2,
+        air,
+        hz: [50],
+        elements: [{ kind: 'leak', area: 0.01, depth: 0.3, ...(attenuation !== undefined && { attenuation }) }],
+      })[0]!;
+    expect(at(12) - at()).toBeCloseTo(12, 9);
+    expect(at(0)).toBe(at());
+    expect(() => at(-1)).toThrow('attenuation of a leak is -1');
+  });
+
+  it('drives a narrow slit at an edge with twice the squared pressure', () => {
+    const at = (position?: 'mid' | 'edge') =>
+      smallEnclosureLevelDifference({
+        volume: 2,
+        air,
+        hz: [50],
+        elements: [
+          { kind: 'wall', layers: limp(1e6), area: 9 },
+          { kind: 'slit', length: 1, gap: 1e-4, depth: 0.05, ...(position && { position }) },
+        ],
+      })[0]!;
+    expect(at('mid')).toBe(at());
+    expect(at() - at('edge')).toBeCloseTo(10 * Math.log10(2), 0);
   });
 
   it('is infinite when nothing moves and nothing leaks', () => {

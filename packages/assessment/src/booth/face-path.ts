@@ -42,6 +42,7 @@ export function facePath(booth: Booth, face: Face, air: Air, memo: Memo): BoothP
       range: textRange(built?.range ?? booth.nameRange),
       areaM2: area,
       transmissionLossDb,
+      notes: [],
     },
     halfWidth: perBand((band) => Math.max(...patches.map((patch) => patch.loss.halfWidth[band] as number))),
     elements:

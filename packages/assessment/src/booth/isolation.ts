@@ -1,4 +1,11 @@
-import { type Air, smallEnclosureLevelDifference } from '@boothwright/acoustics';
+import {
+  type Air,
+  bandSamples,
+  defaultSamplesPerBand,
+  type EnclosureElement,
+  smallEnclosureLevelDifference,
+  thirdOctaveBands,
+} from '@boothwright/acoustics';
 import { exactHz, perBand } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
 import type { BandModel, ByBand } from '../result/result-document.js';
@@ -21,7 +28,8 @@ export interface Isolation {
  *
  * Statistical: D = -10 lg(sum over paths of S_i 10^(-R_i/10) / A), the definition of the sound reduction index solved for
  * the level received (common practice). Closed box: the pressure of one air spring behind every wall at once, see the
- * acoustics package. In the hand-over bands the smaller difference counts.
+ * acoustics package, as the mean energy inside over the band and with no credit for faces that move in opposite phase.
+ * In the hand-over bands the smaller difference counts.
  * Shares: of the energy where the statistical formula speaks; in the closed box the sounds add as volumes, so the share
  * is that of each path acting alone, scaled to a sum of one.
  * Units: areas and absorption area in m2, volume in m3, result in dB.
@@ -81,11 +89,23 @@ function smallDifferences(
   air: Air,
   memo: Memo,
 ): Map<number, number> {
-  if (bands.length === 0) return new Map();
-  const elements = paths.flatMap((path) => path.elements);
-  const hz = bands.map((band) => exactHz[band] as number);
-  const differences = memo.of(`enclosure ${JSON.stringify([volume, elements, hz, air])}`, () =>
-    smallEnclosureLevelDifference({ volume, elements, air, hz }),
+  return new Map(
+    bands.map((band) => {
+      const elements = paths.flatMap((path) => path.elements.map((element) => attenuated(element, path, band)));
+      const key = `enclosure ${JSON.stringify([volume, elements, band, air])}`;
+      return [band, memo.of(key, () => bandDifference(elements, volume, band, air))];
+    }),
   );
-  return new Map(bands.map((band, index) => [band, differences[index] as number]));
+}
+
+/** Difference of the mean energies of one band: resonances are narrower than a third octave. */
+function bandDifference(elements: readonly EnclosureElement[], volume: number, band: number, air: Air): number {
+  const hz = bandSamples(thirdOctaveBands[band] as (typeof thirdOctaveBands)[number], defaultSamplesPerBand);
+  const differences = smallEnclosureLevelDifference({ volume, elements, air, hz, cancellation: 'none' });
+  return -10 * Math.log10(differences.reduce((sum, value) => sum + 10 ** (-value / 10), 0) / differences.length);
+}
+
+function attenuated(element: EnclosureElement, { attenuation }: BoothPath, band: number): EnclosureElement {
+  if (attenuation === undefined || element.kind !== 'leak') return element;
+  return { ...element, attenuation: Math.max(0, attenuation[band] as number) };
 }

@@ -5,7 +5,13 @@ import { levelsOnGrid } from '../bands/level-table.js';
 import { ductPathLoss } from '../booth/openings/duct-loss.js';
 import type { BandModel, ByBand } from '../result/result-document.js';
 import { combinedHalfWidth } from '../uncertainty/combined.js';
-import { ductHalfWidth, fanPowerHalfWidth, fieldHalfWidth, halfWidthAt } from '../uncertainty/model-uncertainty.js';
+import {
+  ductExtrapolatedHalfWidth,
+  ductHalfWidth,
+  fanPowerHalfWidth,
+  fieldHalfWidth,
+  halfWidthAt,
+} from '../uncertainty/model-uncertainty.js';
 import { summedHalfWidth, summedSpectra } from './summed-spectra.js';
 
 export interface FanNoise {
@@ -39,10 +45,12 @@ export function fanNoise(
   bandModels: readonly BandModel[],
   air: Air,
 ): FanNoise | undefined {
+  let beyondTables = false;
   const fans = ventsWithFan(booth).flatMap((vent) => {
     const power = vent.fan.soundPower;
     if (power === undefined) return [];
-    const losses = ductPathLoss(vent, air).alongDuct;
+    const { alongDuct: losses, extrapolated } = ductPathLoss(vent, air);
+    beyondTables ||= extrapolated;
     const levels = levelsOnGrid(power.value);
     return [
       levels.map((level, band) =>
@@ -56,6 +64,7 @@ export function fanNoise(
     const field = model === 'few-modes' || model === 'statistical' ? model : 'hand-over';
     return combinedHalfWidth(
       halfWidthAt(ductHalfWidth, nominalHz[band] as number),
+      beyondTables ? ductExtrapolatedHalfWidth : 0,
       fanPowerHalfWidth,
       fieldHalfWidth[field],
     );

@@ -38,6 +38,8 @@ export const practicalCeilingDb = 55;
 export const leakHalfWidth: readonly Zone[] = zones(5, 5, 5, 5);
 /** Lined ducts from handbook regressions. */
 export const ductHalfWidth: readonly Zone[] = zones(5, 4, 4, 6);
+/** Added as an independent error where an input lies outside what those regressions cover, dB. */
+export const ductExtrapolatedHalfWidth = 5;
 /** A loss that the user states, measured or from a data sheet. */
 export const statedLossHalfWidth: readonly Zone[] = zones(3, 2, 2, 2);
 

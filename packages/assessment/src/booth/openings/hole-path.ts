@@ -22,6 +22,7 @@ export function holePath(hole: Hole, air: Air, memo: Memo): BoothPath | undefine
       range: textRange(hole.nameRange),
       areaM2: area,
       transmissionLossDb: holeBandLoss({ radius: diameter / 2, depth }, air, memo),
+      notes: [],
     },
     halfWidth: nominalHz.map((nominal) => halfWidthAt(leakHalfWidth, nominal)),
     elements: [{ kind: 'leak', area, depth }],

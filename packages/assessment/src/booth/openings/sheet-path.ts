@@ -26,6 +26,7 @@ export function sheetPath(
       range: textRange(opening.nameRange),
       areaM2: area,
       transmissionLossDb: loss.total,
+      notes: [],
     },
     halfWidth: loss.halfWidth,
     elements: layers.length === 0 ? [{ kind: 'leak', area, depth: 0 }] : [{ kind: 'wall', layers, area, size }],

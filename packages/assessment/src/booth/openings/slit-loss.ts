@@ -1,13 +1,8 @@
-import { type Air, slitTransmissionLoss, thirdOctaveBands } from '@boothwright/acoustics';
+import { type Air, bandSamples, slitTransmissionLoss, thirdOctaveBands } from '@boothwright/acoustics';
 import type { Memo } from '../../memo/memo.js';
 
 /** Frequencies per third over which the resonances of a slit or hole are averaged. */
 export const openingSamples = 9;
-
-/** `count` frequencies of a band, evenly spaced in lg f, each in the middle of its share. */
-export function samplesOf(band: { readonly lower: number; readonly upper: number }, count: number): number[] {
-  return Array.from({ length: count }, (_, index) => band.lower * (band.upper / band.lower) ** ((index + 0.5) / count));
-}
 
 /** Band means of the energy that passes a slit, dB re its own area; negative where it passes more than falls on it. */
 export function slitBandLoss(
@@ -17,7 +12,7 @@ export function slitBandLoss(
 ): number[] {
   return memo.of(`slit ${JSON.stringify([slit, air])}`, () =>
     thirdOctaveBands.map((band) => {
-      const passed = samplesOf(band, openingSamples).map((hz) => 10 ** (-slitTransmissionLoss(slit, hz, air) / 10));
+      const passed = bandSamples(band, openingSamples).map((hz) => 10 ** (-slitTransmissionLoss(slit, hz, air) / 10));
       return -10 * Math.log10(passed.reduce((sum, tau) => sum + tau, 0) / passed.length);
     }),
   );

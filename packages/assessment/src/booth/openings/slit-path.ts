@@ -6,6 +6,7 @@ import type { PathResult } from '../../result/result-document.js';
 import { textRange } from '../../text/text-range.js';
 import { combinedHalfWidth } from '../../uncertainty/combined.js';
 import { halfWidthAt, leakHalfWidth } from '../../uncertainty/model-uncertainty.js';
+import { propagatedHalfWidth } from '../../uncertainty/propagated.js';
 import type { BoothPath } from '../booth-path.js';
 import { slitBandLoss } from './slit-loss.js';
 
@@ -35,15 +36,36 @@ export function slitPath(
   if (gap.value < closedBelow || length <= 0) return undefined;
   const loss = slitBandLoss({ gap: gap.value, depth, position }, air, memo);
   const area = length * gap.value;
+  const spread = gapSpread(gap, depth, position, air, memo);
   return {
-    result: { id, kind, name, range: textRange(range), areaM2: area, transmissionLossDb: loss },
-    halfWidth: nominalHz.map((nominal) => combinedHalfWidth(halfWidthAt(leakHalfWidth, nominal), gapSpread(gap))),
-    elements: [{ kind: 'slit', length, gap: gap.value, depth }],
+    result: { id, kind, name, range: textRange(range), areaM2: area, transmissionLossDb: loss, notes: [] },
+    halfWidth: nominalHz.map((nominal, band) =>
+      combinedHalfWidth(halfWidthAt(leakHalfWidth, nominal), spread[band] as number),
+    ),
+    elements: [{ kind: 'slit', length, gap: gap.value, depth, position }],
     leak: true,
   };
 }
 
-/** A stated tolerance of the gap moves the open area in proportion, and with it the energy, dB. */
-function gapSpread({ value, tolerance }: Sourced<number>): number {
-  return tolerance === undefined ? 0 : 10 * Math.log10(1 + tolerance / value);
+/** The lower end of a gap with its tolerance is held at this share of it: a gap that closes has no finite loss. */
+export const leastShareOfGap = 0.5;
+
+/**
+ * Half-width that a stated tolerance of the gap causes, dB by band: the slit computed again with the wider and the
+ * narrower gap, both referred to the area of the stated one. With friction it is far steeper than the area alone.
+ */
+function gapSpread(
+  { value, tolerance }: Sourced<number>,
+  depth: number,
+  position: LongGap['position'],
+  air: Air,
+  memo: Memo,
+): number[] {
+  const at = (gap: number) =>
+    slitBandLoss({ gap, depth, position }, air, memo).map((loss) => loss - 10 * Math.log10(gap / value));
+  const alternatives =
+    tolerance === undefined || tolerance <= 0
+      ? []
+      : [{ up: at(value + tolerance), down: at(Math.max(value - tolerance, leastShareOfGap * value)) }];
+  return propagatedHalfWidth(alternatives, nominalHz.length);
 }

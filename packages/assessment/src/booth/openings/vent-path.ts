@@ -2,7 +2,13 @@ import type { Air } from '@boothwright/acoustics';
 import type { Vent } from '@boothwright/language';
 import { nominalHz, perBand } from '../../bands/grid.js';
 import { textRange } from '../../text/text-range.js';
-import { ductHalfWidth, halfWidthAt, statedLossHalfWidth } from '../../uncertainty/model-uncertainty.js';
+import { combinedHalfWidth } from '../../uncertainty/combined.js';
+import {
+  ductExtrapolatedHalfWidth,
+  ductHalfWidth,
+  halfWidthAt,
+  statedLossHalfWidth,
+} from '../../uncertainty/model-uncertainty.js';
 import type { BoothPath } from '../booth-path.js';
 import { ductArea } from './duct-area.js';
 import { ductEntryGain } from './duct-entry.js';
@@ -14,7 +20,7 @@ import { ductPathLoss } from './duct-loss.js';
  */
 export function ventPath(vent: Vent, air: Air): BoothPath {
   const area = ductArea(vent);
-  const { alongDuct, endReflection, stated } = ductPathLoss(vent, air);
+  const { alongDuct, attenuation, endReflection, stated, extrapolated, notes } = ductPathLoss(vent, air);
   const entry = ductEntryGain(area, endReflection, air);
   return {
     result: {
@@ -26,11 +32,15 @@ export function ventPath(vent: Vent, air: Air): BoothPath {
       transmissionLossDb: perBand((band) =>
         stated[band] ? (alongDuct[band] as number) : (alongDuct[band] as number) - (entry[band] as number),
       ),
+      notes,
     },
     halfWidth: nominalHz.map((nominal, band) =>
-      halfWidthAt(stated[band] ? statedLossHalfWidth : ductHalfWidth, nominal),
+      stated[band]
+        ? halfWidthAt(statedLossHalfWidth, nominal)
+        : combinedHalfWidth(halfWidthAt(ductHalfWidth, nominal), extrapolated ? ductExtrapolatedHalfWidth : 0),
     ),
     elements: [{ kind: 'leak', area, depth: vent.run.value }],
+    attenuation,
     leak: true,
   };
 }

@@ -39,3 +39,26 @@ it('ventPath(vent) of a rectangular duct has its own area', () => {
   const duct = { kind: 'rectangular' as const, width: given(0.1), height: given(0.15) };
   expect(ventPath(vent('a', { duct, lining: sheet(wool, 0.025) }), air).result.areaM2).toBeCloseTo(0.015, 12);
 });
+
+it('ventPath(vent) carries the remarks of the tables, and its range widens beyond them', () => {
+  const round = (diameter: number) =>
+    ventPath(vent('a', { duct: { kind: 'round', diameter: given(diameter) }, lining: sheet(wool, 0.05) }), air);
+  const narrow = round(0.1);
+  const within = round(0.2);
+  expect(narrow.result.notes.join()).toContain('narrower than the table covers');
+  expect(narrow.halfWidth[10]).toBeCloseTo(Math.hypot(4, 5), 9);
+  expect(within.result.notes.join()).not.toContain('narrower');
+});
+
+it('ductPathLoss(vent) of a long run with many bends is held at 40 dB, and a note says so', () => {
+  const { alongDuct, notes } = ductPathLoss(vent('a', { run: given(6), bends: given(4) }), air);
+  expect(Math.max(...alongDuct)).toBe(40);
+  expect(notes.join()).toContain('held at 40 dB');
+  expect(ductPathLoss(vent('a', { run: given(0.3), bends: given(0) }), air).notes.join()).not.toContain('held at');
+});
+
+it('ventPath(vent) hands what lining, bends or a stated loss take off to the closed box', () => {
+  const stated = vent('a', { insertionLoss: octaves([12, null, null, null, null, null, null]) });
+  expect(ventPath(stated, air).attenuation?.[0]).toBe(12);
+  expect(ventPath(vent('a', { lining: undefined, bends: given(0) }), air).attenuation).toEqual(Array(21).fill(0));
+});
