@@ -52,6 +52,7 @@ export * from './levels/scale-to-reading.js';
 export * from './levels/sum-levels.js';
 export * from './levels/weighted-total.js';
 export type { Complex } from './math/complex.js';
+export { heatRatio } from './openings/air-friction.js';
 export * from './openings/aperture-transmission-loss.js';
 export * from './openings/narrow-gap-medium.js';
 export * from './openings/slit-transmission-loss.js';

@@ -1,4 +1,7 @@
-import type { BoothSpec } from '@boothwright/language';
+import { thirdOctaveBands } from '@boothwright/acoustics';
+import type { AssemblyLayer, BoothSpec, Material } from '@boothwright/language';
+import { openFaces } from './booth/geometry.js';
+import { hertz } from './text/hertz.js';
 import { joined } from './text/joined.js';
 import { boothUnread } from './unread/booth-unread.js';
 
@@ -14,6 +17,7 @@ export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> 
     'Sound below 50 Hz and above the 5 kHz band is not predicted.',
     'Measuring rooms and homes differ: in the lowest bands a wall in a laboratory and the same wall in a booth can differ by more than the stated range.',
   ];
+  sentences.push(...fibreBelowItsFit(spec));
   if (spec.booths.length === 0) {
     return [
       ...sentences,
@@ -26,18 +30,21 @@ export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> 
     'Noise of air at grilles and dampers is not predicted; the air speed in each duct is given instead.',
     'Temperature and humidity inside are not predicted.',
   );
+  if (spec.session?.effort.value === 'casual') {
+    sentences.push(
+      'The level of a casual voice rests on a figure from memory; the other efforts are a published spectrum.',
+    );
+  }
   // What a booth with errors lacks may stand in the part that could not be read.
   const readable = spec.booths.filter((booth) => boothUnread(spec, booth.name).length === 0);
-  const openFaces = readable.filter((booth) => booth.faces.floor === undefined).map((booth) => booth.name);
-  if (openFaces.length > 0) {
+  const onTheFloor = readable.filter((booth) => booth.faces.floor === undefined).map((booth) => booth.name);
+  if (onTheFloor.length > 0) {
     sentences.push(
-      `The floor of ${joined(openFaces)} is not described: it is taken as the hard floor of the building, through which no airborne sound is counted.`,
+      `The floor of ${joined(onTheFloor)} is not described: it is taken as the hard floor of the building, through which no airborne sound is counted.`,
     );
   }
   for (const booth of readable) {
-    const open = (['front', 'back', 'left', 'right', 'roof'] as const).filter(
-      (face) => booth.faces[face] === undefined,
-    );
+    const open = openFaces(booth);
     if (open.length > 0) {
       sentences.push(`No build-up is given for ${joined(open)} of ${booth.name}: it is counted as an opening.`);
     }
@@ -45,4 +52,30 @@ export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> 
     sentences.push(`${booth.name} has no lining in the text: its inside is as bare as its build-ups.`);
   }
   return sentences;
+}
+
+/** Frequency over flow resistivity, m3/kg, from which the fit for fibre was made (see `mikiPorous`). */
+const fitFrom = 0.01;
+
+/** Fibre so dense that the lowest bands lie below the range of the fit it is computed with. */
+function fibreBelowItsFit(spec: BoothSpec): string[] {
+  const layers = [...spec.assemblies.values(), ...spec.booths.flatMap((booth) => booth.linings)].flatMap(
+    (build) => build.layers,
+  );
+  const lowest = thirdOctaveBands[0]?.lower ?? 0;
+  const limits = new Map<string, number>();
+  for (const { kind, name, resistivity } of layers.flatMap(materialsOf)) {
+    if (kind !== 'porous' || resistivity === undefined) continue;
+    if (lowest / resistivity.value < fitFrom) limits.set(name, fitFrom * resistivity.value);
+  }
+  if (limits.size === 0) return [];
+  const words = [...limits].map(([name, hz]) => `${name} below ${hertz(hz)}`);
+  return [
+    `Fibre is computed with a fit to measurements that does not reach down to ${joined(words)}: there it is carried on beyond its range.`,
+  ];
+}
+
+function materialsOf(layer: AssemblyLayer): Material[] {
+  if (layer.kind === 'material') return [layer.material];
+  return layer.kind === 'frame' && layer.fill !== undefined ? [layer.fill.material] : [];
 }

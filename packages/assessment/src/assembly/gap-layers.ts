@@ -19,7 +19,8 @@ export function gapLayers(assembly: readonly AssemblyLayer[]): number[][] {
   return gaps;
 }
 
-function isSpace(layer: AssemblyLayer): boolean {
+/** Whether a layer keeps the leaves on both sides of it apart. */
+export function isSpace(layer: AssemblyLayer): boolean {
   if (layer.kind === 'air') return layer.thickness.value > 0;
   if (layer.kind === 'frame') return layer.depth.value > 0;
   return layer.material.kind === 'porous' && (layer.thickness?.value ?? 0) > 0;

@@ -1,4 +1,4 @@
-import type { Assembly, AssemblyLayer } from '@boothwright/language';
+import type { Assembly, AssemblyLayer, Booth } from '@boothwright/language';
 import { type Construction, constructionOf } from '../assembly/construction.js';
 import { gapLayers, withDeeperGap, withFibre, withoutGap } from '../assembly/gap-layers.js';
 import { ratingsOf } from '../assembly/ratings.js';
@@ -7,12 +7,13 @@ import { resonancesOf } from '../assembly/resonances.js';
 import { transmissionLossOf } from '../assembly/transmission-loss.js';
 import type { JudgedContext } from '../assessment-context.js';
 import { bandIndexOf, exactHz } from '../bands/grid.js';
-import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
 import { joined } from '../text/joined.js';
 import { textRange } from '../text/text-range.js';
+import type { Found } from './found.js';
 import { inVoiceRange, nominalOf, sourcesWithEnergyAt, voiceRange } from './source-energy.js';
+import { withBuildUp } from './with-build-up.js';
 
 /** Gap depths that the fix tries, m, beside twice the present one; deeper than that a booth wall stops being a wall. */
 const triedGaps = [0.05, 0.1, 0.15, 0.2];
@@ -26,7 +27,7 @@ const worthwhileDb = 5;
  * The air between two leaves is a spring, and its resonance lies where a source of the text, or the voice, has energy.
  * Build-ups of two leaves; those of three or more are the affair of `third-leaf`.
  */
-export function cavityResonanceInBand(context: JudgedContext): Finding[] {
+export function cavityResonanceInBand(context: JudgedContext): Found[] {
   return [...context.spec.assemblies.values()].flatMap((assembly) => {
     const construction = constructionOf(assembly.layers);
     if (construction.leaves.length !== 2) return [];
@@ -47,7 +48,7 @@ function finding(
   resonance: number,
   band: number,
   sources: readonly string[],
-): Finding {
+): Found {
   const { layers } = assembly;
   const gapIndexes = gapLayers(layers)[0] ?? [];
   const gapLayer = layers[gapIndexes[0] ?? 0] ?? layers[0];
@@ -73,7 +74,7 @@ function finding(
   };
   const gap = construction.gaps[0];
   const depth = (gap?.air ?? 0) + (gap?.fill ?? 0);
-  const fix = deeperGapFix(context, layers, gapIndexes, resonance, dip, depth, figures);
+  const { words: fix, changed } = deeperGapFix(context, layers, gapIndexes, resonance, dip, depth, figures);
   return {
     id: 'cavity-resonance-in-band',
     severity: 'warning',
@@ -86,6 +87,7 @@ function finding(
     figures,
     related:
       construction.leaves.length === 2 ? [{ range: textRange(assembly.nameRange), message: 'of this build-up' }] : [],
+    ...(changed === undefined ? {} : { fixed: (booth: Booth) => withBuildUp(booth, assembly.name, changed) }),
   };
 }
 
@@ -107,7 +109,7 @@ function deeperGapFix(
   dip: number,
   depth: number,
   figures: Record<string, number>,
-): string {
+): { readonly words: string; readonly changed?: readonly AssemblyLayer[] } {
   const deepest = triedGaps.at(-1) as number;
   const depths = [2 * depth, ...triedGaps]
     .filter((tried) => tried > 1.2 * depth && tried <= deepest)
@@ -118,6 +120,7 @@ function deeperGapFix(
     const changed = empty ? withFibre(widened, gapIndexes) : widened;
     return {
       deeper,
+      changed,
       moved: resonancesOf(constructionOf(changed), context.air)[0] ?? resonance,
       loss: transmissionLossOf(changed, referencePanel, context.air, context.memo).total,
     };
@@ -129,12 +132,15 @@ function deeperGapFix(
         (loss[dip] as number) >= now + worthwhileDb &&
         (moved < voiceRange.fromHz || ratingsOf(loss).stc >= (figures.stc as number) + worthwhileDb),
     ) ?? tried.at(-1);
-  if (best === undefined) return 'The gap is already deep; more mass in the lighter leaf lowers the resonance.';
-  const { deeper, moved, loss } = best;
+  if (best === undefined) {
+    return { words: 'The gap is already deep; more mass in the lighter leaf lowers the resonance.' };
+  }
+  const { deeper, changed, moved, loss } = best;
   figures.deeperGapM = deeper;
   figures.deeperGapResonanceHz = moved;
   figures.deeperGapDb = loss[dip] as number;
   figures.deeperGapStc = ratingsOf(loss).stc;
   const gap = `A gap of ${decimals(deeper * 1000, 0)} mm${empty ? ' filled with mineral fibre' : ''}`;
-  return `${gap} moves it to ${hertz(moved)}: ${decimals(loss[dip] as number, 1)} dB at ${hertz(nominalOf(dip))}, STC ${figures.deeperGapStc}.`;
+  const words = `${gap} moves it to ${hertz(moved)}: ${decimals(loss[dip] as number, 1)} dB at ${hertz(nominalOf(dip))}, STC ${figures.deeperGapStc}.`;
+  return { words, changed };
 }

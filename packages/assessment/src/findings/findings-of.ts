@@ -4,24 +4,21 @@ import { boothUnread } from '../unread/booth-unread.js';
 import { cavityResonanceInBand } from './cavity-resonance-in-band.js';
 import { dbaPassesDbfsFails } from './dba-passes-dbfs-fails.js';
 import { fastAirInDuct } from './fast-air-in-duct.js';
+import type { Found } from './found.js';
 import { leakCapsWall } from './leak-caps-wall.js';
 import { noFreshAir } from './no-fresh-air.js';
+import { ranked } from './ranked.js';
 import { ratingHidesLowFrequency } from './rating-hides-low-frequency.js';
 import { thirdLeaf } from './third-leaf.js';
 
-/** By code unit, so that no locale enters. */
-function ordered(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
-}
-
-/** All findings, in the order of the text and then by id. */
+/** All findings, in the order of what to change first. */
 export function findingsOf(context: JudgedContext): Finding[] {
   // What a text with errors does not say of a booth may be in the part that could not be read.
   const readable = {
     ...context,
     booths: context.booths.filter(({ booth }) => boothUnread(context.spec, booth.name).length === 0),
   };
-  const findings = [
+  const findings: Found[] = [
     ...cavityResonanceInBand(context),
     ...dbaPassesDbfsFails(context),
     ...fastAirInDuct(context),
@@ -30,7 +27,5 @@ export function findingsOf(context: JudgedContext): Finding[] {
     ...ratingHidesLowFrequency(context),
     ...thirdLeaf(context),
   ];
-  return findings.sort(
-    (a, b) => ordered(a.range.file, b.range.file) || a.range.from - b.range.from || ordered(a.id, b.id),
-  );
+  return ranked(findings, context);
 }

@@ -5,10 +5,11 @@ import { exactHz, nominalHz, perBand } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import type { BoothPath } from '../booth/booth-path.js';
 import { pathWords } from '../booth/path-words.js';
-import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
 import { joined } from '../text/joined.js';
+import type { Found } from './found.js';
+import { longerDuct, withTighterOpening } from './tighter-opening.js';
 
 /** The openings must bring more than this share of the energy ... */
 export const leastShare = 0.5;
@@ -18,7 +19,7 @@ export const leastGainDb = 5;
 export const leastBands = 3;
 
 /** Gaps, slits, holes and ducts let through more than all the walls together. */
-export function leakCapsWall({ booths }: JudgedContext): Finding[] {
+export function leakCapsWall({ booths }: JudgedContext): Found[] {
   return booths.flatMap((assessed) => {
     const leaks = assessed.paths.filter((path) => path.leak);
     const solid = assessed.paths.filter((path) => !path.leak);
@@ -53,7 +54,7 @@ function finding(
   throughLeaks: readonly number[],
   throughAll: readonly number[],
   capped: readonly number[],
-): Finding {
+): Found {
   const total = paths.reduce((sum, path) => sum + path.result.areaM2, 0);
   const mean = (values: (band: number) => number) =>
     capped.reduce((sum, band) => sum + values(band), 0) / capped.length;
@@ -109,6 +110,7 @@ function finding(
     related: leaks
       .filter((path) => path !== worst)
       .map((path) => ({ range: path.result.range, message: pathWords(path.result) })),
+    fixed: (other) => (other.name === booth.name ? withTighterOpening(other, worst.result.id) : other),
   };
 }
 
@@ -119,10 +121,18 @@ function levelWords(
   hardly: boolean,
 ): string {
   if (one === null || all === null) return '';
-  const now = decimals(one.now, 1);
-  return hardly
-    ? ` Yet closing all of them changes the noise inside from ${now} to ${decimals(all.tight, 1)} dBA only: other bands set the limit, so this is not the first thing to spend money on.`
-    : ` Closing it takes the noise inside from ${now} to ${decimals(one.tight, 1)} dBA, closing all of them to ${decimals(all.tight, 1)} dBA.`;
+  const [now, onceClosed, allClosed] = [one.now, one.tight, all.tight].map((level) => decimals(level, 1));
+  const rest = 'other bands set the limit, so this is not the first thing to spend money on.';
+  if (hardly) {
+    return allClosed === now
+      ? ` Yet closing all of them makes no difference to the noise inside of ${now} dBA: ${rest}`
+      : ` Yet closing all of them changes the noise inside from ${now} to ${allClosed} dBA only: ${rest}`;
+  }
+  const first =
+    onceClosed === now
+      ? `Closing it alone makes no difference to the noise inside of ${now} dBA`
+      : `Closing it takes the noise inside from ${now} to ${onceClosed} dBA`;
+  return ` ${first}, closing all of them ${onceClosed === now ? 'takes it to' : 'to'} ${allClosed} dBA.`;
 }
 
 function transmittedBy(path: BoothPath, band: number): number {
@@ -144,7 +154,7 @@ function openingWords(leaks: readonly BoothPath[]): string {
 function fixWords(path: BoothPath, words: string): string {
   switch (path.result.kind) {
     case 'vent':
-      return `Give ${words} a longer lined run, thicker lining or another bend.`;
+      return `Give ${words} a longer lined run, thicker lining or another bend (below, ${longerDuct.run} m and ${longerDuct.bends} bend more are counted).`;
     case 'door-seal':
       return `Seal ${words}: a compression gasket all round, a drop seal at the threshold.`;
     case 'face':

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingsById } from '../fixtures/assessed.js';
+import { assess, findingsById } from '../fixtures/assessed.js';
 import {
   airGap,
   assembly,
@@ -16,6 +16,7 @@ import {
   wool,
 } from '../fixtures/spec-builder.js';
 
+type Layer = Parameters<typeof assembly>[1];
 const id = 'third-leaf';
 const alone = (...layers: Parameters<typeof assembly>[1][]) =>
   spec({ walls: [assembly('wall', ...layers)], booths: [], site: undefined });
@@ -31,6 +32,30 @@ describe(id, () => {
     expect(Math.abs((finding?.figures.resonance2Hz as number) - 92)).toBeLessThan(1);
     expect(Math.abs((finding?.figures.twoLeavesHz as number) - 46)).toBeLessThan(0.5);
     expect(finding?.fix).toContain('middle leaf');
+  });
+
+  it('offers the move it computed, with its resonance and rating', () => {
+    const three = [byMass(vinyl, 5), airGap(0.05), byMass(vinyl, 10), airGap(0.15), byMass(vinyl, 5)];
+    const [finding] = findingsById(alone(...three), id);
+    const [outer, first, middle, second, inner] = three as [Layer, Layer, Layer, Layer, Layer];
+    const walls = [
+      assembly('outer', outer, middle, first, second, inner),
+      assembly('inner', outer, first, second, middle, inner),
+    ];
+    const both = Object.values(assess(spec({ walls, booths: [], site: undefined })).assemblies);
+    const offered = both.find(({ ratings }) => ratings.stc === finding?.figures.movedStc);
+    expect(offered?.resonancesHz[0]).toBe(finding?.figures.movedResonance1Hz);
+    expect(finding?.fix).toContain(`STC ${offered?.ratings.stc} instead of ${finding?.figures.stc}`);
+    expect(finding?.figures.movedRwPlusCtr50).toBe(
+      Math.max(...both.map(({ ratings }) => ratings.rw + ratings.ctr50To5000)),
+    );
+  });
+
+  it('is silent when neither move helps', () => {
+    // A pane of 1 kg/m2 in the middle of a deep heavy wall: what it weighs is nothing beside the others.
+    expect(
+      findingsById(alone(byMass(vinyl, 25), airGap(0.15), byMass(vinyl, 0.2), airGap(0.15), byMass(vinyl, 25)), id),
+    ).toEqual([]);
   });
 
   it('is silent for two leaves with a porous lining in front', () => {

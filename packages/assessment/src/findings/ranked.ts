@@ -1,0 +1,57 @@
+import type { JudgedContext } from '../assessment-context.js';
+import type { Finding } from '../result/result-document.js';
+import { decimals } from '../text/decimals.js';
+import { type Effect, effectOfFix } from './effect-of-fix.js';
+import type { Found } from './found.js';
+
+/** A fix that brings less than this on every missed requirement is not where to start, dB. */
+export const worthwhileGainDb = 0.5;
+
+/** By code unit, so that no locale enters. */
+function ordered(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/**
+ * Findings in the order of what to change first: by the share of what is missing that their fix brings on a missed
+ * requirement, then those whose effect is not computed, then those whose fix hardly brings anything. Within each in the
+ * order of the text and then by id. What a fix brings stands in its words and figures.
+ */
+export function ranked(found: readonly Found[], context: JudgedContext): Finding[] {
+  return found
+    .map((entry) => {
+      const effect = effectOfFix(entry, context);
+      return {
+        finding: told(entry, effect),
+        rank: rankOf(entry, effect),
+        share: entry.meets ? 1 : (effect?.share ?? 0),
+      };
+    })
+    .sort(
+      (a, b) =>
+        a.rank - b.rank ||
+        (a.rank === 0 ? b.share - a.share : 0) ||
+        ordered(a.finding.range.file, b.finding.range.file) ||
+        a.finding.range.from - b.finding.range.from ||
+        ordered(a.finding.id, b.finding.id),
+    )
+    .map(({ finding }) => finding);
+}
+
+function rankOf({ meets }: Found, effect: Effect | null): 0 | 1 | 2 {
+  if (meets) return 0;
+  if (effect === null) return 1;
+  return effect.gain >= worthwhileGainDb ? 0 : 2;
+}
+
+function told({ fixed: _, meets: __, ...finding }: Found, effect: Effect | null): Finding {
+  if (effect === null) return finding;
+  const { requirement, before, after, gain } = effect;
+  const { unit } = requirement;
+  const figures = { ...finding.figures, requirementBefore: before, requirementAfter: after, requirementGain: gain };
+  const words =
+    gain >= worthwhileGainDb
+      ? `With this, \`${requirement.text}\` goes from ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}.`
+      : `No missed requirement gains ${worthwhileGainDb} dB by it (\`${requirement.text}\`: ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}), so it is not where to start.`;
+  return { ...finding, fix: `${finding.fix} ${words}`, figures };
+}
