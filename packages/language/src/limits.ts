@@ -18,6 +18,8 @@ export const limits = {
   suggestions: 200,
   /** Problems told per file and per reading; the rest is summed up in one line. */
   problems: 500,
+  /** Places that one problem points at beside its own. */
+  related: 50,
   /** Files that one spec may use, directly or through others. */
   files: 100,
   variants: 200,

@@ -13,6 +13,14 @@ const door = (lines: string): string => booth(`door entry on front { ${lines} }`
 const site = (lines: string): string => `site {\n  ${lines}\n}\n`;
 const session = (line: string): string => `session {\n  ${line}\n}\n`;
 
+const byOutside = (
+  layer: string,
+  faces = 'walls wall; roof wall; floor wall',
+  size = '1.5 m x 1.3 m x 2.1 m',
+): string => `use catalog\nassembly wall { ${layer} }\nbooth box {\n  outside ${size}\n  ${faces}\n}\n`;
+const doorIn = (size: string): string =>
+  booth(`outside 1.1 m x 1.1 m x 2.1 m\n  door entry on front { size ${size}; leaf osb 18 mm }`);
+
 /** What goes wrong when people write specs; the snapshot shows what each is told. */
 export const badInputs: readonly BadInput[] = [
   // reading
@@ -219,4 +227,83 @@ export const badInputs: readonly BadInput[] = [
   { what: 'a change without its sign', files: 'let gap = 3 mm\nvariant v { gap 4 mm }\n' },
   { what: 'a variant twice', files: 'let gap = 3 mm\nvariant v { gap = 4 mm }\nvariant v { gap = 5 mm }\n' },
   { what: 'a variant that changes nothing', files: 'let gap = 3 mm\nvariant v { }\n' },
+  // an error elsewhere does not make the inside missing
+  { what: 'a layer that cannot be read, and a booth by its outside', files: byOutside('osb 18 furlongs') },
+  {
+    what: 'a misspelt wall, and a booth by its outside',
+    files: byOutside('osb 18 mm', 'walls wal; roof wall; floor wall'),
+  },
+  {
+    what: 'an outside with a comma, and no inside',
+    files: byOutside('osb 18 mm', undefined, '1,5 m x 1.2 m x 2.1 m'),
+  },
+  {
+    what: 'a booth without an inside and a floor',
+    files: byOutside('osb 18 mm', 'walls wall; roof wall'),
+    mistakes: 2,
+  },
+  { what: 'layers that fill the booth', files: byOutside('osb 800 mm'), mistakes: 2 },
+  // commas
+  { what: 'a comma between thousands or a decimal comma', files: 'budget {\n  item sheet 1 at 1,500 EUR\n}\n' },
+  { what: 'a size with an ambiguous comma', files: site('doorway 760 mm x 1,850 mm') },
+  { what: 'commas between thousands', files: 'require cost <= 1,234,500.50 EUR\n' },
+  { what: 'three decimal commas', files: site('room 1,5 m x 1,3 m x 2,1 m'), mistakes: 3 },
+  // inches and lumber
+  { what: 'an inch sign', files: layers('osb 1/2"') },
+  { what: 'an inch sign behind a mixed number', files: layers('osb 1 1/2"') },
+  { what: 'a size in inch signs', files: site('doorway 30" x 78"') },
+  { what: 'feet and inches in signs', files: site('doorway 2\'2" x 6\'6"') },
+  { what: 'a curved inch sign', files: layers('osb 1/2”') },
+  { what: 'a fraction in one character', files: layers('osb ½ in') },
+  { what: 'a mixed number with a fraction in one character', files: layers('osb 1½ in') },
+  { what: 'nominal lumber with blanks', files: layers('frame 2 x 4 every 16 in') },
+  { what: 'nominal lumber with inch signs', files: layers('frame 2"x4" every 16 in { fill mineral-wool-40 89 mm }') },
+  { what: 'nominal lumber with a capital', files: layers('frame 2X4 every 16 in') },
+  // braces
+  { what: 'a header without its brace', files: 'use catalog\nassembly base "floor"\n  osb 18 mm\n}\n' },
+  {
+    what: 'a header in a block without its brace',
+    files: door('').replace(' {  }', '\n  size 700 mm x 1900 mm\n  leaf osb 18 mm\n  }'),
+  },
+  {
+    what: 'a let in a block',
+    files: 'site {\n  humidity 40 %\n  let span = 3 m\n  room span x span x 2.4 m\n}\nlet twice = span * 2\n',
+  },
+  { what: 'a let in a variant', files: 'let gap = 3 mm\nvariant v {\n  let gap = 4 mm\n}\n' },
+  // words of the trade
+  { what: 'plasterboard', files: layers('plasterboard 12.5 mm') },
+  { what: 'stone wool in a frame', files: layers('frame 2x4 every 400 mm { fill stone-wool 89 mm }') },
+  { what: 'pine as a layer', files: layers('pine 18 mm') },
+  {
+    what: 'many materials without the catalogue',
+    files: 'assembly shell {\n  osb 9 mm\n  drywall 12 mm\n  mineral-wool-40 50 mm\n  osb 9 mm\n}\n',
+  },
+  // signs of elsewhere
+  { what: 'a euro sign before a price', files: 'budget {\n  item latch 4 at €18\n}\n' },
+  { what: 'a euro sign behind a price', files: 'budget {\n  item latch 4 at 18 €\n}\n' },
+  { what: 'a dollar sign', files: 'require cost <= $1800\n' },
+  {
+    what: 'comments of another language',
+    files: '// my booth\nuse catalog\nassembly shell { // wall\n  osb 9 mm // thin\n}\n',
+  },
+  { what: 'a weighting in parentheses', files: site('noise tram 55 dB(A) like road-traffic') },
+  { what: 'a lining on a wall', files: booth('lining on wall { mineral-wool-60 50 mm }') },
+  { what: 'a door on a wall', files: booth('door entry on wall { size 700 mm x 1900 mm; leaf osb 18 mm }') },
+  { what: 'a vent on the ceiling', files: booth('vent a on ceiling { duct 100 mm; run 1 m }') },
+  { what: 'a tolerance with plus and minus', files: layers('osb 9 mm +- 0.2 mm') },
+  // limits that cannot be
+  { what: 'a floor load in mass per area', files: 'require floor-load <= 200 kg/m2\n' },
+  { what: 'a floor limit in mass per area', files: site('floor timber limit 200 kg/m2') },
+  { what: 'a booth of kilometres', files: byOutside('osb 18 mm', undefined, '1500 m x 1.2 m x 2.1 m') },
+  { what: 'a room of kilometres', files: site('room 3600 m x 3.1 m x 2.4 m') },
+  { what: 'a door higher than the inside', files: doorIn('900 mm x 2050 mm') },
+  { what: 'a door wider than the inside', files: doorIn('1020 mm x 1900 mm') },
+  { what: 'a noise criterion without a curve', files: 'require room-tone <= NC 10\n' },
+  {
+    what: 'a fan without a way out and variants',
+    files: booth(
+      'vent a on left { duct 100 mm; run 1 m; fan 10 L/s }',
+      'let gap = 3 mm\nvariant v { gap = 4 mm }\nvariant w { box.contents = 30 kg }\nvariant u { box.a.run = 2 m }\nvariant t { box.a.fan = 12 L/s }\n',
+    ),
+  },
 ];

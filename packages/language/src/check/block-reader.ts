@@ -1,6 +1,7 @@
 import type { SourceRange } from '../model/sourced.js';
 import type { Slot, Statement } from '../syntax/tree.js';
 import { andList } from '../text/and-list.js';
+import { shapeText } from '../vocabulary/shape-text.js';
 import { blockOf } from '../vocabulary/vocabulary.js';
 import { type CheckContext, complain, headerOf, rangeIn, slotRange } from './context.js';
 
@@ -43,7 +44,8 @@ function reportMissing(reader: BlockReader): void {
   if (missing.length === 0) return;
   const list = andList(missing.map((fact) => `\`${fact.keyword}\``));
   complain(ctx, 'fact-missing', headerOf(header), `${label} has no ${list}`, {
-    hint: `add ${andList(missing.map((fact) => `\`${fact.example}\``))}`,
+    // The shape and not the example: an invented size must not end up in a spec.
+    hint: `add ${andList(missing.map((fact) => `\`${shapeText(fact)}\``))}`,
   });
 }
 

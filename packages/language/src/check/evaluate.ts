@@ -122,7 +122,7 @@ function binary(node: Extract<Expression, { kind: 'binary' }>, scope: Evaluation
         'level-arithmetic',
         node,
         `levels cannot be ${VERBS[node.operator]} \`${node.operator}\`: decibels are logarithms, so \`${scope.text(at)}\` is no amount that adds up`,
-        'state each source as a `noise` of its own; they are combined by energy',
+        'state each as a `noise` of its own',
       );
     else
       scope.report(

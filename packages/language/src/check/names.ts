@@ -1,6 +1,10 @@
+import { catalogue } from '../catalog/catalogue.js';
+import { limits } from '../limits.js';
 import type { Material } from '../model/booth-spec.js';
 import type { SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
+import { TRADE_NAMES } from '../vocabulary/trade-names.js';
+import { nameOf } from './block-reader.js';
 import { type CheckContext, complain, isCatalogue, meantHint, type Program, refer } from './context.js';
 import { readMaterial } from './read-material.js';
 
@@ -74,15 +78,50 @@ export function reportUnknown(
     );
     return;
   }
-  const near = meantHint(ctx, name, [...own.keys(), ...(kind === 'material' ? ['air', 'frame'] : [])]);
+  const trade = kind === 'material' && Object.hasOwn(TRADE_NAMES, name) ? TRADE_NAMES[name]! : undefined;
   const unused =
     kind === 'material' && ![...materials.values()].some((declaration) => isCatalogue(declaration.statement.file));
+  if (unused && reportWithoutCatalogue(ctx, name, range, trade)) return;
+  const near =
+    trade !== undefined && own.has(trade)
+      ? `did you mean \`${trade}\`?`
+      : meantHint(ctx, name, [...own.keys(), ...(kind === 'material' ? ['air', 'frame'] : [])]);
   const hint =
     near ??
     (lets.has(name)
       ? `\`${name}\` is a value, not ${kind === 'material' ? 'a material' : 'an assembly'}`
-      : unused
-        ? 'add `use catalog` for the materials that ship with the language'
-        : `declare it: \`${kind} ${name} { … }\``);
+      : `declare it: \`${kind} ${name} { … }\``);
   complain(ctx, 'unknown-name', range, `no ${kind} is called \`${name}\``, { hint });
+}
+
+let catalogueNames: ReadonlySet<string> | undefined;
+
+/**
+ * Without `use catalog` every layer of a spec is unknown: that is one mistake, told at the first place with the others
+ * beside it. False when the catalogue would not help.
+ */
+function reportWithoutCatalogue(
+  ctx: CheckContext,
+  name: string,
+  range: SourceRange,
+  trade: string | undefined,
+): boolean {
+  catalogueNames ??= new Set(catalogue().tree.statements.flatMap((statement) => nameOf(statement)?.name ?? []));
+  if (!catalogueNames.has(name) && trade === undefined) return false;
+  const inCatalogue = trade === undefined ? '' : `, where \`${name}\` is called \`${trade}\``;
+  const first = ctx.problems.findIndex(({ id }) => id === 'catalogue-missing');
+  const earlier = ctx.problems[first];
+  if (!earlier) {
+    complain(ctx, 'catalogue-missing', range, `no material is called \`${name}\``, {
+      hint: `add \`use catalog\` for the materials that ship with the language${inCatalogue}`,
+    });
+    return true;
+  }
+  const related = earlier.related ?? [];
+  if (related.length < limits.related)
+    ctx.problems[first] = {
+      ...earlier,
+      related: [...related, { range, message: `\`${trade ?? name}\` is there too` }],
+    };
+  return true;
 }

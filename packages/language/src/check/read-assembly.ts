@@ -25,7 +25,7 @@ export function readAssembly(ctx: CheckContext, statement: Statement): Assembly 
 /** Layers of an assembly or a lining; broken ones are left out, those of no thickness too. */
 export function readLayers(ctx: CheckContext, header: Statement, label: string): readonly AssemblyLayer[] {
   const layers: AssemblyLayer[] = [];
-  let whole = true;
+  let whole = header.complete && header.block !== undefined;
   for (const statement of header.block?.statements ?? []) {
     const layer = statement.fact && readOne(ctx, statement, label);
     if (!layer || !statement.complete) whole = false;
@@ -37,6 +37,11 @@ export function readLayers(ctx: CheckContext, header: Statement, label: string):
 
 /** Layer lists with a line that could not be read: nothing is concluded from their thickness. */
 const partial = new WeakSet<readonly AssemblyLayer[]>();
+
+/** True when a line of it could not be read, which has been reported. */
+export function isPartial(layers: readonly AssemblyLayer[]): boolean {
+  return partial.has(layers);
+}
 
 function readOne(ctx: CheckContext, statement: Statement, label: string): AssemblyLayer | 'absent' | undefined {
   const keyword = statement.fact!.keyword;

@@ -17,7 +17,7 @@ import {
 } from './block-reader.js';
 import { checkGeometry } from './check-geometry.js';
 import { type CheckContext, complain, fallback, headerOf, hearing, keep, warn, wholeOf } from './context.js';
-import { assemblyThickness, readLayers } from './read-assembly.js';
+import { assemblyThickness, isPartial, readLayers } from './read-assembly.js';
 import {
   type OpeningBase,
   openingBase,
@@ -128,11 +128,40 @@ function insideFromOutside(reader: BlockReader, outside: Size3 | undefined, face
   });
   const [width, depth, height] = made;
   if (width && depth && height) return { width, depth, height };
-  if (!isUnfinished(reader))
-    complain(ctx, 'fact-missing', headerOf(header), `${reader.label} has no \`inside\``, {
-      hint: 'add `inside 1.15 m x 1.35 m x 2.00 m`, between the structural faces',
-    });
+  if (!isUnfinished(reader) && !isReported(reader, outside, faces)) reportNoInside(reader, outside, faces);
   return undefined;
+}
+
+/** True when the inside is unknown only because of what has been complained about: the outside, a face or a layer. */
+function isReported(reader: BlockReader, outside: Size3 | undefined, faces: Faces): boolean {
+  if (reader.facts.has('outside') && !outside) return true;
+  if (FACES.some((face) => faces[face] && isPartial(faces[face].assembly.layers))) return true;
+  const keywords = ['walls', ...FACES].filter((keyword) => reader.facts.has(keyword));
+  return keywords.some((keyword) =>
+    (keyword === 'walls' ? WALLS.filter((face) => !reader.facts.has(face)) : [keyword as Face]).some(
+      (face) => !faces[face],
+    ),
+  );
+}
+
+function reportNoInside({ ctx, header, label }: BlockReader, outside: Size3 | undefined, faces: Faces): void {
+  for (const [axis, first, second] of outside ? AXES : []) {
+    const [one, two] = [faces[first], faces[second]].map((face) => face && assemblyThickness(face.assembly.layers));
+    if (one === undefined || two === undefined || one + two < outside![axis].value) continue;
+    const [layers, size] = [one + two, outside![axis].value].map((value) => `${Math.round(value * 10_000) / 10} mm`);
+    complain(
+      ctx,
+      'layers-fill-booth',
+      outside![axis].range,
+      `the layers of \`${first}\` and \`${second}\` are ${layers} together and leave nothing of the outside ${axis} of ${size}`,
+      { hint: 'check the outside and the layers' },
+    );
+    return;
+  }
+  const hint = outside
+    ? 'add `inside W x D x H`; it follows from `outside` only when the layers of every face have a thickness'
+    : 'add `inside W x D x H`, between the structural faces';
+  complain(ctx, 'fact-missing', headerOf(header), `${label} has no \`inside\``, { hint });
 }
 
 const OPENINGS = ['door', 'window', 'vent', 'slit', 'hole'] as const;

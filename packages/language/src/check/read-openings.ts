@@ -99,6 +99,8 @@ export function readVent(ctx: CheckContext, statement: Statement, base: OpeningB
     ...LENGTH,
     noun: 'the run of a duct',
     aboveZero: true,
+    max: 1000,
+    maxText: 'no duct of a booth is so long',
     usual: { min: 0.02, max: 30, text: 'ducts run between 20 mm and 30 m' },
   });
   const lining = readDuctLining(reader);
@@ -180,9 +182,16 @@ function readFan(reader: BlockReader): Fan | undefined {
   return flow && { range: wholeOf(statement), flow: flow.sourced, soundPower };
 }
 
+const SLIT_LENGTH = { max: 1000, maxText: 'no booth has joints so long' };
+
 export function readSlit(ctx: CheckContext, statement: Statement, base: OpeningBase): Slit | undefined {
   const reader = readBlock(ctx, statement, `slit ${base.name}`);
-  const length = factNumber(reader, 'length', { ...LENGTH, noun: 'the length of a slit', aboveZero: true });
+  const length = factNumber(reader, 'length', {
+    ...LENGTH,
+    noun: 'the length of a slit',
+    aboveZero: true,
+    ...SLIT_LENGTH,
+  });
   const gap = factNumber(reader, 'gap', {
     ...LENGTH,
     noun: 'the gap of a slit',

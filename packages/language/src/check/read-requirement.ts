@@ -4,7 +4,7 @@ import type { Statement } from '../syntax/tree.js';
 import { assemblyNamed } from './assembly-names.js';
 import { nearestBand } from './bands.js';
 import { wordIn } from './block-reader.js';
-import { type CheckContext, complain, headerOf, meantHint, refer, textOf, wholeOf } from './context.js';
+import { type CheckContext, complain, headerOf, meantHint, refer, textOf, warn, wholeOf } from './context.js';
 import { type NumberRule, numberIn } from './read-value.js';
 
 /** Undefined when the limit cannot be read; that has been reported. */
@@ -29,6 +29,7 @@ export function readRequirement(
   switch (what) {
     case 'room-tone': {
       const limit = level(['A', 'none', 'Z', 'NC', 'FS'], 'room tone');
+      if (limit) checkCurve(ctx, limit);
       return limit && { ...base, kind: 'room-tone', limit };
     }
     case 'voice-outside': {
@@ -63,6 +64,20 @@ export function readRequirement(
   }
 }
 
+/** Noise criteria for which there are curves, L. L. Beranek's family of 1957 with its later lowest curve. */
+const CURVES = { from: 15, to: 70 };
+
+function checkCurve(ctx: CheckContext, { value, range, text }: Sourced<Level>): void {
+  if (value.weighting !== 'NC' || (value.decibels >= CURVES.from && value.decibels <= CURVES.to)) return;
+  warn(
+    ctx,
+    'no-such-curve',
+    range,
+    `there is no curve for \`${text ?? ''}\`: the curves are published from NC ${CURVES.from} to NC ${CURVES.to}`,
+    { hint: value.decibels < CURVES.from ? 'state so low a limit in `dBA`' : 'check the number' },
+  );
+}
+
 const LIMITS = {
   co2: {
     dimension: 'concentration',
@@ -74,6 +89,7 @@ const LIMITS = {
     dimension: 'pressure',
     noun: 'a floor load',
     usual: { min: 200, max: 50_000, text: 'floors are designed for 0.2 to 50 kPa' },
+    isLoad: true,
   },
   'panel-weight': { dimension: 'mass', noun: 'the weight of a panel' },
   height: { dimension: 'length', noun: 'a height' },

@@ -45,10 +45,15 @@ const SIZE_RULE: Omit<NumberRule, 'label' | 'fact' | 'noun'> = {
   usual: { min: 0.05, max: 30, text: 'sizes lie between 50 mm and 30 m' },
 };
 
+/** A room may be a hall; nothing else that has a size here is larger than this, in metres. */
+const LARGEST = { max: 30, maxText: 'it must be smaller than 30 m' };
+const LARGEST_ROOM = { max: 1000, maxText: 'it must be smaller than 1000 m' };
+
 function side(ctx: CheckContext, statement: Statement, label: string, axis: string): ReturnType<typeof numberIn> {
   const keyword = statement.fact!.keyword;
   return numberIn(ctx, statement, axis, {
     ...SIZE_RULE,
+    ...(keyword === 'room' ? LARGEST_ROOM : LARGEST),
     noun: `a ${axis}`,
     label: `${label}: ${keyword} ${axis}`,
     fact: keyword,
@@ -82,6 +87,7 @@ function readFloor(reader: BlockReader): Site['floor'] {
     fact: 'floor',
     aboveZero: true,
     usual: { min: 200, max: 50_000, text: 'floors are designed for 0.2 to 50 kPa' },
+    isLoad: true,
   });
   const range = slotRange(statement, kind);
   return {

@@ -122,6 +122,10 @@ export interface NumberRule {
   /** The same for an amount that is a mass per area. */
   readonly usualMass?: Usual;
   readonly weightings?: readonly Level['weighting'][];
+  /** A pressure that is a load on a floor. */
+  readonly isLoad?: true;
+  /** What `max` comes from, in words. */
+  readonly maxText?: string;
 }
 
 export interface MeasuredNumber {
@@ -190,7 +194,7 @@ function reportDimension(
 ): void {
   const wanted = rule.dimension === 'amount' ? 'length' : rule.dimension;
   const { noun, example } = DIMENSION_WORDS[wanted];
-  const hint = `write it like \`${line ?? example}\``;
+  const hint = loadHint(text, value, rule) ?? `write it like \`${line ?? example}\``;
   const bare = value.kind === 'quantity' && !value.share && value.dimension === '';
   if (rule.dimension === 'level' && value.kind === 'level') {
     const list = rule.weightings!.map((weighting) => `\`${weightingUnit(weighting)}\``).join(' or ');
@@ -206,6 +210,16 @@ function reportDimension(
   }
 }
 
+/** Standard gravity as building practice rounds it, m/s2. */
+const GRAVITY = 9.81;
+
+/** A load on a floor is a pressure; whoever knows it as a mass per area is told what that weighs. */
+function loadHint(text: string, value: Value, rule: NumberRule): string | undefined {
+  if (!rule.isLoad || value.kind !== 'quantity' || valueDimension(value) !== 'mass-per-area') return undefined;
+  const load = Number(((value.si * GRAVITY) / 1000).toPrecision(3));
+  return `write \`${load} kPa\`: that is what ${text} weigh, at g = ${GRAVITY} m/s2`;
+}
+
 export function weightingUnit(weighting: Level['weighting']): string {
   return { A: 'dBA', C: 'dBC', Z: 'dBZ', FS: 'dBFS', NC: 'NC', none: 'dB' }[weighting];
 }
@@ -219,13 +233,15 @@ function withinRule(
   isMass: boolean,
 ): boolean {
   const wrong = (expected: string): false => {
-    complain(ctx, 'value-implausible', range, `\`${text}\` cannot be ${rule.noun}: ${expected}`);
+    const hint = millimetreHint(text, number, rule);
+    complain(ctx, 'value-implausible', range, `\`${text}\` cannot be ${rule.noun}: ${expected}`, { hint });
     return false;
   };
   if (rule.aboveZero && number <= 0) return wrong('it must be more than zero');
   if (rule.min !== undefined && number < rule.min)
     return wrong(rule.min === 0 ? 'it cannot be negative' : `it must be at least ${limitText(rule.min, rule)}`);
-  if (rule.max !== undefined && number > rule.max) return wrong(`it can be at most ${limitText(rule.max, rule)}`);
+  if (rule.max !== undefined && number > rule.max)
+    return wrong(rule.maxText ?? `it can be at most ${limitText(rule.max, rule)}`);
   if (rule.whole && !Number.isInteger(number)) return wrong('it must be a whole number');
   const usual = isMass ? rule.usualMass : rule.usual;
   if (usual && (number < usual.min || number > usual.max))
@@ -235,10 +251,18 @@ function withinRule(
       range,
       `\`${text}\` is unusual for ${isMass ? 'a mass per area' : rule.noun}: ${usual.text}`,
       {
-        hint: 'check the number and its unit',
+        hint: millimetreHint(text, number, rule) ?? 'check the number and its unit',
       },
     );
   return true;
+}
+
+/** Metres written for millimetres are the commonest slip of a size. */
+function millimetreHint(text: string, number: number, rule: NumberRule): string | undefined {
+  const match = /^([\d.]+) ?m$/.exec(text);
+  const most = rule.usual?.max ?? rule.max;
+  if (!match || most === undefined || number <= most || number / 1000 < (rule.usual?.min ?? 0)) return undefined;
+  return number / 1000 <= most ? `did you mean \`${match[1]} mm\`?` : undefined;
 }
 
 const LIMIT_UNITS: Readonly<Partial<Record<NumberRule['dimension'], string>>> = {

@@ -41,6 +41,7 @@ export function readVariants(
   problems: Problem[],
 ): Variant[] {
   const known = new Set(base.problems.map(problemKey));
+  const warned = new Set(base.problems.filter(({ severity }) => severity === 'warning').map(warningKey));
   const variants: Variant[] = [];
   const all = statements.filter((statement) => statement.fact?.keyword === 'variant');
   for (const statement of all) {
@@ -79,13 +80,18 @@ export function readVariants(
       spec: { ...spec, variants: [], unread },
     });
     for (const problem of [...own.problems, ...ctx.problems]) {
-      if (known.has(problemKey(problem))) continue;
+      if (known.has(problemKey(problem)) || warned.has(warningKey(problem))) continue;
       problems.push(placed(problem, statement));
     }
     if ((statement.block?.statements.length ?? 0) === 0 && statement.complete)
       warn({ ...base, problems }, 'variant-empty', headerOf(statement), `variant ${named.name} changes nothing`);
   }
   return variants;
+}
+
+/** A booth written anew in a variant has the warnings of the base at another place; they are not told again. */
+function warningKey({ id, severity, message }: Problem): string {
+  return `${severity}\n${id}\n${message}`;
 }
 
 /** A value that takes another sort of value in a variant is refused there, not wherever it is used. */

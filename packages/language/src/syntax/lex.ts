@@ -5,6 +5,7 @@ import type { Token, TokenKind } from './token.js';
 const WORD = /[\p{L}_°µμ][\p{L}\p{N}_²³]*(?:-[\p{L}\p{N}_]+)*/uy;
 const NUMBER = /\d+(?:\.\d+)?(?:[eE][+-]?\d+(?![\p{L}\d]))?/uy;
 const MIXED = /(?:\d+-)?\d+\/\d+(?![\d.])/y;
+const INCH_SIGN = /["”″]/y;
 const NOMINAL = /\d+x\d+(?![\p{L}\d.])/uy;
 const NEXT_WORD = /[ \t]*([\p{L}]+)/uy;
 const SYMBOLS = ['..', '<=', '>=', '==', '+/-'];
@@ -32,6 +33,10 @@ export function lex(text: string): readonly Token[] {
     } else if (c === '\n') push('newline', at + 1);
     else if (c === '\r') push('newline', text[at + 1] === '\n' ? at + 2 : at + 1);
     else if (c === '#' && spaced) push('comment', lineEnd(text, at));
+    // A comment of other languages, which the parser complains about.
+    else if (c === '/' && spaced && text[at + 1] === '/') push('comment', lineEnd(text, at));
+    // Glued to a number it is an inch sign, and must not swallow the line.
+    else if (c === '"' && !spaced && isMeasure(tokens.at(-1))) push('other', at + 1);
     else if (c === '"') push('string', stringEnd(text, at));
     else if (c >= '0' && c <= '9') {
       const nominal = nominalEnd(text, at);
@@ -50,6 +55,11 @@ export function lex(text: string): readonly Token[] {
   }
   push('newline', text.length);
   return tokens;
+}
+
+/** A number, or the `x4` of `2"x4"`. */
+function isMeasure(token: Token | undefined): boolean {
+  return token?.kind === 'number' || token?.kind === 'nominal' || /^[xX]\d+$/.test(token?.text ?? '');
 }
 
 function matchEnd(pattern: RegExp, text: string, at: number): number | undefined {
@@ -99,6 +109,7 @@ function numberEnd(text: string, at: number): number {
   const after = text[digitsEnd(text, at)];
   const mixed = after === '-' || after === '/' ? matchEnd(MIXED, text, at) : undefined;
   if (mixed !== undefined) {
+    if (matchEnd(INCH_SIGN, text, mixed) !== undefined) return mixed;
     NEXT_WORD.lastIndex = mixed;
     const next = NEXT_WORD.exec(text);
     if (next && isLengthUnit(next[1]!)) return mixed;

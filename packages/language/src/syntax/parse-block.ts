@@ -2,6 +2,7 @@ import { limits } from '../limits.js';
 import type { Block, BlockName, Fact } from '../vocabulary/shape.js';
 import { blockOf, overrideFact, vocabulary } from '../vocabulary/vocabulary.js';
 import { EVIDENCE_WORDS } from '../vocabulary/words.js';
+import { skipLine, startsLet } from './foreign-signs.js';
 import { fixedWords, parseParts } from './parse-parts.js';
 import {
   BrokenLine,
@@ -105,6 +106,7 @@ function parseStatement(state: ParserState, open: Open): Statement {
   let clause: SourceClause | undefined;
   let complete = true;
   let headerTo = start.to;
+  let braceless = false;
   try {
     const found = findFact(state, around, open);
     fact = found.fact;
@@ -112,7 +114,7 @@ function parseStatement(state: ParserState, open: Open): Statement {
     parseParts(state, fact.parts, { slots, words: factWords(fact), example: fact.example });
     if (fact.sourced) clause = parseClause(state);
     headerTo = Math.max(previous(state)?.to ?? start.to, start.to);
-    finishHeader(state, fact);
+    braceless = finishHeader(state, fact, open) === 'braceless';
   } catch (error) {
     if (!(error instanceof BrokenLine)) throw error;
     complete = false;
@@ -120,7 +122,11 @@ function parseStatement(state: ParserState, open: Open): Statement {
     skipLine(state);
     headerTo = Math.max(previous(state)?.to ?? start.to, start.to);
   }
-  const body = parseBody(state, fact, open, { from: start.from, to: headerTo }, complete);
+  const header = { from: start.from, to: headerTo };
+  const body =
+    braceless && fact?.block
+      ? parseBlock(state, fact.block.name, [...open, fact.block.name], header)
+      : parseBody(state, fact, open, header, complete);
   const block = body === 'broken' ? undefined : body;
   return {
     kind: 'statement',
@@ -254,13 +260,14 @@ function parseClause(state: ParserState): SourceClause | undefined {
   return { evidence, text: text.text.slice(1, -1), from: from.from, to: text.to };
 }
 
-function finishHeader(state: ParserState, fact: Fact): void {
+/** `'braceless'` when the `{` was forgotten although a block follows; that has been complained about. */
+function finishHeader(state: ParserState, fact: Fact, open: Open): 'braceless' | undefined {
   const token = peek(state);
   if (fact.block) {
     if (state.probe) expecting(state, { kind: 'word', word: '{' });
-    if (isSymbol(token, '{')) return;
+    if (isSymbol(token, '{')) return undefined;
     if (!endsFact(token)) failAtRest(state, '`{`', `write it like \`${fact.example}\``);
-    if (!fact.block.required) return;
+    if (!fact.block.required) return undefined;
     if (token.kind === 'newline' && isSymbol(peek(state, 1), '{')) {
       report(
         state,
@@ -270,11 +277,25 @@ function finishHeader(state: ParserState, fact: Fact): void {
         'move it up',
       );
       next(state);
-      return;
+      return undefined;
+    }
+    if (token.kind === 'newline' && open.length <= limits.blockDepth && bracesAhead(state) >= open.length) {
+      const last = previous(state)!;
+      const header = state.text.slice(lineStart(state), last.to);
+      report(state, 'brace-missing', last, 'the `{` that opens this block is missing', `write \`${header} {\``);
+      return 'braceless';
     }
     fail(state, 'block-missing', '`{`', `write it like \`${fact.example}\``);
   }
   if (!endsFact(token)) failAtRest(state, 'the end of the line or `;`');
+  return undefined;
+}
+
+/** Where the first word of the current line starts. */
+function lineStart(state: ParserState): number {
+  let i = state.index;
+  while (i > 0 && state.tokens[i - 1]!.kind !== 'newline') i--;
+  return state.tokens[i]!.from;
 }
 
 function failAtRest(state: ParserState, expected: string, hint?: string): never {
@@ -290,11 +311,6 @@ function failAtRest(state: ParserState, expected: string, hint?: string): never 
     );
   else fail(state, 'unexpected', expected, hint);
   throw new BrokenLine();
-}
-
-/** To what ends the line; a `{` is left for the block. */
-function skipLine(state: ParserState): void {
-  while (!endsFact(peek(state)) && !isSymbol(peek(state), '{')) next(state);
 }
 
 function parseBody(
@@ -334,7 +350,7 @@ function skipBalanced(state: ParserState): void {
 }
 
 function parseBlock(state: ParserState, name: BlockName, open: Open, header: Span): BlockNode {
-  const brace = next(state);
+  const brace = isSymbol(peek(state), '{') ? next(state) : previous(state)!;
   const statements: Statement[] = [];
   const done = (closed: boolean): BlockNode => ({
     name,
@@ -372,7 +388,10 @@ function parseBlock(state: ParserState, name: BlockName, open: Open, header: Spa
       }
       next(state);
     } else if (isSymbol(token, ';')) next(state);
-    else {
+    else if (startsLet(state) && isStray(state, open)) {
+      const stray = parseStray(state, name);
+      (name === 'variant' ? statements : state.strays).push(stray);
+    } else {
       if (belongsOutside(state, open)) {
         reportUnclosed(state, name, header, token.text);
         return done(false);
@@ -384,6 +403,24 @@ function parseBlock(state: ParserState, name: BlockName, open: Open, header: Spa
       statements.push(parseStatement(state, open));
     }
   }
+}
+
+/** True when a `let` stands in a block that is closed further on, so that it is the `let` that is out of place. */
+function isStray(state: ParserState, open: Open): boolean {
+  if (previous(state)?.kind !== 'newline' || state.strays.length >= limits.related) return true;
+  return bracesAhead(state, true) >= open.length - 1;
+}
+
+/** The line is read as if it stood outside, or as a change of the variant it stands in, so that whoever uses its name is not told again. */
+function parseStray(state: ParserState, block: BlockName): Statement {
+  const first = peek(state);
+  const name = peek(state, 1).text;
+  const hint = block === 'variant' ? `write \`${name} = …\` to change it in this variant` : 'move it out of the block';
+  const before = state.problems.length;
+  const statement = parseStatement(state, ['file']);
+  if (state.problems.length === before)
+    report(state, 'let-in-block', { from: first.from, to: statement.headerTo }, '`let` stands outside blocks', hint);
+  return statement;
 }
 
 function reportUnclosed(state: ParserState, name: BlockName, header: Span, before: string | undefined): void {
@@ -431,7 +468,7 @@ function lookahead(state: ParserState): number {
 }
 
 /** How many blocks that are open now are closed before the next declaration of the file. */
-function bracesAhead(state: ParserState): number {
+function bracesAhead(state: ParserState, pastLets = false): number {
   let depth = 0;
   let closed = 0;
   for (let i = state.index; i < lookahead(state); i++) {
@@ -440,7 +477,9 @@ function bracesAhead(state: ParserState): number {
     else if (isSymbol(token, '}')) {
       if (depth > 0) depth--;
       else closed++;
-    } else if (depth === 0 && i > state.index && startsTopLevel(state, i)) break;
+    } else if (depth === 0 && i > state.index && startsTopLevel(state, i)) {
+      if (!pastLets || state.tokens[i]!.text !== 'let') break;
+    }
   }
   return closed;
 }

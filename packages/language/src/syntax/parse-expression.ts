@@ -1,5 +1,13 @@
 import { limits } from '../limits.js';
 import { isUnitWord, UNIT_WORDS, unitWord } from '../units/unit-names.js';
+import {
+  isInchSign,
+  rejectCommaInNumber,
+  rejectForeignUnit,
+  rejectForeignValue,
+  rejectPlusMinus,
+  rejectWeightingInParentheses,
+} from './foreign-signs.js';
 import { numberValue } from './lex.js';
 import {
   BrokenLine,
@@ -49,6 +57,7 @@ function parseSum(state: ParserState, context: ExpressionContext, budget: Budget
     const token = peek(state);
     const minus = isMinus(token);
     if (!minus && !isSymbol(token, '+')) return left;
+    rejectPlusMinus(state);
     if (minus && !(token.spaced && peek(state, 1).spaced)) {
       report(
         state,
@@ -138,6 +147,7 @@ function parsePrimary(state: ParserState, context: ExpressionContext, budget: Bu
     next(state);
     return { kind: 'name', name: token.text, from: token.from, to: token.to };
   }
+  rejectForeignValue(state);
   if (isSymbol(token, '.') && peek(state, 1).kind === 'number')
     fail(state, 'number-without-zero', context.expected, `write \`0.${peek(state, 1).text}\``);
   return fail(state, 'value-missing', context.expected, context.hint);
@@ -149,8 +159,10 @@ function isMinus(token: Token): boolean {
 
 function parseLiteral(state: ParserState, context: ExpressionContext): LiteralNode {
   const number = next(state);
-  rejectDecimalComma(state, number);
+  rejectCommaInNumber(state, number);
+  rejectForeignUnit(state, number, context.dimension === 'money' || context.dimension === 'any');
   const unit = parseUnit(state, context);
+  if (unit && !unit.text.includes('/')) rejectWeightingInParentheses(state, previous(state)!, number);
   let end = unit ?? number;
   let rest: LiteralNode['rest'];
   if (unit?.text === 'ft' && peek(state).kind === 'number' && isWord(peek(state, 1), 'in')) {
@@ -164,7 +176,7 @@ function parseLiteral(state: ParserState, context: ExpressionContext): LiteralNo
       'mixed-number',
       { from: number.from, to: peek(state).to },
       'a mixed number is written with a hyphen',
-      `write \`${number.text}-${peek(state).text}\``,
+      `write \`${number.text}-${peek(state).text}${isInchSign(peek(state, 1)) ? ' in' : ''}\``,
     );
     throw new BrokenLine();
   }
@@ -180,22 +192,6 @@ function parseLiteral(state: ParserState, context: ExpressionContext): LiteralNo
   };
 }
 
-/** `0,9` reads as a decimal comma, which would otherwise be taken for two values of a list. */
-function rejectDecimalComma(state: ParserState, number: Token): void {
-  const comma = peek(state);
-  const after = peek(state, 1);
-  if (!isSymbol(comma, ',') || comma.spaced || after.kind !== 'number' || after.spaced || number.text.includes('.'))
-    return;
-  report(
-    state,
-    'decimal-comma',
-    { from: number.from, to: after.to },
-    `\`${number.text},${after.text}\` has a decimal comma`,
-    `write \`${number.text}.${after.text}\``,
-  );
-  throw new BrokenLine();
-}
-
 function parseTolerance(state: ParserState, context: ExpressionContext): LiteralNode['tolerance'] {
   const sign = peek(state);
   if (!isSymbol(sign, '±') && !isSymbol(sign, '+/-')) return undefined;
@@ -203,7 +199,8 @@ function parseTolerance(state: ParserState, context: ExpressionContext): Literal
   const number = peek(state);
   if (number.kind !== 'number') fail(state, 'tolerance-missing', 'a tolerance such as `10 %` or `2 mm`');
   next(state);
-  rejectDecimalComma(state, number);
+  rejectCommaInNumber(state, number);
+  rejectForeignUnit(state, number, false);
   const unit = parseUnit(state, context);
   return { value: numberValue(number.text), unit, from: sign.from, to: unit?.to ?? number.to };
 }

@@ -1,7 +1,8 @@
 import type { DimensionName } from '../units/dimension.js';
 import { suchAs } from '../units/dimension-words.js';
 import type { Part, SymbolKind } from '../vocabulary/shape.js';
-import { FACES, PRICE_UNITS } from '../vocabulary/words.js';
+import { FACES, NOISE_SHAPES, PRICE_UNITS } from '../vocabulary/words.js';
+import { isForeignValue, rejectLooseNominal } from './foreign-signs.js';
 import { type ExpressionContext, parseExpression } from './parse-expression.js';
 import {
   BrokenLine,
@@ -86,6 +87,7 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
       return;
     case 'either': {
       for (const branch of part.branches) expectStart(state, branch[0]!);
+      if (part.branches[0]?.[0]?.kind === 'nominal') rejectLooseNominal(state);
       const branch = part.branches.find((candidate) => starts(state, candidate[0]!));
       if (part.branches.some(([first]) => first?.kind === 'bands') && startsBand(state))
         fail(state, 'grid-missing', '`octave` or `third` before the bands', `write it like \`${context.example}\``);
@@ -156,6 +158,8 @@ function readString(state: ParserState): Slot {
   return { kind: 'string', value: token.text.slice(1, -1), from: token.from, to: token.to };
 }
 
+const NOISE_SHAPE_HINT = `add ${NOISE_SHAPES.map((shape) => `\`like ${shape}\``).join(', ')}, or give levels by band`;
+
 function failLiteral(state: ParserState, word: string, context: PartsContext): never {
   const token = peek(state);
   if ((word === '<=' || word === '>=') && ['<', '>', '=', '==', '<=', '>='].includes(token.text)) {
@@ -168,6 +172,7 @@ function failLiteral(state: ParserState, word: string, context: PartsContext): n
     );
     throw new BrokenLine();
   }
+  if (word === 'like') fail(state, 'unexpected', '`like` and the shape of the noise', NOISE_SHAPE_HINT);
   fail(state, 'unexpected', `\`${word}\``, `write it like \`${context.example}\``);
 }
 
@@ -186,7 +191,12 @@ function starts(state: ParserState, part: Part): boolean {
     case 'size':
     case 'position':
     case 'price':
-      return token.kind === 'number' || token.kind === 'word' || ['(', '-', '−', '.'].includes(token.text);
+      return (
+        token.kind === 'number' ||
+        token.kind === 'word' ||
+        ['(', '-', '−', '.'].includes(token.text) ||
+        isForeignValue(token)
+      );
     case 'literal':
       return token.text === part.word;
     case 'bands':
@@ -288,7 +298,9 @@ function parsePosition(state: ParserState, part: Extract<Part, { kind: 'position
   });
 }
 
-function parseChoice(state: ParserState, part: Extract<Part, { kind: 'choice' }>, context: PartsContext): void {
+type Choice = Extract<Part, { kind: 'choice' }> & { readonly hint?: (word: string) => string | undefined };
+
+function parseChoice(state: ParserState, part: Choice, context: PartsContext): void {
   if (state.probe) expecting(state, { kind: 'choice', options: part.options });
   const token = peek(state);
   const list = part.options.map((option) => `\`${option}\``).join(', ');
@@ -299,7 +311,7 @@ function parseChoice(state: ParserState, part: Extract<Part, { kind: 'choice' }>
       'unknown-word',
       token,
       `expected one of ${list}, found \`${token.text}\``,
-      meant(token.text, part.options),
+      part.hint?.(token.text) ?? meant(token.text, part.options),
     );
     throw new BrokenLine();
   }
@@ -308,7 +320,25 @@ function parseChoice(state: ParserState, part: Extract<Part, { kind: 'choice' }>
 }
 
 function parseFaceWord(state: ParserState, slot: string, context: PartsContext, known: readonly string[]): void {
-  parseChoice(state, { kind: 'choice', slot, options: known }, context);
+  const hint = (word: string): string | undefined => faceHint(word, known);
+  parseChoice(state, { kind: 'choice', slot, options: known, hint }, context);
+}
+
+/** What other words for the sides of a booth mean. */
+const FACE_WORDS: Readonly<Record<string, string>> = {
+  ceiling: 'roof',
+  top: 'roof',
+  bottom: 'floor',
+  ground: 'floor',
+  rear: 'back',
+};
+
+function faceHint(word: string, known: readonly string[]): string | undefined {
+  const lower = word.toLowerCase();
+  if (lower === 'wall' || lower === 'walls' || lower === 'side' || lower === 'sides')
+    return known.includes('walls') ? 'write `walls` for all four, or name the faces' : 'name the wall, like `on front`';
+  const face = Object.hasOwn(FACE_WORDS, lower) ? FACE_WORDS[lower] : undefined;
+  return face === undefined ? undefined : `did you mean \`${face}\`?`;
 }
 
 function parseFaces(state: ParserState, slot: string, context: PartsContext): void {

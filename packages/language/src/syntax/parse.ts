@@ -1,5 +1,6 @@
 import { limits } from '../limits.js';
 import type { Problem } from '../model/problem.js';
+import type { SourceRange } from '../model/sourced.js';
 import type { Expectation } from '../symbols/context.js';
 import { lex } from './lex.js';
 import { parseFileStatements } from './parse-block.js';
@@ -24,12 +25,29 @@ export function parse(text: string, file: string): ParsedFile {
     };
   const tokens = lex(text);
   const state = parserState(text, file, tokens);
+  reportForeignComments(state, tokens);
   const statements: Statement[] = parseFileStatements(state);
+  statements.push(...state.strays);
   const problems =
     statements.length === 0 && state.problems.length === 0
       ? [emptyFile(file, text)]
       : capped(state.problems, { file, text });
   return { file, text, tokens, tree: { kind: 'file', file, statements, from: 0, to: text.length }, problems };
+}
+
+/** Comments that start as in other languages: told once, with the other places beside it. */
+function reportForeignComments(state: ParserState, tokens: readonly Token[]): void {
+  const [first, ...others] = tokens.filter((token) => token.kind === 'comment' && token.text.startsWith('//'));
+  if (!first) return;
+  const place = ({ from }: Token): SourceRange => ({ file: state.file, from, to: from + 2 });
+  state.problems.push({
+    id: 'foreign-comment',
+    severity: 'error',
+    message: 'a comment starts with `#`, not with `//`',
+    range: place(first),
+    hint: `write \`#${first.text.slice(2, 30).trimEnd()}\``,
+    related: others.slice(0, limits.related).map((token) => ({ range: place(token), message: 'here too' })),
+  });
 }
 
 export function parserState(
@@ -39,7 +57,7 @@ export function parserState(
   probe?: { index: number; found: Expectation[] },
 ): ParserState {
   const code = tokens.filter((token) => token.kind !== 'comment');
-  return { file, text, tokens: code, index: 0, problems: [], statements: 0, probe };
+  return { file, text, tokens: code, index: 0, problems: [], statements: 0, strays: [], probe };
 }
 
 /** Texts that are not read at all: too large, or no text. */

@@ -2,7 +2,7 @@ import type { Problem } from '../model/problem.js';
 import type { Expectation } from '../symbols/context.js';
 import { didYouMean } from '../text/did-you-mean.js';
 import type { Token } from './token.js';
-import type { Span } from './tree.js';
+import type { Span, Statement } from './tree.js';
 
 /** What the parser holds while it walks the tokens; comments are not among them. */
 export interface ParserState {
@@ -13,6 +13,8 @@ export interface ParserState {
   index: number;
   readonly problems: Problem[];
   statements: number;
+  /** `let` lines found inside blocks, which count as if they stood outside. */
+  readonly strays: Statement[];
   /** Set when completion asks what may stand at one token. */
   readonly probe: { readonly index: number; readonly found: Expectation[] } | undefined;
 }
