@@ -1,3 +1,4 @@
+import { casualSpeechReading, speechBasis } from '@boothwright/acoustics';
 import type { BoothSpec, Sourced } from '@boothwright/language';
 import { referencePanel } from './assembly/reference-panel.js';
 import { personAbsorption } from './booth/absorption-area.js';
@@ -65,6 +66,17 @@ function ownAssumptions(spec: BoothSpec): DefaultUsed[] {
             evidence: 'common-practice',
             source: 'a heated room',
             range: start,
+          },
+        ]
+      : []),
+    ...(spec.session?.effort.value === 'casual'
+      ? [
+          {
+            name: 'casual-speech',
+            value: `${casualSpeechReading} dBA at 1 m`,
+            evidence: 'from-memory',
+            source: speechBasis('casual').text,
+            range: textRange(spec.session.effort.range),
           },
         ]
       : []),

@@ -1,6 +1,7 @@
+import type { Effort } from '@boothwright/language';
 import { expect, it } from 'vitest';
 import { defaultsUsed } from '../src/defaults-used.js';
-import { assumed, booth, door, session, shell, site, spec } from './fixtures/spec-builder.js';
+import { assumed, booth, door, given, session, shell, site, spec } from './fixtures/spec-builder.js';
 
 it('defaultsUsed(spec) lists each default that entered with its source', () => {
   const doors = [door(shell, { thresholdGap: assumed(3e-3, 'door-threshold-gap') })];
@@ -22,4 +23,5 @@ it('defaultsUsed(spec) lists the assumptions of the assessment itself where they
   expect(names({})).toEqual(['reference-panel', 'person-absorption']);
   expect(names({ booths: [], site: undefined })).toEqual(['reference-panel', 'air-without-site']);
   expect(names({ walls: [], booths: [], site: site() })).toEqual([]);
+  expect(names({ booths: [], session: session({ effort: given<Effort>('casual') }) })).toContain('casual-speech');
 });

@@ -1,5 +1,5 @@
 import type { Booth, Vent } from '@boothwright/language';
-import { faceArea, insideSize } from '../booth/geometry.js';
+import { faceArea, insideSize, openFaces } from '../booth/geometry.js';
 import { ductArea } from '../booth/openings/duct-area.js';
 import { ventsWithFan } from '../noise/fan.js';
 
@@ -64,7 +64,6 @@ export function freshAir(booth: Booth): FreshAir {
 /** Clear area of holes, slits, door gaps and faces without a build-up, m2; a missing floor is the floor of the room. */
 function gapArea(booth: Booth): number {
   const size = insideSize(booth);
-  const open = (['front', 'back', 'left', 'right', 'roof'] as const).filter((face) => booth.faces[face] === undefined);
   return (
     sum(booth.holes.map((hole) => (Math.PI / 4) * hole.diameter.value ** 2)) +
     sum(booth.slits.map((slit) => slit.length.value * slit.gap.value)) +
@@ -74,7 +73,7 @@ function gapArea(booth: Booth): number {
         return around * perimeterGap.value + width.value * thresholdGap.value;
       }),
     ) +
-    sum(open.map((face) => faceArea(size, face)))
+    sum(openFaces(booth).map((face) => faceArea(size, face)))
   );
 }
 

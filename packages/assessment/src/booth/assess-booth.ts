@@ -17,7 +17,7 @@ import { voiceOutside } from '../voice/voice-outside.js';
 import { absorptionAreaOf } from './absorption-area.js';
 import { bandModelsOf } from './band-models.js';
 import type { BoothPath } from './booth-path.js';
-import { geometryOf, insideSize, surfaceOf, volumeOf } from './geometry.js';
+import { geometryOf, insideSize, openFaces, surfaceOf, volumeOf } from './geometry.js';
 import { type Isolation, isolationOf } from './isolation.js';
 import { modesOf } from './modes.js';
 import { pathsOf } from './paths.js';
@@ -44,7 +44,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
   const volume = volumeOf(size);
   const people = session?.people.value ?? 0;
   const area = absorptionAreaOf(booth, people, air, memo);
-  const reverberation = reverberationOf(volume, area, surfaceOf(size), air);
+  const reverberation = reverberationOf(volume, area, surfaceOf(size), air, openFaces(booth).length > 0);
   const firstModeHz = firstCavityMode([...size], air);
   const bandModels = bandModelsOf(smallEnclosureLimit([...size], air), firstModeHz, reverberation.validFromHz);
   const paths = pathsOf(booth, air, memo);

@@ -61,6 +61,11 @@ export function volumeOf([width, depth, height]: Size): number {
   return width * depth * height;
 }
 
+/** Faces without a build-up; a missing floor is the floor of the building and counts as closed. */
+export function openFaces(booth: Booth): Face[] {
+  return faceNames.filter((face) => face !== 'floor' && booth.faces[face] === undefined);
+}
+
 export function surfaceOf(size: Size): number {
   return faceNames.reduce((sum, face) => sum + faceArea(size, face), 0);
 }

@@ -8,6 +8,8 @@ export interface StrongestPath {
   readonly words: string;
   /** Sum of its weights. */
   readonly weight: number;
+  /** Places of its members among the paths. */
+  readonly members: readonly number[];
 }
 
 /**
@@ -19,21 +21,26 @@ export function strongestPath(
   paths: readonly PathResult[],
   weights: readonly number[],
 ): StrongestPath | null {
-  const groups = new Map<string, { weight: number; members: { path: PathResult; weight: number }[] }>();
+  const groups = new Map<string, { weight: number; members: { path: PathResult; index: number; weight: number }[] }>();
   paths.forEach((path, index) => {
     const weight = weights[index] ?? 0;
     const build = path.kind === 'face' ? booth.faces[path.name as Face]?.assembly.name : undefined;
     const key = build === undefined ? path.id : `faces of ${build}`;
     const group = groups.get(key) ?? { weight: 0, members: [] };
     group.weight += weight;
-    group.members.push({ path, weight });
+    group.members.push({ path, index, weight });
     groups.set(key, group);
   });
   let best: StrongestPath | null = null;
   for (const [key, { weight, members }] of groups) {
     if (weight <= (best?.weight ?? 0)) continue;
     const { path } = members.reduce((strongest, member) => (member.weight > strongest.weight ? member : strongest));
-    best = { id: path.id, words: members.length > 1 ? `the ${members.length} ${key}` : pathWords(path), weight };
+    best = {
+      id: path.id,
+      words: members.length > 1 ? `the ${members.length} ${key}` : pathWords(path),
+      weight,
+      members: members.map(({ index }) => index),
+    };
   }
   return best;
 }

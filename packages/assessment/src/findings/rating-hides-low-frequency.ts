@@ -3,6 +3,7 @@ import type { Requirement } from '@boothwright/language';
 import type { JudgedContext } from '../assessment-context.js';
 import { nominalHz } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
+import { hasCriterionCurve } from '../requirements/room-tone-criterion.js';
 import type { AssemblyResult, Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
@@ -27,7 +28,10 @@ export function ratingHidesLowFrequency(context: JudgedContext): Finding[] {
       ),
   );
   const target = context.spec.requirements.find(
-    (requirement) => requirement.kind === 'room-tone' && requirement.limit.value.weighting === 'NC',
+    (requirement) =>
+      requirement.kind === 'room-tone' &&
+      requirement.limit.value.weighting === 'NC' &&
+      hasCriterionCurve(requirement.limit.value.decibels),
   );
   return met.flatMap((requirement) => {
     if (target?.kind === 'room-tone' && context.booths.length > 0) {

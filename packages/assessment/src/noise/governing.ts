@@ -66,9 +66,9 @@ export function limitingPath({ booth, result }: LimitedBooth, band: number, only
   return best === null ? null : { ...(best as Omit<Limiting, 'share'>), share: strongest / total };
 }
 
-/** ` The band that counts most is 125 Hz, where tram through the left wall brings 62 %.` or nothing. */
+/** ` The third octave that counts most is 125 Hz, where tram through the left wall brings 62 %.` or nothing. */
 export function limitingSentence(limiting: Limiting | null): string {
   if (limiting === null) return '';
   const at = hertz(nominalHz[limiting.band] as number);
-  return ` The band that counts most is ${at}, where ${limiting.source} through ${limiting.words} brings ${decimals(100 * limiting.share, 0)} %.`;
+  return ` The third octave that counts most is ${at}, where ${limiting.source} through ${limiting.words} brings ${decimals(100 * limiting.share, 0)} %.`;
 }

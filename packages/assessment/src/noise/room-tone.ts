@@ -1,12 +1,11 @@
-import { levelOf, speechSpectrum, sumLevels, weightedTotal } from '@boothwright/acoustics';
+import { speechBasis } from '@boothwright/acoustics';
 import type { Microphone, Session } from '@boothwright/language';
 import { knownBands } from '../bands/band-names.js';
-import { exactHz } from '../bands/grid.js';
 import type { ByBand, RoomTone } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { combinedHalfWidth } from '../uncertainty/combined.js';
 import { voiceLevelHalfWidth } from '../uncertainty/model-uncertainty.js';
-import { highPassAttenuation } from './high-pass.js';
+import { noiseAtCapsule, voiceAtCapsule, voiceSpectrum } from './capsule.js';
 import { shifted } from './level-totals.js';
 
 /**
@@ -28,19 +27,9 @@ export function roomTone(
 ): RoomTone | null {
   const distance = microphone.distance.value;
   const cutoff = microphone.highPass?.value;
-  const filtered = (levels: ByBand) =>
-    levels.map((level, band) =>
-      level === null || cutoff === undefined ? level : level - highPassAttenuation(exactHz[band] as number, cutoff),
-    );
-  const atCapsule = speechSpectrum(session.effort.value).map((level) =>
-    level === null ? null : level + 2 * levelOf(1 / distance),
-  );
-  const voice = weightedTotal(filtered(atCapsule), 'Z');
+  const voice = voiceAtCapsule(microphone, session, 'Z');
   const own = microphone.selfNoise?.value.decibels;
-  const noiseOf = (levels: ByBand) => {
-    const room = weightedTotal(filtered(levels), 'Z');
-    return room === null ? null : own === undefined ? room : sumLevels([room, own]);
-  };
+  const noiseOf = (levels: ByBand) => noiseAtCapsule(levels, microphone, 'Z');
   const noise = noiseOf(inside);
   const low = noiseOf(shifted(inside, halfWidth, -1));
   const high = noiseOf(shifted(inside, halfWidth, 1));
@@ -59,7 +48,7 @@ export function roomTone(
     voiceSetToDbFS: setTo,
     distanceM: distance,
     highPassHz: cutoff ?? null,
-    note: note(session, setTo, distance, cutoff, own, atCapsule, inside),
+    note: note(session, setTo, distance, cutoff, own, voiceSpectrum(microphone, session), inside),
   };
 }
 
@@ -76,6 +65,7 @@ function note(
     `RMS without weighting, ${cutoff === undefined ? 'no high-pass filter' : `after a second-order high-pass at ${decimals(cutoff, 0)} Hz`}`,
     `gain set so that a ${session.effort.value} voice at ${decimals(distance * 1000, 0)} mm reads ${decimals(setTo, 0)} dBFS`,
     `voice from ${knownBands(voice)}, noise from ${knownBands(inside)}`,
+    `voice: ${speechBasis(session.effort.value).text}`,
     own === undefined
       ? 'self-noise of the microphone not given and not counted'
       : `self-noise ${decimals(own, 0)} dBA counted as its stated figure`,

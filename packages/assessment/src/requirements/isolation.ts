@@ -1,12 +1,11 @@
 import type { Requirement } from '@boothwright/language';
 import { unknownOctaves } from '../bands/band-names.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
-import { governingBand, limitingPath, limitingSentence } from '../noise/governing.js';
+import { limitingOverall, limitingOverallSentence } from '../noise/limiting-overall.js';
 import type { RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
-import { hertz } from '../text/hertz.js';
-import { joined } from '../text/joined.js';
 import { marginWords, rangedWords } from './sentences.js';
+import { unlessBandsUnknown } from './unless-bands-unknown.js';
 import { judged, notAssessed } from './verdict.js';
 
 /** A-weighted level outside less inside, for the spectrum of the named source. */
@@ -31,15 +30,19 @@ export function judgeIsolation(
       explanation: `No level of ${requirement.against} is known, so there is no difference to form.`,
     });
   }
-  const band = governingBand(source.inside.byBand, 'A');
-  const limiting = band === null ? null : limitingPath({ booth, result }, band, source.name);
-  const unknown = unknownOctaves(source.outside.byBand);
-  const missing = unknown.length === 0 ? '' : ` Nothing is known at ${joined(unknown.map(hertz))}.`;
-  return judged({
+  const limiting = limitingOverall(booth, result.paths, [
+    { source: source.name, levels: source.inside.byBand, shares: source.shares },
+  ]);
+  const verdict = judged({
     ...base,
     value,
     sense: 'at-least',
     limitedBy: limiting?.id ?? null,
-    explanation: `Of ${source.name} the booth keeps out ${rangedWords(value, 'dB')} A-weighted where at least ${decimals(limit, 0)} dB is asked: ${marginWords(value.value - limit, 'dB', 1, 'short')}.${limitingSentence(limiting)}${missing}`,
+    explanation: `Of ${source.name} the booth keeps out ${rangedWords(value, 'dB')} A-weighted where at least ${decimals(limit, 0)} dB is asked: ${marginWords(value.value - limit, 'dB', 1, 'short')}.${limitingOverallSentence(limiting, 'inside')}`,
+  });
+  return unlessBandsUnknown(verdict, unknownOctaves(source.outside.byBand), {
+    aWeighted: true,
+    who: `${source.name} is not`,
+    bound: 'an upper',
   });
 }

@@ -1,16 +1,20 @@
 import { thirdOctaveBands } from '@boothwright/acoustics';
 import type { Requirement } from '@boothwright/language';
-import { bandIndexOf, nominalHz } from '../bands/grid.js';
+import { bandSpan } from '../bands/band-names.js';
+import { bandIndexOf, exactHz, nominalHz } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
+import { openFaces } from '../booth/geometry.js';
+import { mostMeanAbsorption } from '../booth/reverberation.js';
 import type { Ranged, RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
+import { joined } from '../text/joined.js';
 import { reverberationShare } from '../uncertainty/model-uncertainty.js';
 import { judged, notAssessed } from './verdict.js';
 
 /**
- * Eyring's time against one or two limits in every asked band. Bands below the Schroeder frequency have no time: they
- * leave the verdict open, unless a band that can be judged misses.
+ * Eyring's time against one or two limits in every asked band. Bands below the Schroeder frequency, too dry a booth and an
+ * open face have no time: they leave the verdict open, unless a band that can be judged misses.
  */
 export function judgeReverberation(
   requirement: Extract<Requirement, { kind: 'reverberation' }>,
@@ -40,7 +44,11 @@ export function judgeReverberation(
     ];
     for (const candidate of candidates) if (worst === undefined || candidate.margin < worst.margin) worst = candidate;
   }
-  const validity = `Below ${hertz(validFromHz)} a booth this small has single modes instead of a reverberation time, so no formula can answer there; measure the decay, or look at the list of modes.`;
+  const beyond = [
+    ...(fromHz !== undefined && bandIndexOf(fromHz.value) < 0 ? [fromHz.value] : []),
+    ...(toHz !== undefined && bandIndexOf(toHz.value) >= thirdOctaveBands.length ? [toHz.value] : []),
+  ];
+  const validity = whyUnknown(booth, unknown, beyond, validFromHz);
   if (worst === undefined) {
     return notAssessed({ ...base, limit: max.value, explanation: validity });
   }
@@ -50,10 +58,52 @@ export function judgeReverberation(
     high: worst.time * (1 + reverberationShare),
     basis: 'Eyring, a quarter of the value either way; docs/models/uncertainty.md',
   };
-  const words = `At ${hertz(nominalHz[worst.band] as number)} the reverberation time is ${decimals(worst.time, 2)} s (${decimals(value.low, 2)} to ${decimals(value.high, 2)}), where ${worst.sense === 'at-most' ? 'at most' : 'at least'} ${decimals(worst.limit, 2)} s is asked: ${worst.margin >= 0 ? 'met' : 'missed'} by ${decimals(Math.abs(worst.margin), 2)} s in the tightest band.`;
+  const words = `At ${hertz(nominalHz[worst.band] as number)} the reverberation time is ${decimals(worst.time, 2)} s (${decimals(value.low, 2)} to ${decimals(value.high, 2)}), where ${worst.sense === 'at-most' ? 'at most' : 'at least'} ${decimals(worst.limit, 2)} s is asked: ${worst.margin >= 0 ? 'met' : 'missed'} by ${decimals(Math.abs(worst.margin), 2)} s in the tightest third octave.`;
   const result_ = judged({ ...base, value, limit: worst.limit, sense: worst.sense, explanation: words });
-  if (unknown.length === 0) return result_;
-  const open = `${hertz(unknown[0] as number)} to ${hertz(unknown.at(-1) as number)} cannot be judged. ${validity}`;
+  if (unknown.length === 0 && beyond.length === 0) return result_;
+  const open = `${unknown.length === 0 ? '' : `${unknownWords(unknown)} cannot be judged. `}${validity}`;
   if (result_.verdict === 'missed') return { ...result_, explanation: `${words} ${open}` };
-  return notAssessed({ ...base, limit: max.value, value, explanation: `${words} But ${open}` });
+  return notAssessed({
+    ...base,
+    limit: max.value,
+    value,
+    explanation: `${words} But not all of it can be judged: ${open}`,
+  });
+}
+
+/** `250 Hz`, `250 Hz to 500 Hz`, and the two ends where a part in between is known. */
+function unknownWords(unknown: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const hz of unknown) {
+    const run = runs.at(-1);
+    if (run !== undefined && nominalHz.indexOf(hz) === nominalHz.indexOf(run[1]) + 1) run[1] = hz;
+    else runs.push([hz, hz]);
+  }
+  return joined(runs.map(([first, last]) => bandSpan(first, last)));
+}
+
+function whyUnknown(
+  booth: AssessedBooth['booth'],
+  unknown: readonly number[],
+  beyond: readonly number[],
+  validFromHz: number,
+): string {
+  const open = openFaces(booth);
+  if (open.length > 0) {
+    return `No build-up is given for ${joined(open)}: sound that leaves an open face does not come back, so there is no reverberation time.`;
+  }
+  const reasons = [
+    ...(beyond.length > 0 ? [`${joined(beyond.map(hertz))} lies outside the bands from 50 Hz to 5 kHz.`] : []),
+    ...(unknown.some((hz) => (exactHz[nominalHz.indexOf(hz)] as number) < validFromHz)
+      ? [
+          `Below ${hertz(validFromHz)} a booth this small has single modes instead of a reverberation time, so no formula can answer there; measure the decay, or look at the list of modes.`,
+        ]
+      : []),
+    ...(unknown.some((hz) => (exactHz[nominalHz.indexOf(hz)] as number) >= validFromHz)
+      ? [
+          `Where the inside takes more than ${decimals(100 * mostMeanAbsorption, 0)} % of the sound at each reflection the field is not diffuse and Eyring's time means nothing; it is very dry there, so measure the decay.`,
+        ]
+      : []),
+  ];
+  return reasons.join(' ');
 }

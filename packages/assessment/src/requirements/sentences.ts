@@ -10,5 +10,7 @@ export function rangedWords(value: Ranged, unit: string, places = 1, factor = 1)
 
 /** `4.3 dB to spare` or `4.3 dB too much`. */
 export function marginWords(margin: number, unit: string, places = 1, worse = 'too much'): string {
-  return margin >= 0 ? `${decimals(margin, places)} ${unit} to spare` : `${decimals(-margin, places)} ${unit} ${worse}`;
+  const amount = decimals(Math.abs(margin), places);
+  const words = amount === '1' && unit === 'points' ? 'point' : unit;
+  return `${amount} ${words} ${margin >= 0 ? 'to spare' : worse}`;
 }

@@ -1,29 +1,35 @@
-import type { Requirement } from '@boothwright/language';
+import type { Requirement, Site } from '@boothwright/language';
 import { nominalHz } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import { strongestPath } from '../booth/strongest-path.js';
 import { governingBand } from '../noise/governing.js';
-import type { RequirementResult } from '../result/result-document.js';
+import { limitingOverall, limitingOverallSentence } from '../noise/limiting-overall.js';
+import type { BoothResult, RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
+import { joined } from '../text/joined.js';
 import { marginWords, rangedWords } from './sentences.js';
 import { judged, notAssessed } from './verdict.js';
 
 /** The talker as heard in the room around the booth. */
 export function judgeVoiceOutside(
   requirement: Extract<Requirement, { kind: 'voice-outside' }>,
-  { booth, result, isolation }: AssessedBooth,
+  assessed: AssessedBooth,
+  site: Site | undefined,
 ): RequirementResult {
+  const { booth, result } = assessed;
   const limit = requirement.limit.value.decibels;
   const { weighting } = requirement.limit.value;
   const unit = weighting === 'A' ? 'dBA' : 'dB';
   const base = { requirement, booth: booth.name, limit, unit };
   const voice = result.voiceOutside;
   if (voice === null) {
-    return notAssessed({
-      ...base,
-      explanation: 'The level outside needs the size of the room around the booth (`room` in `site`) and a `session`.',
-    });
+    const missing = [
+      ...(site?.room === undefined ? ['the size of the room around the booth (`room` in `site`)'] : []),
+      // There is air to speak of whenever there is a session.
+      ...(result.air === null ? ['a `session`'] : []),
+    ];
+    return notAssessed({ ...base, explanation: `The level outside needs ${joined(missing)}.` });
   }
   if (weighting !== 'A' && weighting !== 'Z' && weighting !== 'none') {
     return notAssessed({
@@ -33,24 +39,41 @@ export function judgeVoiceOutside(
   }
   const value = weighting === 'A' ? voice.dBA : voice.dBZ;
   if (value === null) return notAssessed({ ...base, explanation: 'No band of the voice is known.' });
-  const band = governingBand(voice.byBand, weighting === 'A' ? 'A' : 'Z');
-  const strongest =
-    band === null
-      ? null
-      : strongestPath(
-          booth,
-          result.paths,
-          isolation.shares.map((share) => share[band] ?? 0),
-        );
-  const through =
-    band === null || strongest === null
-      ? ''
-      : ` The band that counts most is ${hertz(nominalHz[band] as number)}, where ${decimals(100 * strongest.weight, 0)} % leaves through ${strongest.words}.`;
+  const limiting = weighting === 'A' ? overAllBands(assessed, voice) : inLoudestBand(assessed, voice);
   return judged({
     ...base,
     value,
     sense: 'at-most',
-    limitedBy: strongest?.id ?? null,
-    explanation: `A ${voice.effort} voice is heard outside (${voice.where}) at ${rangedWords(value, unit)} where at most ${decimals(limit, 0)} ${unit} is asked: ${marginWords(limit - value.value, 'dB')}.${through} The bands below 160 Hz are not known.`,
+    limitedBy: limiting.id,
+    explanation: `A ${voice.effort} voice is heard outside (${voice.where}) at ${rangedWords(value, unit)} where at most ${decimals(limit, 0)} ${unit} is asked: ${marginWords(limit - value.value, 'dB')}.${limiting.sentence} The bands below 160 Hz are not known.`,
   });
+}
+
+type Voice = NonNullable<BoothResult['voiceOutside']>;
+
+interface Limited {
+  readonly id: string | null;
+  readonly sentence: string;
+}
+
+function overAllBands({ booth, result, isolation }: AssessedBooth, voice: Voice): Limited {
+  const limiting = limitingOverall(booth, result.paths, [
+    { source: 'the voice', levels: voice.byBand, shares: isolation.shares },
+  ]);
+  return { id: limiting?.id ?? null, sentence: limitingOverallSentence(limiting, 'outside') };
+}
+
+function inLoudestBand({ booth, result, isolation }: AssessedBooth, voice: Voice): Limited {
+  const band = governingBand(voice.byBand, 'Z');
+  if (band === null) return { id: null, sentence: '' };
+  const strongest = strongestPath(
+    booth,
+    result.paths,
+    isolation.shares.map((share) => share[band] ?? 0),
+  );
+  if (strongest === null) return { id: null, sentence: '' };
+  return {
+    id: strongest.id,
+    sentence: ` The third octave that counts most is ${hertz(nominalHz[band] as number)}, where ${decimals(100 * strongest.weight, 0)} % leaves through ${strongest.words}.`,
+  };
 }

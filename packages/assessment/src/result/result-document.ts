@@ -156,7 +156,7 @@ export interface BoothResult {
     readonly absorptionAreaM2: readonly number[];
     readonly sabineS: ByBand;
     readonly eyringS: ByBand;
-    /** Below this frequency neither holds; the bands are null. */
+    /** Below this frequency neither holds. Bands are null there, above a mean absorption of 0.5, and with an open face. */
     readonly validFromHz: number;
   };
   readonly air: AirResult | null;

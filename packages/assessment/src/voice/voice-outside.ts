@@ -1,4 +1,4 @@
-import { levelOf, speechSpectrum } from '@boothwright/acoustics';
+import { levelOf, speechBasis, speechSpectrum } from '@boothwright/acoustics';
 import type { Session, Site } from '@boothwright/language';
 import { knownBands } from '../bands/band-names.js';
 import { perBand } from '../bands/grid.js';
@@ -62,6 +62,6 @@ export function voiceOutside(
     ...levelTotals(outside, halfWidth, `${effort} voice through the booth`),
     effort,
     where: site.title ?? 'the room around the booth',
-    note: `Levels from ${knownBands(outside)}: the standard speech spectrum says nothing below 160 Hz, where a low voice still has energy. Walls between this room and the next are not counted.`,
+    note: `Levels from ${knownBands(outside)}: the standard speech spectrum says nothing below 160 Hz, where a low voice still has energy. Walls between this room and the next are not counted. Voice: ${speechBasis(effort).text}.`,
   };
 }

@@ -6,7 +6,7 @@ import { reverberationOf } from '../../src/booth/reverberation.js';
 const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
 
 /** A box of 4 m3 and 15 m2 with the same absorption at every band, in air that takes nothing. */
-function uniform(alpha: number) {
+function uniform(alpha: number, openFace = false) {
   const surface = 15;
   const area = {
     surfaces: perBand(() => alpha * surface),
@@ -14,7 +14,7 @@ function uniform(alpha: number) {
     mean: perBand(() => alpha),
     airAttenuation: perBand(() => 0),
   };
-  return reverberationOf(4, area, surface, air);
+  return reverberationOf(4, area, surface, air, openFace);
 }
 
 it('reverberationOf(...) is Sabine and Eyring above the Schroeder frequency and null below it', () => {
@@ -35,4 +35,16 @@ it('reverberationOf(...) moves the limit down as absorption grows', () => {
 
 it('reverberationOf(...) has no band at all for a tiled box', () => {
   expect(uniform(0.001).eyringS.every((time) => time === null)).toBe(true);
+});
+
+it('reverberationOf(...) has no time where the mean absorption passes a half, and the Schroeder frequency still', () => {
+  expect(uniform(0.5).eyringS.at(-1)).not.toBeNull();
+  const dry = uniform(0.51);
+  expect(dry.eyringS.every((time) => time === null)).toBe(true);
+  expect(dry.sabineS.every((time) => time === null)).toBe(true);
+  expect(dry.validFromHz).toBeGreaterThan(100);
+});
+
+it('reverberationOf(...) has no time in a booth with an open face', () => {
+  expect(uniform(0.2, true).eyringS.every((time) => time === null)).toBe(true);
 });

@@ -1,6 +1,7 @@
+import type { Microphone } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { findingsById } from '../fixtures/assessed.js';
-import { booth, noise, roomTone, site, slab, spec } from '../fixtures/spec-builder.js';
+import { booth, given, noise, roomTone, shell, site, slab, spec } from '../fixtures/spec-builder.js';
 
 const id = 'dba-passes-dbfs-fails';
 const rumble = (level: number) => site({ sources: [noise('tram', [level, level - 15, 10, 5, 0, 0, 0])] });
@@ -20,6 +21,25 @@ describe(id, () => {
   it('is silent when the booth is loud in dBA as well', () => {
     const loud = site({ sources: [noise('street', [80, 80, 80, 80, 80, 80, 80])] });
     expect(findingsById(spec({ site: loud, requirements: [roomTone(-60, 'FS')] }), id)).toEqual([]);
+  });
+
+  it('is silent when the noise of the microphone fails it A-weighted as well', () => {
+    const heard = (decibels: number) =>
+      findingsById(
+        spec({
+          site: rumble(60),
+          booths: [
+            booth(shell, {
+              microphone: { ...(booth().microphone as Microphone), selfNoise: given({ decibels, weighting: 'A' }) },
+            }),
+          ],
+          requirements: [roomTone(-60, 'FS')],
+        }),
+        id,
+      );
+    // Normal speech at 0.2 m is near 73 dBA: -60 dBFS are 33 dBA at the capsule.
+    expect(heard(28)).toHaveLength(1);
+    expect(heard(36)).toEqual([]);
   });
 
   it('fires in an unrelated booth', () => {

@@ -58,6 +58,13 @@ describe(id, () => {
     expect(findingsById(spec({ site: quiet, requirements: [stc(20), roomTone(15, 'NC')] }), id)).toEqual([]);
   });
 
+  it('has no target in a criterion without a curve', () => {
+    for (const criterion of [10, 75]) {
+      const found = findingsById(spec({ requirements: [stc(20), roomTone(criterion, 'NC')] }), id);
+      expect(found.filter(({ message }) => message.includes('noise inside'))).toEqual([]);
+    }
+  });
+
   it('is silent when the single number is missed anyway', () => {
     expect(findingsById(spec({ requirements: [stc(60), roomTone(15, 'NC')] }), id)).toEqual([]);
   });

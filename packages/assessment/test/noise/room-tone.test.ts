@@ -1,5 +1,5 @@
 import { speechSpectrum, weightedTotal } from '@boothwright/acoustics';
-import type { Microphone } from '@boothwright/language';
+import type { Effort, Microphone } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { perBand } from '../../src/bands/grid.js';
 import { roomTone } from '../../src/noise/room-tone.js';
@@ -54,6 +54,13 @@ describe('roomTone(noise, halfWidth, microphone, session)', () => {
     for (const word of ['without weighting', 'high-pass', 'normal voice', '200 mm', '-20 dBFS', '160 Hz']) {
       expect(note).toContain(word);
     }
+  });
+
+  it('says in its note when the voice rests on a figure from memory', () => {
+    const note = (effort: Effort) => roomTone(noise, halfWidth, microphone(), session({ effort: given(effort) }))?.note;
+    expect(note('casual')).toContain('from memory');
+    expect(note('normal')).toContain('ANSI S3.5-1997 Table 3');
+    expect(note('normal')).not.toContain('from memory');
   });
 
   it('has a range of at least the 3 dB of the talker', () => {

@@ -39,3 +39,16 @@ it('require isolation is not assessed against footfall', () => {
   expect(verdict.verdict).toBe('not-assessed');
   expect(verdict.explanation).toContain('structure');
 });
+
+it('require isolation is not met on one known band, and stays met where only the lowest octaves are unknown', () => {
+  const of = (levels: (number | null)[], limit = 5) =>
+    onlyVerdict(spec({ site: site({ sources: [noise('street', levels)] }), requirements: [isolation(limit)] }));
+  const one = of([null, null, null, 60, null, null, null]);
+  expect(one.verdict).toBe('not-assessed');
+  expect(one.value).not.toBeNull();
+  expect(one.explanation).toContain('the verdict is open');
+  expect(of([null, null, null, 60, null, null, null], 90).verdict).toBe('missed');
+  const low = of([null, null, 60, 60, 60, 60, 60]);
+  expect(low.verdict).toBe('met');
+  expect(low.explanation).toContain('an upper bound');
+});

@@ -65,9 +65,20 @@ describe('require voice-outside', () => {
   });
 
   it('is not assessed without the size of the room', () => {
-    expect(onlyVerdict(spec({ site: site({ room: undefined }), requirements: [voice(80)] })).verdict).toBe(
-      'not-assessed',
-    );
+    const verdict = onlyVerdict(spec({ site: site({ room: undefined }), requirements: [voice(80)] }));
+    expect(verdict.verdict).toBe('not-assessed');
+    expect(verdict.explanation).toContain('the size of the room');
+    expect(verdict.explanation).not.toContain('session');
+  });
+
+  it('asks for a session alone where only that is missing', () => {
+    const { explanation } = onlyVerdict(spec({ session: undefined, requirements: [voice(80)] }));
+    expect(explanation).toBe('The level outside needs a `session`.');
+  });
+
+  it('says of what the sound that leaves is made, over all bands', () => {
+    const { explanation } = onlyVerdict(spec({ requirements: [voice(80)] }));
+    expect(explanation).toMatch(/Of the A-weighted sound outside \d+ % comes through .* third octave of/);
   });
 });
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { onlyBooth, onlyVerdict } from '../fixtures/assessed.js';
-import { booth, given, requirement, shell, spec } from '../fixtures/spec-builder.js';
+import { booth, given, lining, requirement, sheet, shell, spec, wool } from '../fixtures/spec-builder.js';
 
 function reverberation(max: number, fromHz: number, toHz?: number, min?: number) {
   return requirement({
@@ -13,8 +13,11 @@ function reverberation(max: number, fromHz: number, toHz?: number, min?: number)
   });
 }
 
+/** Half as much lining: the mean absorption stays below a half up to 5 kHz. */
+const partly = booth(shell, { linings: [lining(['left', 'back', 'roof'], 0.6, sheet(wool, 0.05))] });
+
 it('require reverberation is judged by Eyring in the tightest band', () => {
-  const base = spec();
+  const base = spec({ booths: [partly] });
   const times = onlyBooth(base).reverberation.eyringS;
   const verdict = onlyVerdict({ ...base, requirements: [reverberation(0.3, 1000, 4000)] });
   expect(verdict.verdict).toBe('met');
@@ -39,7 +42,34 @@ it('require reverberation is missed when a band that can be judged misses, whate
 });
 
 it('require reverberation can be missed by being too dry', () => {
-  const verdict = onlyVerdict(spec({ requirements: [reverberation(2, 1000, 4000, 1)] }));
+  const verdict = onlyVerdict(spec({ booths: [partly], requirements: [reverberation(2, 1000, 4000, 1)] }));
   expect(verdict.verdict).toBe('missed');
   expect(verdict.explanation).toContain('at least');
+});
+
+it('require reverberation is not assessed where the booth is so dry that its field is not diffuse', () => {
+  const verdict = onlyVerdict(spec({ requirements: [reverberation(0.3, 2000, 4000)] }));
+  expect(verdict.verdict).toBe('not-assessed');
+  expect(verdict.explanation).toContain('50 % of the sound at each reflection');
+  expect(verdict.explanation).not.toContain('single modes');
+});
+
+it('require reverberation is not assessed in a booth with an open face', () => {
+  const open = { ...partly, faces: { ...partly.faces, roof: undefined } };
+  const verdict = onlyVerdict(spec({ booths: [open], requirements: [reverberation(0.3, 1000, 4000)] }));
+  expect(verdict.verdict).toBe('not-assessed');
+  expect(verdict.explanation).toContain('No build-up is given for roof');
+});
+
+it('require reverberation is not assessed beyond the bands that are computed', () => {
+  const low = onlyVerdict(spec({ booths: [partly], requirements: [reverberation(0.3, 20, 25)] }));
+  expect(low.verdict).toBe('not-assessed');
+  expect(low.explanation).toContain('outside the bands');
+  const high = onlyVerdict(spec({ booths: [partly], requirements: [reverberation(0.3, 1000, 10_000)] }));
+  expect(high.verdict).toBe('not-assessed');
+});
+
+it('require reverberation names one band once', () => {
+  const verdict = onlyVerdict(spec({ booths: [partly], requirements: [reverberation(0.3, 250, 5000)] }));
+  expect(verdict.explanation).not.toMatch(/(\S+ k?Hz) to \1/);
 });

@@ -1,7 +1,12 @@
+import { frequencyWeighting } from '@boothwright/acoustics';
 import { describe, expect, it } from 'vitest';
+import { exactHz } from '../../src/bands/grid.js';
+import { governingBand } from '../../src/noise/governing.js';
 import { onlyBooth, onlyVerdict } from '../fixtures/assessed.js';
 import {
   booth,
+  door,
+  given,
   impact,
   noise,
   quietFan,
@@ -58,6 +63,56 @@ describe('require room-tone', () => {
     const verdict = onlyVerdict(spec({ site: quietSite, requirements: [roomTone(15, 'NC')] }));
     expect(verdict.verdict).toBe('met');
     expect(verdict.explanation).toContain('below NC 15');
+  });
+
+  it('in NC below 15 is missed when NC 15 is, and open otherwise; above 70 there is no curve', () => {
+    const missed = onlyVerdict(spec({ requirements: [roomTone(10, 'NC')] }));
+    expect(missed.verdict).toBe('missed');
+    expect(missed.margin).toBeLessThan(0);
+    expect(missed.explanation).toContain('passes NC 10 too');
+    const open = onlyVerdict(spec({ site: quietSite, requirements: [roomTone(10, 'NC')] }));
+    expect(open.verdict).toBe('not-assessed');
+    expect(open.explanation).toContain('from NC 15 to NC 70');
+    const high = onlyVerdict(spec({ requirements: [roomTone(75, 'NC')] }));
+    expect(high.verdict).toBe('not-assessed');
+    expect(high.explanation).toContain('NC 75');
+  });
+
+  it('in dBA names the way that brings most over all bands, not the one of the loudest', () => {
+    // One loud low band, and a broad middle that brings more in sum.
+    const levels = [82, 40, 68, 68, 68, 68, 68];
+    const leaky = booth(shell, { doors: [door(shell, { thresholdGap: given(0.01) })] });
+    const base = spec({ booths: [leaky], site: site({ sources: [noise('street', levels)] }) });
+    const { paths, noise: inside } = onlyBooth(base);
+    const sums = paths.map((_, path) =>
+      (inside.bySource[0]?.shares[path] ?? []).reduce<number>(
+        (sum, share, band) =>
+          sum +
+          (share ?? 0) *
+            10 **
+              (((inside.bySource[0]?.inside.byBand[band] ?? -999) + frequencyWeighting('A', exactHz[band] as number)) /
+                10),
+        0,
+      ),
+    );
+    const faces = paths.reduce(
+      (sum, path, index) => sum + (path.name === 'floor' || path.kind !== 'face' ? 0 : (sums[index] as number)),
+      0,
+    );
+    const threshold = sums[paths.findIndex((path) => path.name.includes('threshold'))] as number;
+    const total = sums.reduce((sum, each) => sum + each, 0);
+    const verdict = onlyVerdict({ ...base, requirements: [roomTone(20, 'A')] });
+    expect(threshold).toBeGreaterThan(faces);
+    expect(verdict.limitedBy).toContain('threshold');
+    expect(verdict.explanation).toContain(`${((100 * threshold) / total).toFixed(0)} %`);
+    expect(verdict.explanation).toContain('third octave of');
+    // The loudest third, A-weighted too, belongs to another way.
+    const band = governingBand(inside.total.byBand, 'A') as number;
+    const there = paths.map((_, path) => inside.bySource[0]?.shares[path]?.[band] ?? 0);
+    expect(paths[there.indexOf(Math.max(...there))]?.kind).toBe('face');
+    const unweighted = onlyVerdict({ ...base, requirements: [roomTone(20, 'none')] });
+    expect(unweighted.limitedBy).not.toContain('threshold');
+    expect(unweighted.explanation).toContain('The third octave that counts most');
   });
 
   it('in dBFS is judged on the unweighted room tone', () => {

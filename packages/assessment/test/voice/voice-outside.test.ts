@@ -1,4 +1,5 @@
 import { airProperties, speechSpectrum } from '@boothwright/acoustics';
+import type { Effort } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { perBand } from '../../src/bands/grid.js';
 import { bandModelsOf } from '../../src/booth/band-models.js';
@@ -59,4 +60,9 @@ describe('voiceOutside(paths, absorption, ...)', () => {
       ),
     ).toBeNull();
   });
+});
+
+it('voiceOutside(...) says in its note where the voice comes from', () => {
+  expect(at(5)?.note).toContain('ANSI S3.5-1997 Table 3, standard speech spectrum');
+  expect(at(5, site(), session({ effort: given<Effort>('casual') }))?.note).toContain('from memory');
 });
