@@ -5,11 +5,12 @@ import { decimals } from '../text/decimals.js';
 import { textRange } from '../text/text-range.js';
 
 /**
- * Air speeds at free openings for NC 15 to 20, m/s: supply up to 1.52 (300 ft/min), return up to 1.83 (360 ft/min).
- * Source: a table "Recommended Air Velocities at Registers and Grilles" of an architectural-acoustics text, read at second
- * hand. Which way the air goes is not in the text of a booth, so the higher of the two is used.
+ * Highest air speed at a free opening that supplies a room of NC 15 to 20, m/s: 300 ft/min. Openings for return air may
+ * have 360 ft/min, 1.83 m/s; the text does not say which way the air goes, so each vent may be the one that supplies.
+ * Source: M. D. Egan, Architectural Acoustics, table "Recommended air velocities at registers and grilles", read at second
+ * hand; the author from memory.
  */
-export const quietSpeed = 1.83;
+export const quietSpeed = 1.52;
 /** The speed that the fix aims at, m/s: the lower end of the supply row (250 ft/min). */
 export const aimedSpeed = 1.27;
 
@@ -27,10 +28,10 @@ export function fastAirInDuct({ booths }: JudgedContext): Finding[] {
           id: 'fast-air-in-duct',
           severity: 'warning' as const,
           range: textRange(opening.nameRange),
-          message: `${vent}: the air moves at ${decimals(mPerS, 1)} m/s, where quiet rooms keep below ${decimals(quietSpeed, 1)} m/s`,
+          message: `${vent}: the air moves at ${decimals(mPerS, 1)} m/s, where quiet rooms keep below ${decimals(quietSpeed, 2)} m/s`,
           explanation: `Air that is fast where it enters the room hisses, and its noise rises steeply with its speed, about 50 to 60 lg v (from memory). Grilles and dampers make it worse. This noise is not in the predicted level inside.`,
           source:
-            'Table of recommended air speeds at free openings for NC 15 to 20, read at second hand; speed = flow / clear area. docs/findings/fast-air-in-duct.md',
+            'M. D. Egan, Architectural Acoustics, table of recommended air velocities at registers and grilles, NC 15 to 20, read at second hand, the author from memory; speed = flow / clear area. docs/findings/fast-air-in-duct.md',
           fix: `For ${decimals(flow * 1000, 1)} L/s a clear area of ${decimals(area * 1e4, 0)} cm2, a round duct of ${decimals(diameter * 1000, 0)} mm, brings it to ${decimals(aimedSpeed, 2)} m/s.`,
           figures: { speedMPerS: mPerS, quietSpeedMPerS: quietSpeed, flowLPerS: flow * 1000, aimedDiameterM: diameter },
           related: [],

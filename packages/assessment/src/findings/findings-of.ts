@@ -4,11 +4,14 @@ import { boothUnread } from '../unread/booth-unread.js';
 import { cavityResonanceInBand } from './cavity-resonance-in-band.js';
 import { dbaPassesDbfsFails } from './dba-passes-dbfs-fails.js';
 import { fastAirInDuct } from './fast-air-in-duct.js';
+import { floorLoadOverLimit } from './floor-load-over-limit.js';
 import type { Found } from './found.js';
 import { leakCapsWall } from './leak-caps-wall.js';
+import { moreAirNeeded } from './more-air-needed.js';
 import { noFreshAir } from './no-fresh-air.js';
 import { ranked } from './ranked.js';
 import { ratingHidesLowFrequency } from './rating-hides-low-frequency.js';
+import { tallerThanTheRoom } from './taller-than-the-room.js';
 import { thirdLeaf } from './third-leaf.js';
 
 /** All findings, in the order of what to change first. */
@@ -22,9 +25,12 @@ export function findingsOf(context: JudgedContext): Finding[] {
     ...cavityResonanceInBand(context),
     ...dbaPassesDbfsFails(context),
     ...fastAirInDuct(context),
+    ...floorLoadOverLimit(readable),
     ...leakCapsWall(readable),
+    ...moreAirNeeded(readable),
     ...noFreshAir(readable),
     ...ratingHidesLowFrequency(context),
+    ...tallerThanTheRoom(readable),
     ...thirdLeaf(context),
   ];
   return ranked(findings, context);

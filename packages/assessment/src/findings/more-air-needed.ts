@@ -1,0 +1,54 @@
+import { flowForCo2 } from '@boothwright/acoustics';
+import type { JudgedContext } from '../assessment-context.js';
+import { decimals } from '../text/decimals.js';
+import { textRange } from '../text/text-range.js';
+import { aimedSpeed } from './fast-air-in-duct.js';
+import type { Found } from './found.js';
+import { missedRequirements } from './missed-requirements.js';
+
+/** The fan runs, and still the CO2 passes the limit that the text asks for. */
+export function moreAirNeeded(context: JudgedContext): Found[] {
+  return missedRequirements(context, 'co2').flatMap(({ requirement, assessed: { booth, result } }) => {
+    const { air } = result;
+    const fan = air?.fanOn;
+    if (air === null || fan === null || fan === undefined) return [];
+    const { limit, range, text } = requirement;
+    const flow = flowForCo2({ limit, supply: air.supplyPpm, generation: air.generationM3PerS });
+    const litres = (value: number) => decimals(value * 1000, 1);
+    const figures: Record<string, number> = {
+      endPpm: fan.endPpm,
+      limitPpm: limit,
+      supplyPpm: air.supplyPpm,
+      flowLPerS: fan.flowM3PerS * 1000,
+    };
+    const found: Omit<Found, 'fix'> = {
+      id: 'more-air-needed',
+      severity: 'warning',
+      range,
+      message: `${booth.name}: with ${litres(fan.flowM3PerS)} L/s the CO2 reaches ${decimals(fan.endPpm, 0)} ppm, where \`${text}\` is asked`,
+      explanation: `Breath brings ${decimals(air.generationM3PerS * 3.6e6, 0)} L of CO2 an hour into ${decimals(air.volumeM3, 1)} m3, and the supply air brings ${decimals(air.supplyPpm, 0)} ppm already. In the long run the concentration settles at supply + G/Q, whatever the volume.`,
+      source: 'Mass balance of a well-mixed space, Q = G / (limit - supply). docs/findings/more-air-needed.md',
+      figures,
+      related: booth.vents
+        .filter((vent) => vent.fan !== undefined)
+        .map((vent) => ({ range: textRange(vent.nameRange), message: 'the vent with the fan' })),
+    };
+    if (flow === null) {
+      return [
+        {
+          ...found,
+          fix: `No flow can hold it: the supply air stands at ${decimals(air.supplyPpm, 0)} ppm. Air the room first, or take the air from outdoors.`,
+        },
+      ];
+    }
+    const diameter = Math.sqrt((4 * flow) / aimedSpeed / Math.PI);
+    return [
+      {
+        ...found,
+        fix: `${litres(flow)} L/s hold ${decimals(limit, 0)} ppm in the long run, however long the session. A clear area of ${decimals((flow / aimedSpeed) * 1e4, 0)} cm2, a round duct of ${decimals(diameter * 1000, 0)} mm, keeps that air slow enough not to hiss; shorter sessions with the door open between them need less.`,
+        figures: { ...figures, neededFlowLPerS: flow * 1000, aimedDiameterM: diameter },
+        meets: true,
+      },
+    ];
+  });
+}
