@@ -64,7 +64,8 @@ export function limitingOverall(
 export function limitingOverallSentence(limiting: LimitingOverall | null, where: 'inside' | 'outside'): string {
   if (limiting === null) return '';
   const { id, source, words, share, band } = limiting;
-  const way = id === 'fan' ? 'is the fan through its duct' : `comes through ${words}, mainly ${source}`;
+  const inwards = id === 'fan' ? 'is the fan through its duct' : `comes through ${words}, mainly ${source}`;
+  const way = where === 'outside' ? `leaves through ${words}` : inwards;
   return ` Of the A-weighted sound ${where} ${decimals(100 * share, 0)} % ${way}, mainly in the third octave of ${hertz(nominalHz[band] as number)}.`;
 }
 

@@ -78,7 +78,7 @@ describe('require voice-outside', () => {
 
   it('says of what the sound that leaves is made, over all bands', () => {
     const { explanation } = onlyVerdict(spec({ requirements: [voice(80)] }));
-    expect(explanation).toMatch(/Of the A-weighted sound outside \d+ % comes through .* third octave of/);
+    expect(explanation).toMatch(/Of the A-weighted sound outside \d+ % leaves through .* third octave of/);
   });
 });
 
