@@ -124,6 +124,26 @@ require stc of shell >= 10
   });
 });
 
+describe('an error in a variant, from the text on', () => {
+  it('withdraws the verdicts of that variant and leaves the base', () => {
+    const text = `
+material board { kind panel; density 650 kg/m3; modulus 3 GPa }
+assembly shell { board 18 mm; air 60 mm; board 12 mm }
+booth box { inside 1.3 m x 1.5 m x 1.84 m; walls shell; roof shell; floor shell }
+require mass <= 1000 kg
+variant other { assembly shell { board 18 mm; bord 900 mm } }
+`;
+    const { spec: checked } = checkSpec('test.booth', {
+      read: (path) => (path === 'test.booth' ? { kind: 'text' as const, text } : { kind: 'missing' as const }),
+    });
+    const { requirements, unread, variants } = assess(checked);
+    expect(requirements[0]?.verdict).toBe('met');
+    expect(unread).toEqual([]);
+    expect(variants.other?.unread.length).toBeGreaterThan(0);
+    expect(variants.other?.requirements[0]?.verdict).toBe('not-assessed');
+  });
+});
+
 describe('what rests on absence, beside an error in the text', () => {
   const unread = [{ part: 'booth' as const, name: 'alcove', message: 'not a length', range: place() }];
   const bare = booth(shell, { doors: [], vents: [], linings: [], faces: { ...booth().faces, roof: undefined } });
