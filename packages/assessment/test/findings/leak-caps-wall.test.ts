@@ -67,6 +67,13 @@ describe(id, () => {
     expect(finding?.fix).toContain('hole cable');
   });
 
+  it('says that closing makes no difference instead of the same figure twice', () => {
+    const rumble = site({ sources: [noise('rumble', [100, 40, 0, 0, 0, 0, 0])] });
+    const [finding] = findingsById(spec({ walls: [heavy], booths: [leaky(5e-3)], site: rumble }), id);
+    expect(finding?.explanation).toContain('makes no difference to the noise inside');
+    expect(finding?.explanation).not.toMatch(/from ([\d.]+) to \1 dBA/);
+  });
+
   it('is only information when other bands set the level inside', () => {
     const rumble = site({ sources: [noise('rumble', [90, 80, 20, 0, 0, 0, 0])] });
     const vents = [vent('intake', { run: given(0.3), bends: given(0), lining: undefined })];
