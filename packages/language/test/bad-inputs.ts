@@ -274,6 +274,8 @@ export const badInputs: readonly BadInput[] = [
   { what: 'plasterboard', files: layers('plasterboard 12.5 mm') },
   { what: 'stone wool in a frame', files: layers('frame 2x4 every 400 mm { fill stone-wool 89 mm }') },
   { what: 'pine as a layer', files: layers('pine 18 mm') },
+  { what: 'pine as a stud', files: layers('frame 2x4 every 400 mm of pine') },
+  { what: 'a door leaf of lumber', files: door('size 700 mm x 1900 mm; leaf softwood 40 mm') },
   {
     what: 'many materials without the catalogue',
     files: 'assembly shell {\n  osb 9 mm\n  drywall 12 mm\n  mineral-wool-40 50 mm\n  osb 9 mm\n}\n',

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type BlockName, defaults, parse, units, vocabulary } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
+import { catalogueTable } from './catalog/catalogue-table.js';
 import { checkText } from './check-text.js';
 import { blockTable, defaultRow, unitRow } from './vocabulary/reference-rows.js';
 
@@ -16,6 +17,10 @@ describe('the language reference', () => {
 
   it('has every unit and every default', () => {
     for (const row of [...units.map(unitRow), ...defaults.map(defaultRow)]) expect(reference).toContain(row);
+  });
+
+  it('has every material of the catalogue', () => {
+    expect(reference).toContain(catalogueTable([...checkText('use catalog\n').spec.materials.values()]));
   });
 
   it('shows only specs that are right', () => {

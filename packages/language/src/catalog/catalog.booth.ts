@@ -69,6 +69,25 @@ material hardboard "hardboard (compressed wood fibre)" {
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 
+# Solid wood is far stiffer along the grain than across it. One figure stands for both ways: that of the table, which is near the stiff one.
+material softwood-board "solid softwood, glued boards" {
+  kind        panel
+  density     440 kg/m3
+  modulus     10.0 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 5000 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2, softwood timber"
+  poisson     0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription"
+  loss-factor 0.05 from practice "as for oak and wood boards in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription"
+}
+
+material oak-board "solid oak, glued boards" {
+  kind        panel
+  density     630 kg/m3
+  modulus     12 GPa
+  poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
+  loss-factor 0.05
+  source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, oak, read in a transcription"
+}
+
 material gypsum-board "gypsum board" {
   kind        panel
   density     760 kg/m3

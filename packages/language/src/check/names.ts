@@ -24,10 +24,15 @@ function cacheOf(ctx: CheckContext): Map<string, Material | undefined> {
 const catalogueMaterials = new WeakMap<Statement, { material: Material | undefined; values: CheckContext['values'] }>();
 
 /** The material of a name, read on first use; undefined and reported when there is none. */
-export function materialNamed(ctx: CheckContext, name: string, range: SourceRange): Material | undefined {
+export function materialNamed(
+  ctx: CheckContext,
+  name: string,
+  range: SourceRange,
+  use: 'layer' | 'frame' = 'layer',
+): Material | undefined {
   const declaration = ctx.program.materials.get(name);
   if (!declaration) {
-    if (!ctx.broken.has(name)) reportUnknown(ctx, name, range, 'material');
+    if (!ctx.broken.has(name)) reportUnknown(ctx, name, range, 'material', use);
     return undefined;
   }
   refer(ctx, 'material', name, range);
@@ -59,6 +64,7 @@ export function reportUnknown(
   name: string,
   range: SourceRange,
   kind: 'material' | 'assembly',
+  use: 'layer' | 'frame' = 'layer',
 ): void {
   const { materials, assemblies, lets } = ctx.program;
   const own = kind === 'material' ? materials : assemblies;
@@ -78,7 +84,7 @@ export function reportUnknown(
     );
     return;
   }
-  const trade = kind === 'material' && Object.hasOwn(TRADE_NAMES, name) ? TRADE_NAMES[name]! : undefined;
+  const trade = kind === 'material' ? tradeName(name, use) : undefined;
   const unused =
     kind === 'material' && ![...materials.values()].some((declaration) => isCatalogue(declaration.statement.file));
   if (unused && reportWithoutCatalogue(ctx, name, range, trade)) return;
@@ -92,6 +98,12 @@ export function reportUnknown(
       ? `\`${name}\` is a value, not ${kind === 'material' ? 'a material' : 'an assembly'}`
       : `declare it: \`${kind} ${name} { … }\``);
   complain(ctx, 'unknown-name', range, `no ${kind} is called \`${name}\``, { hint });
+}
+
+/** A wood is boards in a layer and studs in a frame. */
+function tradeName(name: string, use: 'layer' | 'frame'): string | undefined {
+  const trade = Object.hasOwn(TRADE_NAMES, name) ? TRADE_NAMES[name] : undefined;
+  return use === 'frame' ? trade?.replace(/^(softwood|oak)-board$/, '$1') : trade;
 }
 
 let catalogueNames: ReadonlySet<string> | undefined;

@@ -6,7 +6,7 @@ import { NOMINAL_LUMBER } from '../vocabulary/words.js';
 import { factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, headerOf, hearing, keep, slotRange, textOf, warn, wholeOf } from './context.js';
 import { declaredMaterial, materialNamed } from './names.js';
-import { readLayer } from './read-layer.js';
+import { boardHint, readLayer } from './read-layer.js';
 import { numberIn } from './read-value.js';
 
 export function readAssembly(ctx: CheckContext, statement: Statement): Assembly | undefined {
@@ -55,7 +55,7 @@ function readOne(ctx: CheckContext, statement: Statement, label: string): Assemb
       'kind-does-not-fit',
       layer.materialRange,
       `\`${layer.material.name}\` is lumber, which makes frames, not layers`,
-      { hint: 'write `frame … of` with it, or use a board' },
+      { hint: boardHint(ctx, layer.material.name) },
     );
     return undefined;
   }
@@ -159,7 +159,7 @@ function frameSize(
 function lumberOf(ctx: CheckContext, statement: Statement, about: string): Material | undefined {
   const named = wordIn(statement, 'lumber');
   if (named) {
-    const material = materialNamed(hearing(ctx, statement), named.word, named.range);
+    const material = materialNamed(hearing(ctx, statement), named.word, named.range, 'frame');
     if (!material || material.kind === 'lumber') return material;
     complain(
       ctx,

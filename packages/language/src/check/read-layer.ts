@@ -81,6 +81,14 @@ function amountRule(label: string, zeroMeansAbsent: boolean): NumberRule {
   };
 }
 
+/** What to write for a wood that is known as lumber only where a board belongs. */
+export function boardHint(ctx: CheckContext, lumber: string): string {
+  const board = `${lumber}-board`;
+  return ctx.program.materials.has(board)
+    ? `write \`${board}\` for boards of it, or \`frame … of ${lumber}\` for studs`
+    : `declare the board: \`material ${board} { kind panel; density DENSITY; modulus PRESSURE }\``;
+}
+
 function canBeAbsent(material: Material): boolean {
   return material.kind !== 'panel' && material.kind !== 'lumber';
 }

@@ -5,7 +5,7 @@ import { assemblyNamed } from './assembly-names.js';
 import { type BlockReader, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, hearing, rangeIn, wholeOf } from './context.js';
 import { reportUnknown } from './names.js';
-import { readLayer } from './read-layer.js';
+import { boardHint, readLayer } from './read-layer.js';
 import { readSize2 } from './read-site.js';
 import { factChoice, factNumber, factNumberOr, type NumberRule, numberIn, readBands } from './read-value.js';
 
@@ -85,7 +85,7 @@ function readSheet(reader: BlockReader, keyword: 'leaf' | 'pane'): Assembly | un
       'kind-does-not-fit',
       layer.materialRange,
       `a ${keyword} of \`${name.word}\`, a ${layer.material.kind} material, would not stand on its own`,
-      { hint: 'use a panel, or an assembly' },
+      { hint: layer.material.kind === 'lumber' ? boardHint(ctx, name.word) : 'use a panel, or an assembly' },
     );
     return undefined;
   }

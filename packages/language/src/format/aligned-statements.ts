@@ -72,6 +72,11 @@ function headTokens(statement: Statement, line: Line): number | undefined {
   if (fact.keyword === 'let' || (fact.keyword === '' && code.some((token) => token.text === '=')))
     return code.findIndex((token) => token.text === '=');
   if (fact.declares) return undefined;
+  // A requirement is a phrase: its sign stands in the column, behind all that says what is required.
+  if (fact.keyword.startsWith('require ')) {
+    const sign = code.findIndex((token) => token.text === '<=' || token.text === '>=' || token.text === 'within');
+    return sign > 0 ? sign : undefined;
+  }
   const head = fact.keyword === '' ? 1 : fact.keyword.split(' ').length;
   return code.length > head ? head : undefined;
 }

@@ -68,6 +68,7 @@ describe('figures of the catalogue that can be worked out again', () => {
     // C. Hopkins, Sound Insulation (2007), Table A2: density, plate longitudinal wave speed, Poisson's ratio.
     ['birch-plywood', 710, 3850, 0.3],
     ['osb', 590, 2570, 0.3],
+    ['softwood-board', 440, 5000, 0.3],
     ['gypsum-board-reinforced', 800, 2010, 0.3],
   ])(
     'the modulus of %s is density x speed^2 x (1 - nu^2), to the rounding of three digits',

@@ -34,8 +34,20 @@ describe('format(text)', () => {
   });
 
   it('keeps a hyphen, a minus and a broken number as they are', () => {
-    for (const text of ['let a = b - c', 'let a = -3 mm', 'let a = 2-1/2 in', 'let a = (b + c)/2', 'let a = b * c'])
+    for (const text of ['let a = b - c', 'let a = -3 mm', 'let a = 2-1/2 in', 'let a = b/c', 'let a = b * c'])
       expect(format(text)).toBe(`${text}\n`);
+  });
+
+  it('puts blanks around the signs of a calculation, but none into a unit', () => {
+    expect(format('let a = 3 mm+2 mm*b\n')).toBe('let a = 3 mm + 2 mm * b\n');
+    expect(format('let a = (b+c)/2\nlet d = 6 ft/(2*b)\n')).toBe('let a = (b + c) / 2\nlet d = 6 ft / (2 * b)\n');
+    expect(format('let a = 5 kPa.s/m2\n')).toBe('let a = 5 kPa.s/m2\n');
+  });
+
+  it('puts the signs of requirements in a column and no gap into what they are about', () => {
+    expect(format('require stc of wall >= 45\nrequire isolation >= 30 dB against tram\nrequire co2 <= 900 ppm\n')).toBe(
+      'require stc of wall >= 45\nrequire isolation   >= 30 dB against tram\nrequire co2         <= 900 ppm\n',
+    );
   });
 
   it('keeps CRLF line ends', () => {
