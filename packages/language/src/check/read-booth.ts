@@ -16,7 +16,7 @@ import {
   wordIn,
 } from './block-reader.js';
 import { checkGeometry } from './check-geometry.js';
-import { type CheckContext, complain, fallback, headerOf, hearing, keep, warn, wholeOf } from './context.js';
+import { type CheckContext, complain, fallback, headerOf, hearing, keep, wholeOf } from './context.js';
 import { assemblyThickness, isPartial, readLayers } from './read-assembly.js';
 import {
   type OpeningBase,
@@ -91,13 +91,19 @@ function readFaces(reader: BlockReader): Faces {
       missing.length >= 4 && WALLS.every((face) => missing.includes(face))
         ? ['walls', ...missing.filter((face) => face === 'roof' || face === 'floor')]
         : missing;
-    warn(
+    // Without `inside` the size of the booth hangs on every face, so that one of them missing is no small thing.
+    const isNeeded = reader.facts.has('outside') && !reader.facts.has('inside');
+    const unknown = isNeeded
+      ? 'the inside follows from `outside` and the layers of every face, unless you add `inside W x D x H`'
+      : 'what comes through is unknown until then';
+    complain(
       ctx,
       'face-missing',
       headerOf(header),
       `${reader.label} does not say what its ${andList(list)} ${list.length > 1 || list[0] === 'walls' ? 'are' : 'is'} made of`,
       {
-        hint: `add ${andList(list.map((face) => `\`${face} …\``))} with the name of an assembly; what comes through is unknown until then`,
+        severity: isNeeded ? 'error' : 'warning',
+        hint: `add ${andList(list.map((face) => `\`${face} …\``))} with the name of an assembly; ${unknown}`,
       },
     );
   }
@@ -135,13 +141,11 @@ function insideFromOutside(reader: BlockReader, outside: Size3 | undefined, face
 /** True when the inside is unknown only because of what has been complained about: the outside, a face or a layer. */
 function isReported(reader: BlockReader, outside: Size3 | undefined, faces: Faces): boolean {
   if (reader.facts.has('outside') && !outside) return true;
+  const isStated = (face: Face): boolean =>
+    reader.facts.has(face) || (reader.facts.has('walls') && (WALLS as readonly string[]).includes(face));
+  if (outside && !FACES.every(isStated)) return true;
   if (FACES.some((face) => faces[face] && isPartial(faces[face].assembly.layers))) return true;
-  const keywords = ['walls', ...FACES].filter((keyword) => reader.facts.has(keyword));
-  return keywords.some((keyword) =>
-    (keyword === 'walls' ? WALLS.filter((face) => !reader.facts.has(face)) : [keyword as Face]).some(
-      (face) => !faces[face],
-    ),
-  );
+  return FACES.some((face) => isStated(face) && !faces[face]);
 }
 
 function reportNoInside({ ctx, header, label }: BlockReader, outside: Size3 | undefined, faces: Faces): void {

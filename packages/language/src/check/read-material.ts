@@ -3,6 +3,7 @@ import type { Evidence, Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { andList } from '../text/and-list.js';
 import { materialBlock } from '../vocabulary/material-facts.js';
+import { shapeText } from '../vocabulary/shape-text.js';
 import { type BlockReader, factOf, isUnfinished, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, fallback, headerOf, isCatalogue, keep, slotRange, wholeOf } from './context.js';
 import { evidenceOf, type NumberRule, numberIn, originOf, readBands, readPrice } from './read-value.js';
@@ -187,16 +188,18 @@ function reportNeeded(reader: BlockReader, kind: MaterialKind): void {
   const missing = NEEDED[kind].filter((group) => !group.some((keyword) => reader.facts.has(keyword)));
   if (missing.length === 0 || !reader.header.complete || isUnfinished(reader)) return;
   const list = missing.map((group) => group.map((keyword) => `\`${keyword}\``).join(' or ')).join(' and ');
-  const examples = missing.map(
-    ([keyword]) => `\`${materialBlock.facts.find((fact) => fact.keyword === keyword)!.example}\``,
-  );
+  const shapes = missing.map(([keyword]) => {
+    const { sourced: _, ...fact } = materialBlock.facts.find((candidate) => candidate.keyword === keyword)!;
+    return `\`${shapeText(fact)}\``;
+  });
   complain(
     reader.ctx,
     'fact-missing',
     headerOf(reader.header),
     `${reader.label} has no ${list}, which a ${kind} material needs`,
     {
-      hint: `add it, like ${andList(examples)}`,
+      // The shape and not an example: an invented figure must not end up in a spec.
+      hint: `add ${andList(shapes)}`,
     },
   );
 }

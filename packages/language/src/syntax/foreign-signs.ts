@@ -1,5 +1,5 @@
 import { isUnitWord } from '../units/unit-names.js';
-import { BrokenLine, endsFact, isSymbol, isWord, next, type ParserState, peek, report } from './parser-state.js';
+import { BrokenLine, endsLine, isSymbol, type ParserState, peek, report } from './parser-state.js';
 import type { Token } from './token.js';
 
 /** Signs of money and the code that is most likely meant; the dollar is that of several countries. */
@@ -105,7 +105,7 @@ function textOf(state: ParserState, from: number, to: number): string {
 /** `2 x 4`, `2X4` or `2"x4"` where no unit follows: nominal lumber, which is one word. */
 export function rejectLooseNominal(state: ParserState): void {
   const first = peek(state);
-  if (first.kind !== 'number') return;
+  if (first.kind !== 'number' && !(first.kind === 'nominal' && isInchSign(peek(state, 1)))) return;
   const rest = state.text.slice(first.from, first.from + 40);
   const match = /^(\d+)[ \t]*["”″]?[ \t]*[xX×][ \t]*(\d+)[ \t]*["”″]?(?![\d.])(?=[ \t]*([a-zA-Z]*))/u.exec(rest);
   if (!match || (match[3] && isUnitWord(match[3]))) return;
@@ -171,10 +171,6 @@ export function rejectCommaInNumber(state: ParserState, number: Token): void {
   throw new BrokenLine();
 }
 
-function endsLine(token: Token): boolean {
-  return endsFact(token) || isSymbol(token, '{');
-}
-
 /** Index of the last token of a number with commas that starts at `i`; undefined when there is none. */
 function commaNumber(state: ParserState, i: number): number | undefined {
   if (state.tokens[i]?.kind !== 'number') return undefined;
@@ -206,14 +202,4 @@ function commaAdvice(text: string): { readonly id: string; readonly message: str
     };
   }
   return { id: 'decimal-comma', message: `\`${text}\` has a decimal comma`, hint: `write \`${pieces.join('.')}\`` };
-}
-
-/** True when the words `let NAME =` come next. */
-export function startsLet(state: ParserState): boolean {
-  return isWord(peek(state), 'let') && peek(state, 1).kind === 'word' && isSymbol(peek(state, 2), '=');
-}
-
-/** Goes past what is left of a line, up to a `{`. */
-export function skipLine(state: ParserState): void {
-  while (!endsLine(peek(state))) next(state);
 }

@@ -2,7 +2,17 @@ import { limits } from '../limits.js';
 import type { Block, BlockName, Fact } from '../vocabulary/shape.js';
 import { blockOf, overrideFact, vocabulary } from '../vocabulary/vocabulary.js';
 import { EVIDENCE_WORDS } from '../vocabulary/words.js';
-import { skipLine, startsLet } from './foreign-signs.js';
+import {
+  type Braceless,
+  belongsOutside,
+  closesTooEarly,
+  forgottenBraces,
+  isStray,
+  type Open,
+  startsLet,
+  startsTopLevel,
+} from './brace-guesses.js';
+import { factsStartingWith } from './facts-starting-with.js';
 import { fixedWords, parseParts } from './parse-parts.js';
 import {
   BrokenLine,
@@ -19,11 +29,9 @@ import {
   peek,
   previous,
   report,
+  skipLine,
 } from './parser-state.js';
 import type { BlockNode, Slot, SourceClause, Span, Statement } from './tree.js';
-
-/** The open blocks from the file to the innermost one. */
-type Open = readonly BlockName[];
 
 const wordsOf = new WeakMap<Fact, ReadonlySet<string>>();
 
@@ -34,22 +42,6 @@ function factWords(fact: Fact): ReadonlySet<string> {
     wordsOf.set(fact, words);
   }
   return words;
-}
-
-/** Facts by first word, per block. */
-const factIndex = new Map<BlockName, ReadonlyMap<string, readonly Fact[]>>(
-  vocabulary.map((block) => {
-    const index = new Map<string, Fact[]>();
-    for (const fact of block.facts) {
-      const word = fact.keyword.split(' ')[0]!;
-      index.set(word, [...(index.get(word) ?? []), fact]);
-    }
-    return [block.name, index];
-  }),
-);
-
-function factsStartingWith(block: BlockName, word: string): readonly Fact[] {
-  return (word && factIndex.get(block)!.get(word)) || [];
 }
 
 /** Everything outside blocks, to the end of the text. */
@@ -106,7 +98,7 @@ function parseStatement(state: ParserState, open: Open): Statement {
   let clause: SourceClause | undefined;
   let complete = true;
   let headerTo = start.to;
-  let braceless = false;
+  let braceless: Braceless;
   try {
     const found = findFact(state, around, open);
     fact = found.fact;
@@ -114,7 +106,7 @@ function parseStatement(state: ParserState, open: Open): Statement {
     parseParts(state, fact.parts, { slots, words: factWords(fact), example: fact.example });
     if (fact.sourced) clause = parseClause(state);
     headerTo = Math.max(previous(state)?.to ?? start.to, start.to);
-    braceless = finishHeader(state, fact, open) === 'braceless';
+    braceless = finishHeader(state, fact, open);
   } catch (error) {
     if (!(error instanceof BrokenLine)) throw error;
     complete = false;
@@ -125,7 +117,7 @@ function parseStatement(state: ParserState, open: Open): Statement {
   const header = { from: start.from, to: headerTo };
   const body =
     braceless && fact?.block
-      ? parseBlock(state, fact.block.name, [...open, fact.block.name], header)
+      ? parseBlock(state, fact.block.name, [...open, fact.block.name], header, braceless)
       : parseBody(state, fact, open, header, complete);
   const block = body === 'broken' ? undefined : body;
   return {
@@ -260,8 +252,7 @@ function parseClause(state: ParserState): SourceClause | undefined {
   return { evidence, text: text.text.slice(1, -1), from: from.from, to: text.to };
 }
 
-/** `'braceless'` when the `{` was forgotten although a block follows; that has been complained about. */
-function finishHeader(state: ParserState, fact: Fact, open: Open): 'braceless' | undefined {
+function finishHeader(state: ParserState, fact: Fact, open: Open): Braceless {
   const token = peek(state);
   if (fact.block) {
     if (state.probe) expecting(state, { kind: 'word', word: '{' });
@@ -279,11 +270,19 @@ function finishHeader(state: ParserState, fact: Fact, open: Open): 'braceless' |
       next(state);
       return undefined;
     }
-    if (token.kind === 'newline' && open.length <= limits.blockDepth && bracesAhead(state) >= open.length) {
+    const braceless = forgottenBraces(state, fact.block.name, open);
+    if (braceless) {
       const last = previous(state)!;
       const header = state.text.slice(lineStart(state), last.to);
-      report(state, 'brace-missing', last, 'the `{` that opens this block is missing', `write \`${header} {\``);
-      return 'braceless';
+      const closing = braceless === 'both' ? ', and a `}` behind its last line' : '';
+      report(
+        state,
+        'brace-missing',
+        last,
+        'the `{` that opens this block is missing',
+        `write \`${header} {\`${closing}`,
+      );
+      return braceless;
     }
     fail(state, 'block-missing', '`{`', `write it like \`${fact.example}\``);
   }
@@ -349,7 +348,7 @@ function skipBalanced(state: ParserState): void {
   }
 }
 
-function parseBlock(state: ParserState, name: BlockName, open: Open, header: Span): BlockNode {
+function parseBlock(state: ParserState, name: BlockName, open: Open, header: Span, braceless?: Braceless): BlockNode {
   const brace = isSymbol(peek(state), '{') ? next(state) : previous(state)!;
   const statements: Statement[] = [];
   const done = (closed: boolean): BlockNode => ({
@@ -383,7 +382,7 @@ function parseBlock(state: ParserState, name: BlockName, open: Open, header: Spa
     }
     if (token.kind === 'newline') {
       if (state.index >= state.tokens.length - 1) {
-        reportUnclosed(state, name, header, undefined);
+        if (braceless !== 'both') reportUnclosed(state, name, header, undefined);
         return done(false);
       }
       next(state);
@@ -393,7 +392,7 @@ function parseBlock(state: ParserState, name: BlockName, open: Open, header: Spa
       (name === 'variant' ? statements : state.strays).push(stray);
     } else {
       if (belongsOutside(state, open)) {
-        reportUnclosed(state, name, header, token.text);
+        if (braceless !== 'both') reportUnclosed(state, name, header, token.text);
         return done(false);
       }
       if (tooManyStatements(state, token)) {
@@ -403,12 +402,6 @@ function parseBlock(state: ParserState, name: BlockName, open: Open, header: Spa
       statements.push(parseStatement(state, open));
     }
   }
-}
-
-/** True when a `let` stands in a block that is closed further on, so that it is the `let` that is out of place. */
-function isStray(state: ParserState, open: Open): boolean {
-  if (previous(state)?.kind !== 'newline' || state.strays.length >= limits.related) return true;
-  return bracesAhead(state, true) >= open.length - 1;
 }
 
 /** The line is read as if it stood outside, or as a change of the variant it stands in, so that whoever uses its name is not told again. */
@@ -431,69 +424,4 @@ function reportUnclosed(state: ParserState, name: BlockName, header: Span, befor
     `this \`${name}\` block is never closed`,
     before === undefined ? 'add a `}`' : `add a \`}\` before \`${before}\``,
   );
-}
-
-/** A line start that can only be a declaration of the file. */
-function startsTopLevel(state: ParserState, index: number): boolean {
-  const token = state.tokens[index]!;
-  if (token.kind !== 'word' || (index > 0 && state.tokens[index - 1]!.kind !== 'newline')) return false;
-  const facts = factsStartingWith('file', token.text);
-  if (facts.length === 0) return false;
-  const after = state.tokens[index + 1]!;
-  return after.kind === 'word' || after.kind === 'string' || isSymbol(after, '{');
-}
-
-/**
- * True when the line belongs to a block around the innermost one, so that the innermost was never closed: it starts a
- * block or declaration of an outer block, or it is a fact of an outer one and a `}` is missing further on.
- */
-function belongsOutside(state: ParserState, open: Open): boolean {
-  const token = peek(state);
-  const name = open.at(-1)!;
-  if (token.kind !== 'word' || previous(state)?.kind !== 'newline' || factsStartingWith(name, token.text).length > 0)
-    return false;
-  const outer = open.slice(0, -1).findLast((candidate) => factsStartingWith(candidate, token.text).length > 0);
-  if (outer === undefined) return false;
-  const after = peek(state, 1);
-  if (outer === 'file') return startsTopLevel(state, state.index);
-  const fact = factsStartingWith(outer, token.text)[0]!;
-  if (fact.block) return after.kind === 'word' || after.kind === 'string';
-  if (blockOf(name).facts.some((candidate) => candidate.keyword === '')) return false;
-  return bracesAhead(state) < open.length - 1;
-}
-
-/** Guesses about braces look only so far, so that no text makes them dear. */
-function lookahead(state: ParserState): number {
-  return Math.min(state.tokens.length, state.index + limits.lookahead);
-}
-
-/** How many blocks that are open now are closed before the next declaration of the file. */
-function bracesAhead(state: ParserState, pastLets = false): number {
-  let depth = 0;
-  let closed = 0;
-  for (let i = state.index; i < lookahead(state); i++) {
-    const token = state.tokens[i]!;
-    if (isSymbol(token, '{')) depth++;
-    else if (isSymbol(token, '}')) {
-      if (depth > 0) depth--;
-      else closed++;
-    } else if (depth === 0 && i > state.index && startsTopLevel(state, i)) {
-      if (!pastLets || state.tokens[i]!.text !== 'let') break;
-    }
-  }
-  return closed;
-}
-
-/** True when facts and another `}` follow before the next declaration of the file. */
-function closesTooEarly(state: ParserState): boolean {
-  let depth = 0;
-  let content = false;
-  for (let i = state.index + 1; i < lookahead(state); i++) {
-    const token = state.tokens[i]!;
-    if (startsTopLevel(state, i)) return false;
-    if (isSymbol(token, '{')) depth++;
-    else if (isSymbol(token, '}') && --depth < 0) return content;
-    else if (token.kind === 'word') content = true;
-  }
-  return false;
 }

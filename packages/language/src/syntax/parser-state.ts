@@ -49,6 +49,16 @@ export function endsFact(token: Token): boolean {
   return token.kind === 'newline' || (token.kind === 'symbol' && (token.text === ';' || token.text === '}'));
 }
 
+/** What ends a fact, or a `{`, which ends its header. */
+export function endsLine(token: Token): boolean {
+  return endsFact(token) || isSymbol(token, '{');
+}
+
+/** Goes past what is left of a line, up to a `{`. */
+export function skipLine(state: ParserState): void {
+  while (!endsLine(peek(state))) next(state);
+}
+
 export function expecting(state: ParserState, expectation: Expectation): void {
   if (state.probe && state.probe.index === state.index) state.probe.found.push(expectation);
 }
