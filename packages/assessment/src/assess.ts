@@ -119,6 +119,7 @@ function assessOne(spec: BoothSpec, memo: Memo) {
     refused,
     assemblies: context.assemblies,
     booths: Object.fromEntries(booths.map((booth) => [booth.booth.name, booth.result])),
+    unknownFans: new Set(booths.filter(({ unknownFans }) => unknownFans.length > 0).map(({ booth }) => booth.name)),
     requirements,
     findings: findingsOf(judged),
     cautions: cautionsOf(judged),

@@ -13,8 +13,13 @@ export interface TransmissionLoss {
   readonly total: readonly number[];
   readonly airborne: readonly number[];
   readonly connections: readonly number[] | null;
-  /** dB per band: the model's half-width widened by the stated tolerances. */
+  /** dB per band: the model's half-width widened by the stated tolerances and by what lies above the practical ceiling. */
   readonly halfWidth: readonly number[];
+  /** dB per band: the model's half-width widened by the stated tolerances alone. */
+  readonly modelHalfWidth: readonly number[];
+  /** dB per band: ends of the range. Above the practical ceiling the value itself is the upper end. */
+  readonly low: readonly number[];
+  readonly high: readonly number[];
 }
 
 /** Transmission loss of a build-up of this size in third-octave bands, with its range. Memoised on physical inputs. */
@@ -28,19 +33,25 @@ export function transmissionLossOf(
   const curve = curveOf(construction, size, air, memo);
   const spread = toleranceSpread(assembly, air, memo);
   const table = transmissionLossHalfWidth[construction.kind];
+  const modelHalfWidth = spread.map((width, band) =>
+    combinedHalfWidth(width, halfWidthAt(table, nominalHz[band] as number)),
+  );
+  const { total } = curve;
+  const halfWidth = modelHalfWidth.map((width, band) =>
+    combinedHalfWidth(width, Math.max(0, (total[band] as number) - practicalCeilingDb)),
+  );
   return {
     ...curve,
-    halfWidth: spread.map((width, band) =>
-      combinedHalfWidth(
-        width,
-        halfWidthAt(table, nominalHz[band] as number),
-        Math.max(0, (curve.total[band] as number) - practicalCeilingDb),
-      ),
+    halfWidth,
+    modelHalfWidth,
+    low: total.map((loss, band) => loss - (halfWidth[band] as number)),
+    high: total.map((loss, band) =>
+      Math.max(loss, Math.min(loss, practicalCeilingDb) + (modelHalfWidth[band] as number)),
     ),
   };
 }
 
-type Curve = Omit<TransmissionLoss, 'halfWidth'>;
+type Curve = Pick<TransmissionLoss, 'total' | 'airborne' | 'connections'>;
 
 /**
  * Frequencies per band for the effect of tolerances. A range needs no tenth of a decibel, and a text with a tolerance on

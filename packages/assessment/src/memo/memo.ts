@@ -5,6 +5,8 @@ export interface Memo {
   readonly size: number;
   /** How often `of` had to compute since the memo was made; lets a test see that an edit recomputes only its own. */
   readonly computed: number;
+  /** The same by kind of result: the first word of the key. */
+  readonly computedByKind: Readonly<Record<string, number>>;
 }
 
 /**
@@ -16,6 +18,7 @@ export const memoCapacity = 2000;
 export function createMemo(capacity: number = memoCapacity): Memo {
   const entries = new Map<string, unknown>();
   let computed = 0;
+  const byKind: Record<string, number> = {};
   return {
     of<T>(key: string, compute: () => T): T {
       if (entries.has(key)) {
@@ -26,6 +29,8 @@ export function createMemo(capacity: number = memoCapacity): Memo {
       }
       const value = compute();
       computed += 1;
+      const kind = key.slice(0, key.indexOf(' '));
+      byKind[kind] = (byKind[kind] ?? 0) + 1;
       entries.set(key, value);
       if (entries.size > capacity) {
         const oldest = entries.keys().next().value;
@@ -38,6 +43,9 @@ export function createMemo(capacity: number = memoCapacity): Memo {
     },
     get computed() {
       return computed;
+    },
+    get computedByKind() {
+      return { ...byKind };
     },
   };
 }

@@ -12,15 +12,12 @@ export function judgeRating(
 ): RequirementResult {
   const { rating } = requirement;
   const limit = requirement.limit.value;
-  const half = assembly.transmissionLossRangeDb;
-  const moved = (direction: 1 | -1) =>
-    ratingsOf(assembly.transmissionLossDb.map((loss, band) => loss + direction * (half[band] as number)))[rating];
   const name = rating === 'stc' ? 'STC' : 'Rw';
   const value = {
     value: assembly.ratings[rating],
-    low: moved(-1),
-    high: moved(1),
-    basis: 'rating of the curve lowered and raised by its half-widths; docs/models/uncertainty.md',
+    low: ratingsOf(assembly.transmissionLossLowDb)[rating],
+    high: ratingsOf(assembly.transmissionLossHighDb)[rating],
+    basis: 'ratings of the lower and the upper end of the curve; docs/models/uncertainty.md',
   };
   const { widthM, heightM } = assembly.panel;
   return judged({

@@ -69,8 +69,11 @@ export interface AssemblyResult {
   /** The size for which the curve holds. */
   readonly panel: { readonly widthM: number; readonly heightM: number };
   readonly transmissionLossDb: readonly number[];
-  /** Half-width of the stated range, per band. */
+  /** Half-width of the range of the model, per band. */
   readonly transmissionLossRangeDb: readonly number[];
+  /** Ends of the range per band; above a practical ceiling the lower end falls back to it, and the value is the upper. */
+  readonly transmissionLossLowDb: readonly number[];
+  readonly transmissionLossHighDb: readonly number[];
   /** The part that goes straight through, and the part through the frame; null without a frame connection. */
   readonly airbornePathDb: readonly number[];
   readonly framePathDb: readonly number[] | null;

@@ -60,7 +60,12 @@ const definitions = {
     range: ref('range'),
     panel: record({ widthM: number, heightM: number }, 'The size for which the curve holds.'),
     transmissionLossDb: bandNumbers,
-    transmissionLossRangeDb: { ...bandNumbers, description: 'Half-width of the stated range.' },
+    transmissionLossRangeDb: { ...bandNumbers, description: 'Half-width of the range of the model.' },
+    transmissionLossLowDb: {
+      ...bandNumbers,
+      description: 'Lower end of the range; above a practical ceiling it falls back to that ceiling.',
+    },
+    transmissionLossHighDb: { ...bandNumbers, description: 'Upper end of the range.' },
     airbornePathDb: bandNumbers,
     framePathDb: nullable(bandNumbers),
     ratings: ref('ratings'),

@@ -3,20 +3,32 @@ import type { AssemblyResult, BoothResult, VariantResult } from '../result/resul
 import { hertz } from '../text/hertz.js';
 
 type Change = VariantResult['changes'][number];
-type Figures = ReadonlyMap<string, { readonly value: number | null; readonly unit: string }>;
+type Figures = Map<string, { readonly value: number | null; readonly unit: string }>;
 
 interface Results {
   readonly assemblies: Readonly<Record<string, AssemblyResult>>;
   readonly booths: Readonly<Record<string, BoothResult>>;
+  /** Booths with a fan whose sound power is not known. */
+  readonly unknownFans: ReadonlySet<string>;
 }
 
 /** Changes below this share of the larger figure are rounding, not news. */
 const leastChange = 1e-9;
 
-/** Figures that differ between the base and a variant, in the order of the base. */
+/**
+ * Figures that differ between the base and a variant, in the order of the base. Where a variant moves other air with a
+ * fan of unknown sound power, its noise inside is not that of the base: it is not known, and stands as null.
+ */
 export function changesBetween(base: Results, variant: Results): Change[] {
   const before = figuresOf(base);
   const after = figuresOf(variant);
+  for (const name of variant.unknownFans) {
+    if (flowOf(base.booths[name]) === flowOf(variant.booths[name])) continue;
+    for (const what of noiseFigures) {
+      const figure = after.get(`${name}: ${what}`);
+      if (figure !== undefined) after.set(`${name}: ${what}`, { ...figure, value: null });
+    }
+  }
   const names = [...new Set([...before.keys(), ...after.keys()])];
   return names.flatMap((what) => {
     const from = before.get(what);
@@ -29,6 +41,20 @@ export function changesBetween(base: Results, variant: Results): Change[] {
     };
     return differs(change.base, change.variant) ? [change] : [];
   });
+}
+
+/** Figures of the noise inside that a fan of unknown sound power leaves open. */
+const noiseFigures = [
+  'noise inside',
+  'noise inside unweighted',
+  'noise criterion',
+  'room tone',
+  'loudest band inside',
+] as const;
+
+/** m3/s with the fan on; zero without one. */
+function flowOf(booth: BoothResult | undefined): number {
+  return booth?.air?.fanOn?.flowM3PerS ?? 0;
 }
 
 function differs(a: number | null, b: number | null): boolean {
@@ -48,8 +74,8 @@ export function voiceBandMean(transmissionLoss: readonly number[]): number {
   return inBand.reduce((sum, loss) => sum + loss, 0) / inBand.length;
 }
 
-function figuresOf({ assemblies, booths }: Results): Figures {
-  const figures = new Map<string, { value: number | null; unit: string }>();
+function figuresOf({ assemblies, booths }: Pick<Results, 'assemblies' | 'booths'>): Figures {
+  const figures: Figures = new Map();
   const put = (what: string, value: number | null, unit: string) => figures.set(what, { value, unit });
   for (const [name, assembly] of Object.entries(assemblies)) {
     put(`${name}: STC`, assembly.ratings.stc, '');

@@ -2,7 +2,19 @@ import { airProperties } from '@boothwright/acoustics';
 import { expect, it } from 'vitest';
 import { assessAssembly } from '../../src/index.js';
 import { createMemo } from '../../src/memo/memo.js';
-import { airGap, assembly, byMass, carpet, plywood, sheet, shell, vinyl } from '../fixtures/spec-builder.js';
+import { practicalCeilingDb } from '../../src/uncertainty/model-uncertainty.js';
+import {
+  airGap,
+  assembly,
+  byMass,
+  carpet,
+  gypsum,
+  plywood,
+  sheet,
+  shell,
+  vinyl,
+  wool,
+} from '../fixtures/spec-builder.js';
 
 const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
 
@@ -40,4 +52,28 @@ it('assessAssembly(assembly) rates a wall higher with no gap than with a thin on
     assessAssembly(assembly('wall', byMass(vinyl, 4.9), airGap(gap), sheet(plywood, 0.006)), air, createMemo()).ratings
       .stc;
   expect(rate(0)).toBeGreaterThan(rate(0.006));
+});
+
+it('assessAssembly(assembly) lets a promise above the practical ceiling fall back to it, and no other range grow', () => {
+  const double = assembly(
+    'double',
+    sheet(gypsum, 0.0125),
+    sheet(gypsum, 0.0125),
+    sheet(wool, 0.2),
+    airGap(0.1),
+    sheet(gypsum, 0.0125),
+    sheet(gypsum, 0.0125),
+  );
+  const result = assessAssembly(double, air, createMemo());
+  const top = Math.max(...result.transmissionLossDb);
+  const band = result.transmissionLossDb.indexOf(top);
+  expect(top).toBeGreaterThan(80);
+  expect(result.transmissionLossHighDb[band]).toBe(top);
+  expect(result.transmissionLossLowDb[band]).toBeGreaterThan(practicalCeilingDb - 12);
+  expect(result.transmissionLossLowDb[band]).toBeLessThan(practicalCeilingDb);
+  expect(Math.max(...result.transmissionLossRangeDb)).toBeLessThan(15);
+  result.transmissionLossDb.forEach((loss, index) => {
+    expect(result.transmissionLossLowDb[index]).toBeLessThanOrEqual(loss);
+    expect(result.transmissionLossHighDb[index]).toBeGreaterThanOrEqual(loss);
+  });
 });

@@ -1,6 +1,6 @@
 import { octaveTransmissionLoss, thirdsOfOctave } from '@boothwright/acoustics';
 import { describe, expect, it } from 'vitest';
-import { createAssessor } from '../../src/index.js';
+import { type AssemblyResult, createAssessor } from '../../src/index.js';
 import { specOf } from '../fixtures/from-text.js';
 
 // How often do published figures lie within the stated range? Octaves 125 Hz to 4 kHz.
@@ -68,13 +68,23 @@ const walls: Readonly<Record<string, { readonly layers: string; readonly publish
 const text = Object.values(walls).map(({ layers }, index) => `assembly wall-${index} {\n  ${layers}\n}`);
 const spec = specOf(`use catalog\nmaterial sheet { kind limp; density 2400 kg/m3 }\n${text.join('\n')}`);
 const { assemblies } = createAssessor().assess(spec);
+/** Widest half of the range in an octave on the side on which the published value lies. */
+function halfWidthOf(result: AssemblyResult | undefined, octave: number, above: boolean): number {
+  const ends = above ? result?.transmissionLossHighDb : result?.transmissionLossLowDb;
+  return Math.max(
+    ...thirdsOfOctave(octave).map((third) =>
+      Math.abs((ends?.[third] as number) - (result?.transmissionLossDb[third] as number)),
+    ),
+  );
+}
+
 const octaves = Object.entries(walls).flatMap(([name, { published }], index) => {
   const result = assemblies[`wall-${index}`];
   const predicted = octaveTransmissionLoss(result?.transmissionLossDb ?? []).slice(1);
   return published.map((value, octave) => ({
     name,
     residual: (predicted[octave] as number) - value,
-    halfWidth: Math.max(...thirdsOfOctave(octave + 1).map((third) => result?.transmissionLossRangeDb[third] as number)),
+    halfWidth: halfWidthOf(result, octave + 1, (predicted[octave] as number) < value),
   }));
 });
 

@@ -2,7 +2,21 @@ import { describe, expect, it } from 'vitest';
 import { nominalHz } from '../../src/bands/grid.js';
 import { voiceBandMean } from '../../src/variants/changes.js';
 import { assess } from '../fixtures/assessed.js';
-import { airGap, assembly, booth, byMass, noise, site, spec, streetLevels, vinyl } from '../fixtures/spec-builder.js';
+import {
+  airGap,
+  assembly,
+  booth,
+  byMass,
+  given,
+  noise,
+  shell,
+  site,
+  spec,
+  streetLevels,
+  unknownFan,
+  vent,
+  vinyl,
+} from '../fixtures/spec-builder.js';
 
 function variant(name: string, changed: ReturnType<typeof spec>) {
   return {
@@ -54,6 +68,25 @@ describe('changes of a variant', () => {
     const changes = assess({ ...base, variants: [variant('silent', { ...base, session: undefined })] }).variants.silent
       ?.changes;
     expect(changes?.find((change) => change.what === 'alcove: room tone')?.variant).toBeNull();
+  });
+
+  it('leave the noise inside open where a fan of unknown sound power moves other air', () => {
+    const aired = (flow: number) => {
+      const fan = { ...unknownFan, flow: given(flow) };
+      return spec({ booths: [booth(shell, { vents: [vent('in', { fan }), vent('out')] })] });
+    };
+    const base = aired(0.01);
+    const document = assess({ ...base, variants: [variant('more', aired(0.02)), variant('same', aired(0.01))] });
+    const rows = document.variants.more?.changes.filter(({ what }) => what === 'alcove: noise inside');
+    expect(rows).toEqual([
+      {
+        what: 'alcove: noise inside',
+        base: document.booths.alcove?.noise.total.dBA?.value,
+        variant: null,
+        unit: 'dBA',
+      },
+    ]);
+    expect(document.variants.same?.changes).toEqual([]);
   });
 });
 

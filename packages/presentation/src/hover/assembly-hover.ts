@@ -64,14 +64,12 @@ function picture(name: string, result: AssemblyResult, nominalHz: readonly numbe
 function bandTable(result: AssemblyResult): string {
   const whole = (values: readonly number[]) => values.map((value) => formatNumber(value));
   const [lower = [], middle = [], upper = []] = thirdsUnderOctaves(result.transmissionLossDb);
-  const widest = octaveCentres.map((_, octave) =>
-    Math.max(...[0, 1, 2].map((third) => result.transmissionLossRangeDb[octave * 3 + third] ?? 0)),
-  );
   return table(
     ['dB', ...octaveCentres.map(bandName)],
     [
       ['**octave**', ...whole(octaveLoss(result.transmissionLossDb)).map((value) => `**${value}**`)],
-      ['±', ...whole(widest)],
+      ['from', ...whole(octaveLoss(result.transmissionLossLowDb))],
+      ['to', ...whole(octaveLoss(result.transmissionLossHighDb))],
       ['lower third', ...whole(lower)],
       ['middle third', ...whole(middle)],
       ['upper third', ...whole(upper)],

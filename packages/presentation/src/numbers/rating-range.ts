@@ -8,10 +8,8 @@ export interface RatingRange {
 
 /** The ratings of the curve with every band at the low and at the high end of its stated range. */
 export function ratingRange(result: AssemblyResult): RatingRange {
-  const shifted = (sign: 1 | -1) =>
-    result.transmissionLossDb.map((loss, band) => loss + sign * (result.transmissionLossRangeDb[band] ?? 0));
-  const low = shifted(-1);
-  const high = shifted(1);
+  const low = [...result.transmissionLossLowDb];
+  const high = [...result.transmissionLossHighDb];
   return {
     stc: [soundTransmissionClass(low).stc, soundTransmissionClass(high).stc],
     rw: [weightedSoundReduction(low).rw, weightedSoundReduction(high).rw],

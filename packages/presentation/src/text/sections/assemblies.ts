@@ -45,24 +45,19 @@ export function assembliesSection(result: ResultDocument, style: TextStyle): str
   );
   const losses = textTable(
     [{ head: '' }, ...octaveCentres.map((hz) => right(bandName(hz)))],
-    entries.map(([name, assembly]) => [
-      printable(name),
-      ...octaveLoss(assembly.transmissionLossDb).map((loss) => formatNumber(loss)),
-    ]),
+    entries.flatMap(([name, assembly]) => {
+      const low = octaveLoss(assembly.transmissionLossLowDb);
+      const high = octaveLoss(assembly.transmissionLossHighDb);
+      return [
+        [printable(name), ...octaveLoss(assembly.transmissionLossDb).map((loss) => formatNumber(loss))],
+        ['  from', ...low.map((loss) => formatNumber(loss))],
+        ['  to', ...high.map((loss) => formatNumber(loss))],
+      ];
+    }),
   );
-  const widest = Math.max(...entries.flatMap(([, assembly]) => assembly.transmissionLossRangeDb));
   return section(
     'Assemblies, layers from outside to inside',
-    joinLines(
-      ratings,
-      wrapText(
-        `Transmission loss by octave, dB (third-octave bands to ±${formatNumber(widest)} dB):`,
-        style.width,
-        '  ',
-        '    ',
-      ),
-      losses,
-    ),
+    joinLines(ratings, wrapText('Transmission loss by octave with its range, dB:', style.width, '  ', '    '), losses),
     style,
   );
 }

@@ -15,6 +15,7 @@ export function soundInsideSection(booth: BoothResult, suffix: string, style: Te
   const time = (seconds: number | null) => (seconds === null ? '–' : formatNumber(seconds, 2));
   const row = (label: string, values: readonly (number | null)[]) => [label, ...atOctaveCentres(values).map(time)];
   const known = [...atOctaveCentres(eyringS), ...atOctaveCentres(sabineS)].some((seconds) => seconds !== null);
+  const dry = octaveCentres.some((hz, octave) => hz > validFromHz && atOctaveCentres(eyringS)[octave] === null);
   const modes = booth.modesHz.filter(({ hz }) => hz < validFromHz);
   const listed = modes.slice(0, mostModes).map(({ hz, order }) => `${formatNumber(hz)} (${order.join('-')})`);
   const more = modes.length > mostModes ? ` and ${modes.length - mostModes} more` : '';
@@ -36,6 +37,13 @@ export function soundInsideSection(booth: BoothResult, suffix: string, style: Te
         '  ',
         '    ',
       ),
+      dry &&
+        wrapText(
+          'Bands above that without a time absorb more than half of the sound that meets a surface, or the booth has an open face: the sound is no longer spread evenly, and no formula holds; it is dry there',
+          style.width,
+          '  ',
+          '    ',
+        ),
     ),
     style,
   );
