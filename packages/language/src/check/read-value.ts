@@ -233,7 +233,7 @@ function withinRule(
   isMass: boolean,
 ): boolean {
   const wrong = (expected: string): false => {
-    const hint = millimetreHint(text, number, rule);
+    const hint = millimetreHint(text, number, rule) ?? 'check the number, its sign and its unit';
     complain(ctx, 'value-implausible', range, `\`${text}\` cannot be ${rule.noun}: ${expected}`, { hint });
     return false;
   };
