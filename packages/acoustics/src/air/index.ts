@@ -1,0 +1,2 @@
+export * from './air-attenuation.js';
+export * from './air-properties.js';

@@ -1,0 +1,1 @@
+export * from './composite-transmission-loss.js';

@@ -1,0 +1,2 @@
+export * from './noise-criterion.js';
+export * from './noise-criterion-curve.js';

@@ -1,0 +1,2 @@
+export * from './argument-error.js';
+export * from './require-number.js';

@@ -1,0 +1,33 @@
+export {
+  defaultRimAbsorption,
+  frictionOnly,
+  type GapLosses,
+  losslessGaps,
+  rimLossRate,
+} from './air-gap-fluid.js';
+export { bandSamples, defaultSamplesPerBand } from './band-samples.js';
+export * from './band-transmission-loss.js';
+export * from './cavity-resonances.js';
+export {
+  type DiffuseTransmission,
+  diffuseTransmission,
+  diffuseTransmissionLoss,
+  type FieldConditions,
+} from './diffuse-transmission-loss.js';
+export { angularEvaluationLimit, angularTolerance } from './field-integral.js';
+export { finiteRadiationFactor } from './finite-radiation-factor.js';
+export { connectionTransmission, couplingLossFactor, lineImpedance } from './frame-connection.js';
+export * from './layer.js';
+export * from './leaf.js';
+export * from './mass-air-mass-frequency.js';
+export {
+  type AbsorptionConditions,
+  type Backing,
+  diffuseAbsorption,
+  normalIncidenceAbsorption,
+  stackAbsorption,
+} from './stack-absorption.js';
+export * from './surface-mass.js';
+export * from './transfer-matrix.js';
+export { transmissionCoefficient } from './transmission-coefficient.js';
+export * from './wall-transmission-loss.js';

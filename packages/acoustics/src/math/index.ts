@@ -1,0 +1,1 @@
+export type { Complex } from './complex.js';

@@ -1,0 +1,4 @@
+export * from './delany-bazley-porous.js';
+export * from './limp-frame.js';
+export * from './miki-porous.js';
+export * from './porous-medium.js';

@@ -1,0 +1,2 @@
+export * from './noise-shape.js';
+export * from './speech-spectrum.js';

@@ -1,0 +1,11 @@
+export type { Co2Balance } from './co2-balance.js';
+export * from './co2-concentration.js';
+export * from './co2-time-to.js';
+export * from './duct-bend-loss.js';
+export * from './duct-loss.js';
+export { largestLinedDuctLoss } from './duct-tables.js';
+export * from './end-reflection-loss.js';
+export * from './flow-for-co2.js';
+export * from './lined-rectangular-duct-loss.js';
+export * from './lined-round-duct-loss.js';
+export * from './steady-co2.js';
