@@ -43,6 +43,16 @@ function roundHalfUp(value: number): number {
  * printed deficiencies they meet).
  * Valid: for airborne sound like speech; says nothing of sound below 112 Hz.
  * Errors: RangeError for a wrong number of bands or a value that is no number.
+ *
+ * @example
+ * ```ts
+ * import { soundTransmissionClass } from '@boothwright/acoustics/ratings';
+ *
+ * // Third octaves from 125 Hz to 4 kHz; invented round numbers.
+ * const loss = [20, 22, 25, 28, 31, 34, 37, 40, 42, 44, 46, 48, 50, 52, 53, 54];
+ * soundTransmissionClass(loss).stc; // 39
+ * soundTransmissionClass(loss).governedBy; // 'sum'
+ * ```
  */
 export function soundTransmissionClass(transmissionLoss: readonly number[]): SoundTransmissionClass {
   requireBands('transmission loss', transmissionLoss, [21, 16], {});

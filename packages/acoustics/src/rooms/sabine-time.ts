@@ -12,6 +12,16 @@ import { requireNotNegative, requirePositive } from './require-positive.js';
  * Valid: for a diffuse field and a small mean absorption (below about 0.2) above the Schroeder frequency. A booth is
  * small and well absorbing: there it is an orientation, not a prediction.
  * Errors: RangeError for a volume or an area that can't be.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { sabineTime } from '@boothwright/acoustics/rooms';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * sabineTime(50, 10, 0, air); // 0.80
+ * sabineTime(-50, 10, 0, air); // throws room volume is -50
+ * ```
  */
 export function sabineTime(volume: number, absorptionArea: number, attenuation: number, air: Air): number {
   requirePositive('room volume', volume);
