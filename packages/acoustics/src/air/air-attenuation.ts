@@ -1,3 +1,4 @@
+import { requireNumber } from '../errors/require-number.js';
 import { type Air, saturationPressure, standardPressure } from './air-properties.js';
 
 /**
@@ -13,11 +14,10 @@ import { type Air, saturationPressure, standardPressure } from './air-properties
  * within 0.4 %).
  * Valid: -20 to 50 degC, 10 to 100 % relative humidity, 50 Hz to 10 kHz, below 200 kPa. Pure tones at mid-band stand
  * for whole third-octave bands.
- * Errors: RangeError for a frequency that is not above zero.
+ * Errors: ArgumentError for a frequency that is not above zero.
  */
 export function airAttenuation(hz: number, air: Air): number {
-  if (!(hz > 0 && hz < Number.POSITIVE_INFINITY))
-    throw new RangeError(`frequency is ${hz}, expected a number of Hz above 0`);
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   const kelvin = air.temperature + 273.15;
   const warmth = kelvin / 293.15;
   const pressure = air.pressure / standardPressure;

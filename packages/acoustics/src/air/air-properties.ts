@@ -1,3 +1,5 @@
+import { ArgumentError } from '../errors/argument-error.js';
+
 /** Still air. SI units, except the temperature in degrees Celsius. */
 export type Air = {
   /** degC */
@@ -14,6 +16,7 @@ export type Air = {
   readonly impedance: number;
 };
 
+/** State of the air that its properties follow from. */
 export type AirConditions = {
   /** degC */
   readonly temperature: number;
@@ -50,20 +53,20 @@ export function saturationPressure(kelvin: number): number {
  * Units: temperature degC, relative humidity 0..1, pressure Pa; results kg/m3, m/s, Pa s/m.
  * Source: ideal gas law (common practice); saturation pressure as in `saturationPressure`.
  * Valid: -20 to 50 degC, near atmospheric pressure.
- * Errors: RangeError for a temperature outside -70 .. 100 degC, a humidity outside 0 .. 1 or a pressure not above the
+ * Errors: ArgumentError for a temperature outside -70 .. 100 degC, a humidity outside 0 .. 1 or a pressure not above the
  * vapour pressure.
  */
 export function airProperties({ temperature, relativeHumidity, pressure = standardPressure }: AirConditions): Air {
   if (!(temperature >= -70 && temperature <= 100)) {
-    throw new RangeError(`air temperature is ${temperature}, expected a number of degC from -70 to 100`);
+    throw new ArgumentError('air temperature', temperature, 'a number of degC from -70 to 100');
   }
   if (!(relativeHumidity >= 0 && relativeHumidity <= 1)) {
-    throw new RangeError(`relative humidity is ${relativeHumidity}, expected a fraction from 0 to 1`);
+    throw new ArgumentError('relative humidity', relativeHumidity, 'a fraction from 0 to 1');
   }
   const kelvin = temperature + 273.15;
   const vapourPressure = relativeHumidity * saturationPressure(kelvin);
   if (!(pressure > vapourPressure && pressure < Number.POSITIVE_INFINITY)) {
-    throw new RangeError(`air pressure is ${pressure}, expected a number of Pa above ${vapourPressure}`);
+    throw new ArgumentError('air pressure', pressure, `a number of Pa above ${vapourPressure}`);
   }
   const density = ((pressure - vapourPressure) / dryAirConstant + vapourPressure / waterVapourConstant) / kelvin;
   const molarFraction = vapourPressure / pressure;

@@ -17,7 +17,9 @@ const curves: readonly (readonly number[])[] = [
   [83, 79, 75, 72, 71, 70, 69],
 ];
 
+/** The lowest curve that is tabulated. */
 export const lowestNoiseCriterion = 15;
+/** The highest curve that is tabulated. */
 export const highestNoiseCriterion = 70;
 /** Octave bands, nominal Hz, that the rating doesn't look at although the newest curves reach into some of them. */
 export const noiseCriterionNotAssessedHz: readonly number[] = [16, 31.5, 8000];

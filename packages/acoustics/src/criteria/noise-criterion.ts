@@ -2,6 +2,7 @@ import { octaveBands } from '../bands/bands.js';
 import { requireBands } from '../bands/require-bands.js';
 import { highestNoiseCriterion, lowestNoiseCriterion, noiseCriterionCurve } from './noise-criterion-curve.js';
 
+/** A noise criterion rating: the curve, and the octave that decides it. */
 export type NoiseCriterion = {
   /** Null when the spectrum lies below the lowest or above the highest curve. */
   readonly value: number | null;

@@ -2,6 +2,7 @@ import type { Air } from '../air/air-properties.js';
 
 /** Width, depth and height, m. */
 export type BoxSize = readonly [number, number, number];
+/** A mode of a hard rectangular room. */
 export type BoxMode = { readonly hz: number; readonly order: readonly [number, number, number] };
 
 /**

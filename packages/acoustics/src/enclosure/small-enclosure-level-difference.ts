@@ -11,6 +11,7 @@ import { slitMouthImpedance } from '../openings/slit-transmission-loss.js';
 import type { Edges } from '../panels/first-panel-resonance.js';
 import { panelVolumeImpedance } from '../panels/panel-volume-impedance.js';
 
+/** A part of the skin of an enclosure: a wall of layers or an opening. */
 export type EnclosureElement =
   | {
       readonly kind: 'wall';
@@ -43,6 +44,7 @@ export type EnclosureElement =
       readonly position?: 'mid' | 'edge';
     };
 
+/** An enclosure small against the wavelength: its air and the parts of its skin. */
 export type SmallEnclosure = {
   /** m3 of air inside */
   readonly volume: number;

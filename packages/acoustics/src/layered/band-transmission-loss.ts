@@ -3,6 +3,7 @@ import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 import { diffuseTransmission, expectConverged, type FieldConditions } from './diffuse-transmission-loss.js';
 import type { Layer } from './layer.js';
 
+/** Surroundings of a wall, and how finely each band is sampled. */
 export type BandConditions = FieldConditions & {
   /** `defaultSamplesPerBand` when absent. */
   readonly samplesPerBand?: number;

@@ -1,6 +1,7 @@
 import type { Air } from '../air/air-properties.js';
 import { tridiagonalEigenvalues } from '../math/tridiagonal-eigenvalues.js';
 
+/** A space between two leaves, of air or filled with fibre. */
 export type Cavity = {
   /** m */
   readonly thickness: number;

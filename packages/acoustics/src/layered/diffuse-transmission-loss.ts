@@ -5,6 +5,7 @@ import { checkLayers, type Field, type Layer } from './layer.js';
 import { prepareStack } from './prepared-stack.js';
 import { followTransmittedWave, transmittedShare } from './transmission-coefficient.js';
 
+/** Surroundings of a wall: the air and the field that meets it. */
 export type FieldConditions = {
   readonly air: Air;
   readonly field: Field;

@@ -10,6 +10,7 @@ import { type PreparedStack, prepareStack, propagate, type WaveState, waveState 
 /** What is behind the layer furthest from the room: a hard wall, or the open air. */
 export type Backing = 'rigid' | 'open';
 
+/** Surroundings of a lining: the air, and what stands behind it. */
 export type AbsorptionConditions = {
   readonly air: Air;
   readonly backing: Backing;

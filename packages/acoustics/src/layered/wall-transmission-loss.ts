@@ -11,6 +11,7 @@ import { type Leaf, leafAt } from './leaf.js';
 import { prepareStack } from './prepared-stack.js';
 import { followTransmittedWave, perIncidentPressure, transmittedShare } from './transmission-coefficient.js';
 
+/** Transmission loss of a wall by band, whole and by its two kinds of path. */
 export type WallTransmissionLoss = {
   /** dB in the 21 third-octave bands, airborne path and studs together. */
   readonly total: number[];

@@ -3,6 +3,7 @@ import { besselJ1 } from '../math/bessel.js';
 import { type Complex, complex } from '../math/complex.js';
 import { struveH1 } from '../math/struve.js';
 
+/** A round hole through a wall. */
 export type Aperture = {
   /** m */
   readonly radius: number;

@@ -3,6 +3,7 @@ import { add, type Complex, complex, multiply, squaredSize } from '../math/compl
 import type { PorousMedium } from '../porous/porous-medium.js';
 import { channelMatrix, narrowGapMedium } from './narrow-gap-medium.js';
 
+/** A long straight slit through a wall. */
 export type Slit = {
   /** m, clear width */
   readonly gap: number;

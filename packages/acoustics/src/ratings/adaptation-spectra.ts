@@ -4,6 +4,7 @@ export type AdaptationRange = '100To3150' | '50To3150' | '100To5000' | '50To5000
 /** No. 1 stands for living noise (A-weighted pink noise), No. 2 for road traffic in town. */
 export type AdaptationSpectrumNumber = 1 | 2;
 
+/** Levels of a reference noise by band, and the band of the working grid at which they begin. */
 export type AdaptationSpectrum = {
   /** A-weighted band levels relative to their total, dB, on the working grid from `first` on. */
   readonly levels: readonly number[];

@@ -1,5 +1,6 @@
 import { requireBands } from '../bands/require-bands.js';
 
+/** A sound transmission class with the fit that led to it. */
 export type SoundTransmissionClass = {
   readonly stc: number;
   /** Nominal Hz of the 16 bands that the other lists follow. */

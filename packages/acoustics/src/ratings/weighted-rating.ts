@@ -4,6 +4,7 @@ import { inTenths } from './in-tenths.js';
 import { type ReferenceCurveFit, referenceCurveFit } from './reference-curve-fit.js';
 import { spectrumLevelDifference } from './spectrum-level-difference.js';
 
+/** A weighted single number with the fit that led to it. */
 export type WeightedRating = Omit<ReferenceCurveFit, 'rating'> & {
   /** The weighted value, whole dB. */
   readonly rw: number;

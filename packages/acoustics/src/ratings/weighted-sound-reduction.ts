@@ -5,6 +5,7 @@ import { inTenths } from './in-tenths.js';
 import { spectrumLevelDifference } from './spectrum-level-difference.js';
 import { type WeightedRating, weightedRating } from './weighted-rating.js';
 
+/** A weighted sound reduction index with all its spectrum adaptation terms, whole dB. */
 export type WeightedSoundReduction = WeightedRating & {
   readonly c50To3150: number;
   readonly ctr50To3150: number;

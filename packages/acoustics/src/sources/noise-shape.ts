@@ -1,8 +1,10 @@
 import { thirdOctaveBands } from '../bands/bands.js';
+import { ArgumentError } from '../errors/argument-error.js';
 import { frequencyWeighting } from '../levels/frequency-weighting.js';
 import { type AdaptationSpectrumNumber, adaptationSpectra } from '../ratings/adaptation-spectra.js';
 import { speechSpectrum } from './speech-spectrum.js';
 
+/** Names of the noise shapes. */
 export type NoiseShapeName = 'road-traffic' | 'living-noise' | 'speech' | 'pink';
 
 /**
@@ -17,6 +19,7 @@ export type NoiseShapeName = 'road-traffic' | 'living-noise' | 'speech' | 'pink'
  * ANSI S3.5-1997 Table 3 (as transcribed).
  * Valid: as rough stand-ins. The whole-decibel spectra are those of a rating rule, not of a measured street, and traffic
  * with heavy vehicles or trams holds more below 80 Hz.
+ * Errors: ArgumentError for a name that is not known.
  */
 export function noiseShape(name: NoiseShapeName): (number | null)[] {
   switch (name) {
@@ -29,7 +32,7 @@ export function noiseShape(name: NoiseShapeName): (number | null)[] {
     case 'pink':
       return thirdOctaveBands.map(() => 0);
     default:
-      throw new RangeError(`noise shape is "${String(name)}", expected road-traffic, living-noise, speech or pink`);
+      throw new ArgumentError('noise shape', `"${String(name)}"`, 'road-traffic, living-noise, speech or pink');
   }
 }
 

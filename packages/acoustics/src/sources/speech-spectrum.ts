@@ -1,7 +1,9 @@
 import { thirdOctaveBands } from '../bands/bands.js';
+import { ArgumentError } from '../errors/argument-error.js';
 import { levelOf } from '../levels/level-of.js';
 import { scaleToReading } from '../levels/scale-to-reading.js';
 
+/** Vocal efforts that are tabulated. */
 export type VocalEffort = 'casual' | 'normal' | 'raised' | 'loud' | 'shout';
 
 /** Where a speech spectrum comes from, to be shown with it. */
@@ -51,7 +53,7 @@ export function speechBasis(effort: VocalEffort): SpeechBasis {
 export function speechSpectrum(effort: VocalEffort): (number | null)[] {
   if (effort === 'casual') return scaleToReading(speechSpectrum('normal'), casualSpeechReading, 'A');
   const levels = spectrumLevels[effort];
-  if (!levels) throw new RangeError(`vocal effort is "${effort}", expected casual, normal, raised, loud or shout`);
+  if (!levels) throw new ArgumentError('vocal effort', `"${effort}"`, 'casual, normal, raised, loud or shout');
   return thirdOctaveBands.map(({ lower, upper }, index) =>
     index < first ? null : levels[index - first]! + levelOf(upper - lower),
   );
