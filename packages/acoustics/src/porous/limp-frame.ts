@@ -10,11 +10,11 @@ import { equivalentFluid, keepPassive, type PorousMedium, porousMedium } from '.
  * Source: R. Panneton, J. Acoust. Soc. Am. 122 (2007) EL217 (from memory; the tests
  * derive it from the densities of Biot's theory at a porosity of 1). Limits: a heavy frame gives back the rigid
  * frame, a high flow resistance gives the mass of the whole material.
- * Valid for soft, low-density fibre and foam away from resonances of the frame; the porosity is taken as 1.
+ * Valid for soft, low-density fibre and foam away from resonances of the frame.
  */
-export function limpFrame(medium: PorousMedium, hz: number, density: number, air: Air): PorousMedium {
+export function limpFrame(medium: PorousMedium, hz: number, density: number, air: Air, porosity = 1): PorousMedium {
   const fluid = equivalentFluid(medium, hz);
-  const total = density + air.density;
+  const total = density + porosity * air.density;
   const numerator = subtract(scale(fluid.density, total), complex(air.density ** 2));
   const denominator = add(fluid.density, complex(total - 2 * air.density));
   // A frame that neither weighs nor resists is not there.
