@@ -5,7 +5,7 @@ import { requireNotNegative } from './require-positive.js';
  *
  * Equation: A = 4 m V with m = alpha / (10 lg e). Units: volume m3, attenuation alpha dB/m; result m2.
  * Source: ISO 354 (common practice; document not opened).
- * Errors: RangeError for a negative value or one that is no number.
+ * Errors: ArgumentError for a negative value or one that is no number.
  */
 export function airAbsorptionArea(volume: number, attenuation: number): number {
   requireNotNegative('room volume', volume);

@@ -1,6 +1,8 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import { airAbsorptionArea } from './air-absorption-area.js';
 import { requirePositive } from './require-positive.js';
+import { sabineConstant } from './sabine-constant.js';
 
 /**
  * Reverberation time by Norris and Eyring.
@@ -11,7 +13,7 @@ import { requirePositive } from './require-positive.js';
  * Source: C. F. Eyring, JASA 1, 1930 (equation from memory; agrees with a closed-form check).
  * Valid: for absorption spread evenly over the surfaces, above the Schroeder frequency; it takes larger coefficients
  * than Sabine's equation but not an uneven room, such as a booth with one treated wall.
- * Errors: RangeError for a volume, surface or coefficient that can't be.
+ * Errors: ArgumentError for a volume, surface or coefficient that can't be.
  */
 export function eyringTime(
   volume: number,
@@ -22,9 +24,7 @@ export function eyringTime(
 ): number {
   requirePositive('room volume', volume);
   requirePositive('room surface', surface);
-  if (!(meanAbsorption >= 0 && meanAbsorption <= 1)) {
-    throw new RangeError(`mean absorption coefficient is ${meanAbsorption}, expected a number from 0 to 1`);
-  }
+  requireNumber('mean absorption coefficient', meanAbsorption, { atLeast: 0, atMost: 1 });
   const absorptionArea = -surface * Math.log1p(-meanAbsorption) + airAbsorptionArea(volume, attenuation);
-  return ((24 * Math.LN10) / air.soundSpeed) * (volume / absorptionArea);
+  return sabineConstant(air) * (volume / absorptionArea);
 }

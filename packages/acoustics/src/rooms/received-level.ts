@@ -1,3 +1,4 @@
+import { ArgumentError } from '../errors/argument-error.js';
 import { levelOf } from '../levels/level-of.js';
 import { requirePositive } from './require-positive.js';
 
@@ -8,12 +9,14 @@ import { requirePositive } from './require-positive.js';
  * Units: levels and transmission loss dB, area of the separating element m2, absorption area of the receiving room m2.
  * Source: definition of the sound reduction index, ISO 10140-2, solved for the received level (common practice).
  * Valid: for a diffuse field on both sides; below the first modes of a small booth it does not hold.
- * Errors: RangeError for an area that isn't above zero or a level that is no number.
+ * Errors: ArgumentError for an area that isn't above zero or a level that is no number.
  */
 export function receivedLevel(outside: number, transmissionLoss: number, area: number, absorptionArea: number): number {
   if (Number.isNaN(outside) || Number.isNaN(transmissionLoss)) {
-    throw new RangeError(
-      `level outside is ${outside} and transmission loss ${transmissionLoss}, expected numbers of dB`,
+    throw new ArgumentError(
+      Number.isNaN(outside) ? 'level outside' : 'transmission loss',
+      Number.NaN,
+      'a number of dB',
     );
   }
   requirePositive('area of the element', area);

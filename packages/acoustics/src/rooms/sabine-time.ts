@@ -1,6 +1,7 @@
 import type { Air } from '../air/air-properties.js';
 import { airAbsorptionArea } from './air-absorption-area.js';
 import { requireNotNegative, requirePositive } from './require-positive.js';
+import { sabineConstant } from './sabine-constant.js';
 
 /**
  * Reverberation time by Sabine.
@@ -11,7 +12,7 @@ import { requireNotNegative, requirePositive } from './require-positive.js';
  * Source: W. C. Sabine; constant and air term as in ISO 354 (common practice).
  * Valid: for a diffuse field and a small mean absorption (below about 0.2) above the Schroeder frequency. A booth is
  * small and well absorbing: there it is an orientation, not a prediction.
- * Errors: RangeError for a volume or an area that can't be.
+ * Errors: ArgumentError for a volume or an area that can't be.
  *
  * @example
  * ```ts
@@ -26,5 +27,5 @@ import { requireNotNegative, requirePositive } from './require-positive.js';
 export function sabineTime(volume: number, absorptionArea: number, attenuation: number, air: Air): number {
   requirePositive('room volume', volume);
   requireNotNegative('absorption area', absorptionArea);
-  return ((24 * Math.LN10) / air.soundSpeed) * (volume / (absorptionArea + airAbsorptionArea(volume, attenuation)));
+  return sabineConstant(air) * (volume / (absorptionArea + airAbsorptionArea(volume, attenuation)));
 }

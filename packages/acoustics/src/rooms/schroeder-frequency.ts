@@ -7,7 +7,7 @@ import { requireNotNegative, requirePositive } from './require-positive.js';
  * Source: M. R. Schroeder and K. H. Kuttruff, JASA 34, 1962, p. 76 (from memory), three modes within one half-power
  * bandwidth.
  * Valid: as a gradual limit, about an octave wide.
- * Errors: RangeError for a volume or a time that can't be.
+ * Errors: ArgumentError for a volume or a time that can't be.
  */
 export function schroederFrequency(volume: number, time: number): number {
   requirePositive('room volume', volume);

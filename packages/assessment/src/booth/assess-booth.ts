@@ -83,7 +83,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
           ? null
           : roomTone(total, totalHalfWidth, booth.microphone, session),
     },
-    voiceOutside: voiceOutside(paths, area.total, isolation.shares, bandModels, site, session),
+    voiceOutside: voiceOutside(paths, area.total, isolation.shares, bandModels, site, session, air),
     reverberation,
     air: airResult(booth, session, volume),
     build: buildResult(booth, session, spec.budget),

@@ -1,4 +1,4 @@
-import { levelOf, speechBasis, speechSpectrum } from '@boothwright/acoustics';
+import { type Air, levelOf, sabineConstant, speechBasis, speechSpectrum } from '@boothwright/acoustics';
 import type { Session, Site } from '@boothwright/language';
 import { knownBands } from '../bands/band-names.js';
 import { perBand } from '../bands/grid.js';
@@ -14,14 +14,11 @@ import { fieldHalfWidth, voiceLevelHalfWidth } from '../uncertainty/model-uncert
  */
 export const powerAboveLevelAtOneMetre = 11;
 
-/** Metric form of Sabine's constant, s/m, for the absorption area of the room from its stated reverberation. */
-const sabineConstant = 0.161;
-
 /**
  * Level of the talker in the room around the booth.
  *
  * Equation: all power of the talker falls on the inside again and again until it is absorbed or passes, so the power that
- * passes is W_t = W * sum(S_i tau_i) / A_inside; outside L = L_Wt + 10 lg(4 / A_room), A_room = 0.161 V / T.
+ * passes is W_t = W * sum(S_i tau_i) / A_inside; outside L = L_Wt + 10 lg(4 / A_room), A_room = k V / T with Sabine's constant k.
  * Units: m2, m3, s, dB. Source: Sabine's energy balance of two rooms (common practice).
  * Valid: above the Schroeder frequency of the booth; below it the range is wider. The floor face is counted as if it
  * radiated into the room. Bands in which the voice is unknown stay unknown.
@@ -33,10 +30,11 @@ export function voiceOutside(
   bandModels: readonly BandModel[],
   site: Site | undefined,
   session: Session | undefined,
+  air: Air,
 ): BoothResult['voiceOutside'] {
   if (site?.room === undefined || session === undefined) return null;
   const { width, depth, height } = site.room;
-  const roomArea = (sabineConstant * width.value * depth.value * height.value) / site.reverberation.value;
+  const roomArea = (sabineConstant(air) * width.value * depth.value * height.value) / site.reverberation.value;
   const effort = session.effort.value;
   const speech = speechSpectrum(effort);
   const outside = perBand((band) => {

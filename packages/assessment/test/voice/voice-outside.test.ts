@@ -1,4 +1,4 @@
-import { airProperties, speechSpectrum } from '@boothwright/acoustics';
+import { airProperties, sabineConstant, speechSpectrum } from '@boothwright/acoustics';
 import type { Effort } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { perBand } from '../../src/bands/grid.js';
@@ -20,6 +20,7 @@ const at = (area: number, where = site(), talk = session()) =>
     models,
     where,
     talk,
+    air,
   );
 
 describe('voiceOutside(paths, absorption, ...)', () => {
@@ -28,7 +29,7 @@ describe('voiceOutside(paths, absorption, ...)', () => {
       (sum, { result }) => sum + result.areaM2 * 10 ** (-(result.transmissionLossDb[13] as number) / 10),
       0,
     );
-    const room = (0.161 * 3.6 * 3.1 * 2.45) / 0.5;
+    const room = (sabineConstant(air) * 3.6 * 3.1 * 2.45) / 0.5;
     const speech = speechSpectrum('normal')[13] as number;
     expect(at(5)?.byBand[13]).toBeCloseTo(speech + 11 + 10 * Math.log10(passed / 5) + 10 * Math.log10(4 / room), 9);
   });
@@ -57,6 +58,7 @@ describe('voiceOutside(paths, absorption, ...)', () => {
         models,
         site(),
         undefined,
+        air,
       ),
     ).toBeNull();
   });
