@@ -1,3 +1,5 @@
+import { requireNumber } from '../errors/require-number.js';
+
 /** A thin, flat, homogeneous, isotropic plate. */
 export type Plate = {
   /** m */
@@ -13,23 +15,12 @@ export type Plate = {
 
 /**
  * Rejects a plate that cannot exist.
- * Errors: RangeError that names the property, what was found and what was expected.
+ * Errors: ArgumentError that names the property, what was found and what was expected.
  */
 export function checkPlate(plate: Plate): void {
-  const { thickness, density, youngsModulus, poissonRatio, lossFactor } = plate;
-  if (!(thickness >= 0 && Number.isFinite(thickness))) {
-    throw new RangeError(`plate thickness is ${thickness}, expected a number of metres of 0 or more`);
-  }
-  if (!(density > 0 && Number.isFinite(density))) {
-    throw new RangeError(`plate density is ${density}, expected a number of kg/m3 above 0`);
-  }
-  if (!(youngsModulus >= 0 && Number.isFinite(youngsModulus))) {
-    throw new RangeError(`plate modulus is ${youngsModulus}, expected a number of Pa of 0 or more`);
-  }
-  if (!(poissonRatio > -1 && poissonRatio < 1)) {
-    throw new RangeError(`Poisson's ratio is ${poissonRatio}, expected a number between -1 and 1`);
-  }
-  if (!(lossFactor >= 0 && Number.isFinite(lossFactor))) {
-    throw new RangeError(`loss factor is ${lossFactor}, expected a number of 0 or more`);
-  }
+  requireNumber('plate thickness', plate.thickness, { atLeast: 0, unit: 'metres' });
+  requireNumber('plate density', plate.density, { above: 0, unit: 'kg/m3' });
+  requireNumber('plate modulus', plate.youngsModulus, { atLeast: 0, unit: 'Pa' });
+  requireNumber("Poisson's ratio", plate.poissonRatio, { above: -1, below: 1 });
+  requireNumber('loss factor', plate.lossFactor, { atLeast: 0 });
 }
