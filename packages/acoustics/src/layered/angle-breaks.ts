@@ -1,7 +1,8 @@
-import type { PreparedStack, WaveState } from './prepared-stack.js';
+import type { PreparedStack } from './prepared-stack.js';
+import { block, blockSize } from './wave-block.js';
 
-/** Follows a wave through the stack at cos(theta) = `cosine` and leaves the waves at the near side in `state`. */
-export type Follow = (cosine: number, state: WaveState) => void;
+/** Follows waves through the stack at the first `count` cosines of the block and leaves there what arrives at the near side. */
+export type Follow = (count: number) => void;
 
 /** A minimum that rises by less than this factor to its neighbours is wide enough to need no closing in. */
 const sharpness = 3;
@@ -25,29 +26,25 @@ const growth = 10;
  * on.
  * Around it the intervals grow from the half-width of the peak to a few steps of the scan.
  */
-export function angleBreaks(
-  stack: PreparedStack,
-  from: number,
-  to: number,
-  follow: Follow,
-  state: WaveState,
-): number[] {
+export function angleBreaks(stack: PreparedStack, from: number, to: number, follow: Follow): number[] {
   const places = scanPlaces(stack, from, to);
   const steps = places.length - 1;
-  const re = new Float64Array(steps + 1);
-  const im = new Float64Array(steps + 1);
-  const incident = (cosine: number): { re: number; im: number } => {
-    follow(cosine, state);
-    return {
-      re: (cosine * state.pressureRe + stack.airImpedance * state.velocityRe) / cosine,
-      im: (cosine * state.pressureIm + stack.airImpedance * state.velocityIm) / cosine,
-    };
-  };
-  for (let i = 0; i <= steps; i++) {
-    const value = incident(places[i]!);
-    re[i] = value.re;
-    im[i] = value.im;
+  const scan = new Incidents(places.length);
+  for (let start = 0; start <= steps; start += blockSize) {
+    const count = Math.min(blockSize, places.length - start);
+    for (let i = 0; i < count; i++) block.cosine[i] = places[start + i]!;
+    follow(count);
+    scan.note(stack, count);
   }
+  const { re, im } = scan;
+  const single = new Incidents(1);
+  const incident = (cosine: number): { re: number; im: number } => {
+    block.cosine[0] = cosine;
+    follow(1);
+    single.count = 0;
+    single.note(stack, 1);
+    return { re: single.re[0]!, im: single.im[0]! };
+  };
   const breaks = new Set<number>([from, to]);
   const mark = (peak: number, halfWidth: number, lower: number, upper: number) => {
     breaks.add(peak);
@@ -86,6 +83,52 @@ export function angleBreaks(
   return Array.from(breaks).sort((a, b) => a - b);
 }
 
+/** Incident waves, times 2, that go with a transmitted wave of 1, in the order in which they were noted. */
+export class Incidents {
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+  count = 0;
+
+  constructor(readonly capacity: number) {
+    this.re = new Float64Array(capacity);
+    this.im = new Float64Array(capacity);
+  }
+
+  /** Notes those of the first `count` waves of the block for which there is room. */
+  note({ airImpedance }: PreparedStack, count: number): void {
+    const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = block;
+    for (let i = 0; i < count && this.count < this.capacity; i++, this.count++) {
+      const perCosine = airImpedance / cosine[i]!;
+      this.re[this.count] = pressureRe[i]! + velocityRe[i]! * perCosine;
+      this.im[this.count] = pressureIm[i]! + velocityIm[i]! * perCosine;
+    }
+  }
+}
+
+/** Tells whether waves noted in the order of their angles show a resonance that an integration could step over. */
+export function hasSharpPeak({ re, im, count }: Incidents): boolean {
+  let before = Number.POSITIVE_INFINITY;
+  let here = re[0]! * re[0]! + im[0]! * im[0]!;
+  for (let i = 0; i + 1 < count; i++) {
+    if (!(re[i]! * re[i + 1]! + im[i]! * im[i + 1]! >= 0)) return true;
+    const after = re[i + 1]! * re[i + 1]! + im[i + 1]! * im[i + 1]!;
+    if (i > 0 && here < before && here <= after && Math.max(before, after) >= sharpness * here) return true;
+    before = here;
+    here = after;
+  }
+  return false;
+}
+
+/** Pieces that together have at least as many nodes as the scan has places, denser towards grazing incidence. */
+export function pieceEdges(stack: PreparedStack, from: number, to: number, nodesPerPiece: number): number[] {
+  const pieces = Math.ceil((fewestSteps + stepsPerRadian * stack.depthPhase) / nodesPerPiece);
+  return Array.from({ length: pieces + 1 }, (_, i) => from + (to - from) * warp(i / pieces));
+}
+
+function warp(share: number): number {
+  return share * (0.4 + 0.6 * share);
+}
+
 /**
  * Places of the scan: some per radian of depth, somewhat denser towards grazing incidence, where the mass-air-mass
  * resonance goes at high frequencies, and closing in on every coincidence, next to which resonances crowd.
@@ -95,7 +138,7 @@ function scanPlaces(stack: PreparedStack, from: number, to: number): number[] {
   const places: number[] = [];
   for (let i = 0; i <= steps; i++) {
     const share = i / steps;
-    places.push(Math.max(from + (to - from) * share * (0.4 + 0.6 * share), smallestCosine));
+    places.push(Math.max(from + (to - from) * warp(share), smallestCosine));
   }
   for (const coincidence of stack.coincidences) {
     places.push(coincidence);

@@ -3,7 +3,7 @@ import { defaultRimAbsorption, type GapLosses, rimLossRate } from './air-gap-flu
 import { checkField, integrateOverField } from './field-integral.js';
 import { checkLayers, type Field, type Layer } from './layer.js';
 import { prepareStack } from './prepared-stack.js';
-import { followTransmittedWave, transmittedShare } from './transmission-coefficient.js';
+import { followTransmittedBlock, transmittedShares } from './transmission-coefficient.js';
 
 /** Surroundings of a wall: the air and the field that meets it. */
 export type FieldConditions = {
@@ -53,10 +53,8 @@ export function transmissionWith(
   const { values, converged, evaluations } = integrateOverField(
     stack,
     field,
-    (cosine, state) => followTransmittedWave(stack, cosine, state),
-    (cosine, state, out) => {
-      out[0] = transmittedShare(stack, cosine, state);
-    },
+    (count) => followTransmittedBlock(stack, count),
+    (count, out) => transmittedShares(stack, count, out),
     1,
   );
   return { coefficient: values[0]!, converged, evaluations };

@@ -1,16 +1,17 @@
-import { type AdaptiveResult, integrateAdaptive } from '../math/integrate-adaptive.js';
-import { angleBreaks, type Follow } from './angle-breaks.js';
+import { type AdaptiveResult, integratePieces, pointsPerPiece } from '../math/integrate-adaptive.js';
+import { angleBreaks, type Follow, hasSharpPeak, Incidents, pieceEdges } from './angle-breaks.js';
 import type { Field } from './layer.js';
-import { type PreparedStack, type WaveState, waveState } from './prepared-stack.js';
+import type { PreparedStack } from './prepared-stack.js';
 import { lookUpRadiation, radiationTable } from './radiation-table.js';
+import { block } from './wave-block.js';
 
 /** Error allowed in a power summed over directions, as a share of it: 0.02 dB. */
 export const angularTolerance = 0.005;
 /** Evaluations of a stack after which one frequency counts as not converged. */
 export const angularEvaluationLimit = 60_000;
 
-/** Quantities of a wave at one angle, written into `out`; `state` holds the waves at the near side. */
-export type Response = (cosine: number, state: WaveState, out: Float64Array) => void;
+/** Quantities of the waves in the block, after they were followed: component c of wave i goes to out[count c + i]. */
+export type Response = (count: number, out: Float64Array) => void;
 
 /**
  * Integrates responses over the directions of a diffuse field.
@@ -19,6 +20,9 @@ export type Response = (cosine: number, state: WaveState, out: Float64Array) => 
  * a finite panel (q = cos theta, sigma of `finiteRadiationFactor`), and Integral r dsin^2 / sin^2(limit) for a limited
  * field. Further components are squared amplitudes per squared incident pressure: their integral is over solid angle,
  * 2 Integral r sin theta dtheta, for an incident intensity of 1.
+ *
+ * The nodes of the first pass serve as a scan for sharp peaks as well. Where there is one, `angleBreaks` closes in on it
+ * and the integration starts anew.
  */
 export function integrateOverField(
   stack: PreparedStack,
@@ -27,23 +31,32 @@ export function integrateOverField(
   response: Response,
   components: number,
 ): AdaptiveResult {
-  const state = waveState();
-  const limit = field.kind === 'limited' ? (field.maximumAngleDeg * Math.PI) / 180 : Math.PI / 2;
-  const from = field.kind === 'limited' ? Math.cos(limit) : 0;
+  const { from, perSine } = directionRange(field);
   const table = field.kind === 'finite' ? radiationTable(stack.wavenumber, field.size) : undefined;
-  const perSine = 2 / Math.sin(limit) ** 2;
-  return integrateAdaptive(
-    (cosine, out) => {
-      follow(cosine, state);
-      response(cosine, state, out);
-      out[0]! *= table === undefined ? perSine * cosine : 2 * cosine * cosine * lookUpRadiation(table, cosine);
-      for (let c = 1; c < components; c++) out[c]! *= perSine;
-    },
-    components,
-    angleBreaks(stack, from, 1, follow, state),
-    angularTolerance,
-    angularEvaluationLimit,
-  );
+  const edges = pieceEdges(stack, from, 1, pointsPerPiece);
+  const scan = new Incidents((edges.length - 1) * pointsPerPiece);
+  const integrand = (places: Float64Array, out: Float64Array) => {
+    block.cosine.set(places);
+    follow(pointsPerPiece);
+    scan.note(stack, pointsPerPiece);
+    response(pointsPerPiece, out);
+    for (let i = 0; i < pointsPerPiece; i++) {
+      const q = places[i]!;
+      out[i]! *= table === undefined ? perSine * q : 2 * q * q * lookUpRadiation(table, q);
+    }
+    for (let i = pointsPerPiece; i < components * pointsPerPiece; i++) out[i]! *= perSine;
+  };
+  const integrate = (breaks: readonly number[], isResolved?: () => boolean) =>
+    integratePieces(integrand, components, breaks, angularTolerance, angularEvaluationLimit, isResolved);
+  const smooth = stack.coincidences.length === 0 ? integrate(edges, () => !hasSharpPeak(scan)) : undefined;
+  return smooth ?? integrate(angleBreaks(stack, from, 1, follow))!;
+}
+
+/** Smallest cosine of a field, and the factor 2/sin^2(limit) of its sum. */
+export function directionRange(field: Field): { from: number; perSine: number } {
+  if (field.kind === 'finite') return { from: 0, perSine: 2 };
+  const limit = (field.maximumAngleDeg * Math.PI) / 180;
+  return { from: Math.cos(limit), perSine: 2 / Math.sin(limit) ** 2 };
 }
 
 /**

@@ -47,10 +47,11 @@ export function waveState(): WaveState {
   return { pressureRe: 0, pressureIm: 0, velocityRe: 0, velocityIm: 0, markedRe: [0, 0], markedIm: [0, 0] };
 }
 
-const series = 0;
-const freeAir = 1;
+// Operations: what `constants` hold for each is said in `propagateBlock` and `crossFluid`.
+export const series = 0;
+export const freeAir = 1;
 const fluid = 2;
-const stride = 8;
+export const stride = 8;
 
 /** True for a layer that takes part; layers of no thickness or mass are absent. */
 export function isPresent(layer: Layer): boolean {
@@ -150,104 +151,4 @@ function coincidencesOf(operations: readonly number[], constants: readonly numbe
     const bending = -constants[index * stride + 3]!;
     return operation === series && mass > 0 && bending > mass ? [Math.sqrt(1 - Math.sqrt(mass / bending))] : [];
   });
-}
-
-/**
- * Follows a wave at cos(theta) = `cosine` through the stack, from `state` at the far side to `state` at the near side.
- * `marks` names up to two operations whose velocity is kept.
- */
-export function propagate(stack: PreparedStack, cosine: number, state: WaveState, marks?: readonly number[]): void {
-  const { operations, constants, wavenumber, airImpedance } = stack;
-  let pr = state.pressureRe;
-  let pi = state.pressureIm;
-  let vr = state.velocityRe;
-  let vi = state.velocityIm;
-  const sineSquared = 1 - cosine * cosine;
-  const bend = sineSquared * sineSquared;
-  for (let index = 0, at = 0; index < operations.length; index++, at += stride) {
-    const operation = operations[index];
-    if (operation === series) {
-      const re = constants[at]! + bend * constants[at + 2]!;
-      const im = constants[at + 1]! + bend * constants[at + 3]!;
-      pr += re * vr - im * vi;
-      pi += re * vi + im * vr;
-    } else if (operation === freeAir) {
-      // p' = p cos + j (Z0/q) sin v, v' = j (q/Z0) sin p + cos v, with the limit of a grazing wave kept finite.
-      const phase = constants[at]! * cosine;
-      const cos = Math.cos(phase);
-      const sinOverCosine = cosine > 1e-9 ? Math.sin(phase) / cosine : constants[at]!;
-      const forward = airImpedance * sinOverCosine;
-      const back = (cosine * cosine * sinOverCosine) / airImpedance;
-      const nextPr = pr * cos - forward * vi;
-      const nextPi = pi * cos + forward * vr;
-      const nextVr = vr * cos - back * pi;
-      vi = vi * cos + back * pr;
-      vr = nextVr;
-      pr = nextPr;
-      pi = nextPi;
-    } else {
-      // Refraction: k_z^2 = k_p^2 - t k^2 sin^2 (t = 1 in an isotropic fluid); the impedance is Z_c k_p / k_z.
-      const traceSquared = wavenumber * wavenumber * sineSquared;
-      const squareRe = constants[at]! - traceSquared * constants[at + 5]!;
-      const squareIm = constants[at + 1]! - traceSquared * constants[at + 6]!;
-      const size = Math.sqrt(squareRe * squareRe + squareIm * squareIm);
-      const kr = Math.sqrt(Math.max(0, (size + squareRe) / 2));
-      const ki = (squareIm > 0 ? 1 : -1) * Math.sqrt(Math.max(0, (size - squareRe) / 2));
-      const thickness = constants[at + 4]!;
-      const sizeOfPhase = size > 0 ? size : 1e-300;
-      const decay = constants[at + 7]!;
-      const grow = Math.exp(ki * thickness - decay);
-      const shrink = Math.exp(-ki * thickness - decay);
-      const cosh = (grow + shrink) / 2;
-      const sinh = (grow - shrink) / 2;
-      if (marks !== undefined && decay > 0) weakenMarks(state, Math.exp(-decay));
-      const cos = Math.cos(kr * thickness);
-      const sin = Math.sin(kr * thickness);
-      const cosRe = cos * cosh;
-      const cosIm = -sin * sinh;
-      const sinRe = sin * cosh;
-      const sinIm = cos * sinh;
-      // w = j sin(k_z d)/k_z, then the two off-diagonal terms are Z_c k_p w and w k_z^2/(Z_c k_p).
-      const wr = (-sinIm * kr + sinRe * ki) / sizeOfPhase;
-      const wi = (sinRe * kr + sinIm * ki) / sizeOfPhase;
-      const zr = constants[at + 2]!;
-      const zi = constants[at + 3]!;
-      const forwardRe = zr * wr - zi * wi;
-      const forwardIm = zr * wi + zi * wr;
-      const ur = wr * squareRe - wi * squareIm;
-      const ui = wr * squareIm + wi * squareRe;
-      const zSize = zr * zr + zi * zi;
-      const backRe = (ur * zr + ui * zi) / zSize;
-      const backIm = (ui * zr - ur * zi) / zSize;
-      const nextPr = pr * cosRe - pi * cosIm + vr * forwardRe - vi * forwardIm;
-      const nextPi = pr * cosIm + pi * cosRe + vr * forwardIm + vi * forwardRe;
-      const nextVr = vr * cosRe - vi * cosIm + pr * backRe - pi * backIm;
-      vi = vr * cosIm + vi * cosRe + pr * backIm + pi * backRe;
-      vr = nextVr;
-      pr = nextPr;
-      pi = nextPi;
-    }
-    if (marks !== undefined) {
-      if (index === marks[0]) {
-        state.markedRe[0] = vr;
-        state.markedIm[0] = vi;
-      }
-      if (index === marks[1]) {
-        state.markedRe[1] = vr;
-        state.markedIm[1] = vi;
-      }
-    }
-  }
-  state.pressureRe = pr;
-  state.pressureIm = pi;
-  state.velocityRe = vr;
-  state.velocityIm = vi;
-}
-
-/** Keeps the marked velocities in proportion to waves that were made smaller on the way. */
-function weakenMarks(state: WaveState, factor: number): void {
-  for (const side of [0, 1] as const) {
-    state.markedRe[side] *= factor;
-    state.markedIm[side] *= factor;
-  }
 }

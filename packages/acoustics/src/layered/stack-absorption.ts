@@ -5,7 +5,9 @@ import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
 import { integrateOverField } from './field-integral.js';
 import { checkLayers, type Layer } from './layer.js';
-import { type PreparedStack, prepareStack, propagate, type WaveState, waveState } from './prepared-stack.js';
+import { type PreparedStack, prepareStack } from './prepared-stack.js';
+import { propagateBlock } from './propagate.js';
+import { block } from './wave-block.js';
 
 /** What is behind the layer furthest from the room: a hard wall, or the open air. */
 export type Backing = 'rigid' | 'open';
@@ -46,9 +48,9 @@ export function diffuseAbsorption(layers: readonly Layer[], hz: number, air: Air
   const { values, converged } = integrateOverField(
     stack,
     { kind: 'limited', maximumAngleDeg: 90 },
-    (cosine, state) => followWaveToRoom(stack, cosine, backing, state),
-    (cosine, state, out) => {
-      out[0] = absorbedShare(cosine, air.impedance, state);
+    (count) => followWavesToRoom(stack, count, backing),
+    (count, out) => {
+      for (let i = 0; i < count; i++) out[i] = absorbedShare(air.impedance, i);
     },
     1,
   );
@@ -66,25 +68,31 @@ export function normalIncidenceAbsorption(
 ): number[] {
   checkLayers(layers);
   return hz.map((frequency) => {
-    const state = waveState();
-    followWaveToRoom(prepareStack(layers.toReversed(), frequency, air, frictionOnly), 1, backing, state);
-    return absorbedShare(1, air.impedance, state);
+    block.cosine[0] = 1;
+    followWavesToRoom(prepareStack(layers.toReversed(), frequency, air, frictionOnly), 1, backing);
+    return absorbedShare(air.impedance, 0);
   });
 }
 
-/** Fills `state` with the waves at the face towards the room, for a pressure of 1 at the backing. */
-function followWaveToRoom(stack: PreparedStack, cosine: number, backing: Backing, state: WaveState): void {
-  state.pressureRe = 1;
-  state.pressureIm = 0;
-  state.velocityRe = backing === 'rigid' ? 0 : cosine / stack.airImpedance;
-  state.velocityIm = 0;
-  propagate(stack, cosine, state);
+/** Leaves in the block the waves at the face towards the room, for a pressure of 1 at the backing. */
+function followWavesToRoom(stack: PreparedStack, count: number, backing: Backing): void {
+  for (let i = 0; i < count; i++) {
+    block.pressureRe[i] = 1;
+    block.pressureIm[i] = 0;
+    block.velocityRe[i] = backing === 'rigid' ? 0 : block.cosine[i]! / stack.airImpedance;
+    block.velocityIm[i] = 0;
+  }
+  propagateBlock(stack, count);
 }
 
-/** 1 - |r|^2 written as 4 Re(p v*) Z0/|p + Z0 v|^2, which cannot turn negative by rounding. */
-function absorbedShare(cosine: number, airImpedance: number, state: WaveState): number {
-  const power = state.pressureRe * state.velocityRe + state.pressureIm * state.velocityIm;
-  const re = cosine * state.pressureRe + airImpedance * state.velocityRe;
-  const im = cosine * state.pressureIm + airImpedance * state.velocityIm;
-  return Math.max(0, (4 * cosine * airImpedance * power) / (re * re + im * im));
+/** 1 - |r|^2 of wave `i`, written as 4 Re(p v*) Z0/|p + Z0 v|^2, which cannot turn negative by rounding. */
+function absorbedShare(airImpedance: number, i: number): number {
+  const pr = block.pressureRe[i]!;
+  const pi = block.pressureIm[i]!;
+  const vr = block.velocityRe[i]!;
+  const vi = block.velocityIm[i]!;
+  const q = block.cosine[i]!;
+  const re = q * pr + airImpedance * vr;
+  const im = q * pi + airImpedance * vi;
+  return Math.max(0, (4 * q * airImpedance * (pr * vr + pi * vi)) / (re * re + im * im));
 }

@@ -1,7 +1,9 @@
 import type { Air } from '../air/air-properties.js';
 import { frictionOnly, type GapLosses } from './air-gap-fluid.js';
 import { checkLayers, type Layer } from './layer.js';
-import { type PreparedStack, prepareStack, propagate, type WaveState, waveState } from './prepared-stack.js';
+import { type PreparedStack, prepareStack, type WaveState, waveState } from './prepared-stack.js';
+import { propagate, propagateBlock, startTransmitted } from './propagate.js';
+import { block } from './wave-block.js';
 
 /**
  * Transmitted over incident power of a plane wave on an infinite stack with air on both sides, 0..1.
@@ -48,4 +50,28 @@ export function perIncidentPressure(stack: PreparedStack, cosine: number, state:
   const re = cosine * state.pressureRe + stack.airImpedance * state.velocityRe;
   const im = cosine * state.pressureIm + stack.airImpedance * state.velocityIm;
   return (4 * cosine * cosine) / (re * re + im * im);
+}
+
+/** `followTransmittedWave` for the first `count` cosines of the block. */
+export function followTransmittedBlock(stack: PreparedStack, count: number, first?: number, second?: number): void {
+  startTransmitted(stack.airImpedance, count);
+  propagateBlock(stack, count, first, second);
+}
+
+/** `perIncidentPressure` of the first `count` waves of the block. */
+export function perIncidentPressures(stack: PreparedStack, count: number, out: Float64Array): void {
+  const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = block;
+  const { airImpedance } = stack;
+  for (let i = 0; i < count; i++) {
+    const q = cosine[i]!;
+    const re = q * pressureRe[i]! + airImpedance * velocityRe[i]!;
+    const im = q * pressureIm[i]! + airImpedance * velocityIm[i]!;
+    out[i] = (4 * q * q) / (re * re + im * im);
+  }
+}
+
+/** `transmittedShare` of the first `count` waves of the block. */
+export function transmittedShares(stack: PreparedStack, count: number, out: Float64Array): void {
+  perIncidentPressures(stack, count, out);
+  for (let i = 0; i < count; i++) out[i]! *= stack.attenuation;
 }

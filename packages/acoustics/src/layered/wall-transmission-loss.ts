@@ -9,7 +9,8 @@ import { connectionTransmission, couplingLossFactor } from './frame-connection.j
 import { checkLayers, type Field, type Layer, type LineConnection, type Wall } from './layer.js';
 import { type Leaf, leafAt } from './leaf.js';
 import { prepareStack } from './prepared-stack.js';
-import { followTransmittedWave, perIncidentPressure, transmittedShare } from './transmission-coefficient.js';
+import { followTransmittedBlock, perIncidentPressures } from './transmission-coefficient.js';
+import { block } from './wave-block.js';
 
 /** Transmission loss of a wall by band, whole and by its two kinds of path. */
 export type WallTransmissionLoss = {
@@ -125,13 +126,16 @@ function wallPaths(
     const { values, converged } = integrateOverField(
       stack,
       field,
-      (cosine, state) => followTransmittedWave(stack, cosine, state, marks),
-      (cosine, state, out) => {
-        out[0] = transmittedShare(stack, cosine, state);
-        // An incident intensity of 1 has a squared pressure of 2 rho c sin(theta) dtheta from each direction.
-        const re = state.markedRe[0] - state.markedRe[1];
-        const im = state.markedIm[0] - state.markedIm[1];
-        out[1] = air.impedance * perIncidentPressure(stack, cosine, state) * (re * re + im * im);
+      (count) => followTransmittedBlock(stack, count, marks[0], marks[1]),
+      (count, out) => {
+        perIncidentPressures(stack, count, out);
+        for (let i = 0; i < count; i++) {
+          // An incident intensity of 1 has a squared pressure of 2 rho c sin(theta) dtheta from each direction.
+          const re = block.firstRe[i]! - block.secondRe[i]!;
+          const im = block.firstIm[i]! - block.secondIm[i]!;
+          out[count + i] = air.impedance * out[i]! * (re * re + im * im);
+          out[i]! *= stack.attenuation;
+        }
       },
       2,
     );

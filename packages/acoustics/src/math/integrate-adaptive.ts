@@ -20,6 +20,12 @@ export type AdaptiveResult = {
 /** Writes the components of the integrand at x into `out`. */
 export type Integrand = (x: number, out: Float64Array) => void;
 
+/** Points of one application of the rule. */
+export const pointsPerPiece = 15;
+
+/** The same at `pointsPerPiece` places at once, in rising order: component c at place i goes to out[pointsPerPiece c + i]. */
+export type PieceIntegrand = (places: Float64Array, out: Float64Array) => void;
+
 type Piece = { from: number; to: number; values: Float64Array; errors: Float64Array };
 
 /**
@@ -38,12 +44,34 @@ export function integrateAdaptive(
   tolerance: number,
   maximumEvaluations: number,
 ): AdaptiveResult {
+  const one = new Float64Array(components);
+  const piecewise: PieceIntegrand = (places, out) => {
+    for (let i = 0; i < pointsPerPiece; i++) {
+      integrand(places[i]!, one);
+      for (let c = 0; c < components; c++) out[pointsPerPiece * c + i] = one[c]!;
+    }
+  };
+  return integratePieces(piecewise, components, breaks, tolerance, maximumEvaluations)!;
+}
+
+/**
+ * The same for an integrand that is evaluated at all places of a piece at once. `isResolved`, asked once after the first
+ * pass over the breaks, can reject them: then nothing is returned.
+ */
+export function integratePieces(
+  integrand: PieceIntegrand,
+  components: number,
+  breaks: readonly number[],
+  tolerance: number,
+  maximumEvaluations: number,
+  isResolved?: () => boolean,
+): AdaptiveResult | undefined {
   const pieces: Piece[] = [];
   const totals = new Float64Array(components);
   const errors = new Float64Array(components);
   let evaluations = 0;
   const measure = (from: number, to: number): Piece => {
-    evaluations += 15;
+    evaluations += pointsPerPiece;
     return applyRule(integrand, components, from, to);
   };
   const count = (piece: Piece, sign: 1 | -1) => {
@@ -58,6 +86,7 @@ export function integrateAdaptive(
     pieces.push(piece);
     count(piece, 1);
   }
+  if (isResolved !== undefined && !isResolved()) return undefined;
   const isGood = () => {
     // Written so that a value that is no number counts as bad.
     for (let c = 0; c < components; c++) if (!(errors[c]! <= tolerance * Math.abs(totals[c]!))) return false;
@@ -92,26 +121,33 @@ export function integrateAdaptive(
   return { values: Array.from(totals), evaluations, converged: isGood() };
 }
 
-const scratch = new Float64Array(8);
+/** All 15 nodes in rising order with their weights; the Gauss weights are 0 where that rule has no node. */
+const risingNodes = Float64Array.from([...nodes.map((x) => -x), ...nodes.slice(0, -1).reverse()]);
+const mirrored = (half: readonly number[]) => Float64Array.from([...half, ...half.slice(0, -1).reverse()]);
+const risingKronrod = mirrored(kronrodWeights);
+const risingGauss = mirrored(nodes.map((_, i) => (i % 2 === 1 ? gaussWeights[(i - 1) / 2]! : 0)));
 
-function applyRule(integrand: Integrand, components: number, from: number, to: number): Piece {
+const mostComponents = 8;
+const places = new Float64Array(pointsPerPiece);
+const results = new Float64Array(pointsPerPiece * mostComponents);
+
+function applyRule(integrand: PieceIntegrand, components: number, from: number, to: number): Piece {
   const centre = (from + to) / 2;
   const half = (to - from) / 2;
-  const kronrod = new Float64Array(components);
-  const gauss = new Float64Array(components);
-  for (let i = 0; i < 8; i++) {
-    const offset = half * nodes[i]!;
-    for (let side = i === 7 ? 1 : -1; side <= 1; side += 2) {
-      integrand(centre + side * offset, scratch);
-      for (let c = 0; c < components; c++) {
-        kronrod[c]! += kronrodWeights[i]! * scratch[c]!;
-        if (i % 2 === 1) gauss[c]! += gaussWeights[(i - 1) / 2]! * scratch[c]!;
-      }
-    }
-  }
+  for (let i = 0; i < pointsPerPiece; i++) places[i] = centre + half * risingNodes[i]!;
+  integrand(places, results);
+  const values = new Float64Array(components);
+  const errors = new Float64Array(components);
   for (let c = 0; c < components; c++) {
-    gauss[c] = Math.abs(kronrod[c]! - gauss[c]!) * half;
-    kronrod[c]! *= half;
+    let kronrod = 0;
+    let gauss = 0;
+    for (let i = 0; i < pointsPerPiece; i++) {
+      const value = results[pointsPerPiece * c + i]!;
+      kronrod += risingKronrod[i]! * value;
+      gauss += risingGauss[i]! * value;
+    }
+    values[c] = kronrod * half;
+    errors[c] = Math.abs(kronrod - gauss) * half;
   }
-  return { from, to, values: kronrod, errors: gauss };
+  return { from, to, values, errors };
 }
