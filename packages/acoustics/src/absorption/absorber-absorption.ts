@@ -28,6 +28,8 @@ export type AbsorberConditions = {
 
 /** Cosines between which the sum over directions is taken in pieces; finest near grazing, where a lining changes most. */
 const pieces = [0, 0.02, 0.1, 0.3, 0.6, 1];
+/** Added to the integrand and taken off again, so that rounding in a lossless absorber is not chased as if it were power. */
+const unheard = 1e-4;
 /** Distances from a coincidence at which the sum is split, in cos(theta). */
 const roundCoincidence = [0, -1e-3, 1e-3, -1e-2, 1e-2];
 
@@ -98,7 +100,7 @@ function absorptionAt(layers: readonly AbsorberLayer[], hz: number, conditions: 
       : sampleRadiationTable(absorber.wavenumber, incidence.size);
   const { values, converged } = integrateAdaptive(
     (cosine, out) => {
-      out[0] = 2 * share(faceState(absorber, cosine), air.impedance, radiation(cosine));
+      out[0] = unheard + 2 * share(faceState(absorber, cosine), air.impedance, radiation(cosine));
     },
     1,
     breaksOf(absorber),
@@ -107,7 +109,8 @@ function absorptionAt(layers: readonly AbsorberLayer[], hz: number, conditions: 
   );
   expectConverged(converged, hz);
   // The quadrature may miss the bound of an infinite sample by its own tolerance.
-  return incidence.kind === 'diffuse' ? Math.min(1, values[0]!) : values[0]!;
+  const found = Math.max(0, values[0]! - unheard);
+  return incidence.kind === 'diffuse' ? Math.min(1, found) : found;
 }
 
 /** 4 Re(z)/|z + z_r|^2 by pressure and velocity, so that a hard face is no special case. */
