@@ -1,0 +1,96 @@
+import type { Air } from '../air/air-properties.js';
+import { thirdOctaveBands } from '../bands/bands.js';
+import { requireNumber } from '../errors/require-number.js';
+import { connectionPathTransmission, type YieldingConnection } from './connection-path.js';
+import { type DavyWall, davyAirborneAt } from './davy-double-leaf.js';
+import { cavityLimitFrequency, doubleLeafResonance } from './double-leaf-resonance.js';
+import { checkLeafCavity } from './leaf-cavity.js';
+import { checkWallLeaf } from './wall-leaf.js';
+
+/** What is known of a wall of two or more leaves. */
+export type DoubleLeafQuestion = DavyWall & {
+  /** Leaves in all; the middle ones of three or more are not described by `leaves`. */
+  readonly leafCount: number;
+  /** Whether modulus, thickness and density of every plate and the flow resistivity of the fill are known. */
+  readonly layersKnown: boolean;
+  /** Null without connections. */
+  readonly connection: YieldingConnection | null;
+};
+
+export type DoubleLeafModelChoice = {
+  /**
+   * Transfer matrices (`bandTransmissionLoss`, rigid lines: `wallTransmissionLoss`), closed form (`davyDoubleLeaf`,
+   * `sharpDoubleLeaf`) or connections (`connectedDoubleLeaf`).
+   */
+  readonly model: 'transfer-matrix' | 'closed-form' | 'connections';
+  /** Why, in sentences without a full stop. */
+  readonly reasons: readonly string[];
+  /** Hz, nominal; the lowest band in which connections carry more than air; null when in none. */
+  readonly bridgedFrom: number | null;
+};
+
+/**
+ * Which model of a double wall fits, and why.
+ *
+ * Rule: three or more leaves take transfer matrices. Where connections carry more than the air in any band above f0, rigid
+ * lines with known layers take transfer matrices with studs, all others the connection path. Else known layers take
+ * transfer matrices, which see the fill and the panel's size, and unknown ones the closed form.
+ * Source: the validity ranges of the models (own rule). Errors: ArgumentError for a wall that cannot be.
+ */
+export function chooseDoubleLeafModel(wall: DoubleLeafQuestion, air: Air): DoubleLeafModelChoice {
+  const [first, second] = wall.leaves;
+  checkWallLeaf(first, 'the first leaf');
+  checkWallLeaf(second, 'the second leaf');
+  checkLeafCavity(wall.cavity);
+  requireNumber('number of leaves', wall.leafCount, { atLeast: 2 });
+  requireNumber('absorption of the cavity', wall.cavityAbsorption, { above: 0, atMost: 1 });
+  const f0 = doubleLeafResonance(first.surfaceMass, second.surfaceMass, wall.cavity, air);
+  const reasons: string[] = [];
+  if (wall.leafCount > 2) {
+    reasons.push(
+      `${wall.leafCount} leaves have ${wall.leafCount - 1} resonances; the closed forms know one, so the whole chain is computed`,
+    );
+    if (wall.connection !== null)
+      reasons.push('connections between more than two leaves are added by transfer matrices');
+    return { model: 'transfer-matrix', reasons, bridgedFrom: null };
+  }
+  reasons.push(
+    `the leaves resonate on the cavity at ${Math.round(f0)} Hz, below that the wall is one mass`,
+    `above ${Math.round(cavityLimitFrequency(wall.cavity.depth, air))} Hz the cavity no longer acts as a spring`,
+  );
+  const { connection } = wall;
+  const above = thirdOctaveBands.filter(({ exact }) => exact >= f0);
+  const bridged =
+    connection === null
+      ? []
+      : above.filter(
+          ({ exact }) =>
+            connectionPathTransmission(wall.leaves, connection, exact, air) >
+            10 ** (-davyAirborneAt(wall, exact, air) / 10),
+        );
+  if (connection !== null && bridged.length > 0) {
+    const from = bridged[0]!.nominal;
+    reasons.push(
+      `the connections carry more sound than the air in ${bridged.length} of ${above.length} bands above the resonance, first at ${from} Hz`,
+    );
+    const rigidLines = connection.kind === 'lines' && connection.compliance === 0;
+    if (rigidLines && wall.layersKnown) {
+      reasons.push('they are rigid lines and every layer is known, which transfer matrices with studs compute');
+      return { model: 'transfer-matrix', reasons, bridgedFrom: from };
+    }
+    reasons.push(
+      rigidLines
+        ? 'the layers are not all known'
+        : 'transfer matrices know rigid lines only, these are points or they yield',
+    );
+    return { model: 'connections', reasons, bridgedFrom: from };
+  }
+  if (connection !== null) reasons.push('the connections carry less sound than the air in every band');
+  if (wall.layersKnown) {
+    reasons.push('every layer is known, so the waves in the fill and the size of the panel can be computed');
+    return { model: 'transfer-matrix', reasons, bridgedFrom: null };
+  }
+  reasons.push('the layers are not all known; mass, critical frequency and loss factor suffice for the closed form');
+  if (wall.cavityAbsorption < 0.5) reasons.push('the cavity absorbs little, where closed forms are rough guides');
+  return { model: 'closed-form', reasons, bridgedFrom: null };
+}
