@@ -1,5 +1,13 @@
 export * from './bands.js';
+export * from './bands-between.js';
+export * from './filter-breakpoint.js';
+export * from './fractional-nominal-frequency.js';
+export { bandEdges, midBandFrequency } from './mid-band-frequency.js';
+export * from './nominal-frequency.js';
+export * from './octave-absorption.js';
+export * from './octave-absorption-to-thirds.js';
 export * from './octave-levels-to-thirds.js';
 export * from './octave-transmission-loss.js';
+export * from './octave-transmission-loss-to-thirds.js';
 export * from './third-levels-to-octaves.js';
 export * from './thirds-of-octave.js';

@@ -7,7 +7,7 @@ import { requireBands } from './require-bands.js';
  * Equation: L_third = L_octave - 10 lg 3.
  * Units: dB; 7 octaves in, 21 thirds out; null (unknown) stays null in all three thirds.
  * Source: energy identity; the equal share is an assumption (common practice), as an octave says nothing of its inside.
- * Errors: RangeError for a wrong number of bands or a value that is no number.
+ * Errors: ArgumentError for a wrong number of bands or a value that is no number.
  */
 export function octaveLevelsToThirds(levels: readonly (number | null)[]): (number | null)[] {
   requireBands('octave band level', levels, [octaveBands.length], { unknown: true, silence: true });

@@ -9,7 +9,7 @@ import { thirdsOfOctave } from './thirds-of-octave.js';
  * Equation: L_octave = 10 lg of the sum of 10^(L/10) over the three thirds.
  * Units: dB; 21 thirds in, 7 octaves out; an octave is null (unknown) when any of its thirds is.
  * Source: energy identity.
- * Errors: RangeError for a wrong number of bands or a value that is no number.
+ * Errors: ArgumentError for a wrong number of bands or a value that is no number.
  */
 export function thirdLevelsToOctaves(levels: readonly (number | null)[]): (number | null)[] {
   requireBands('third-octave band level', levels, [thirdOctaveBands.length], { unknown: true, silence: true });

@@ -1,3 +1,5 @@
+import { requireNumber } from '../errors/require-number.js';
+
 /** The weightings of a sound level meter: A, C, and Z for none. */
 export type FrequencyWeighting = 'A' | 'C' | 'Z';
 
@@ -16,11 +18,10 @@ const f4 = 12_194.217;
  * Source: IEC 61672-1:2013, analytic expressions of annex E (pole frequencies from memory; with them every cell of
  * Table 3, as transcribed, is met within 0.05 dB).
  * Valid: 10 Hz to 20 kHz.
- * Errors: RangeError for a frequency that is not above zero.
+ * Errors: ArgumentError for a frequency that is not above zero.
  */
 export function frequencyWeighting(kind: FrequencyWeighting, hz: number): number {
-  if (!(hz > 0 && hz < Number.POSITIVE_INFINITY))
-    throw new RangeError(`frequency is ${hz}, expected a number of Hz above 0`);
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   switch (kind) {
     case 'A':
       return response(hz, true) - response(1000, true);

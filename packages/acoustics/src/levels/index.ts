@@ -3,5 +3,7 @@ export * from './frequency-weighting.js';
 export * from './level-of.js';
 export * from './mean-level.js';
 export * from './scale-to-reading.js';
+export * from './subtract-level.js';
 export * from './sum-levels.js';
 export * from './weighted-total.js';
+export * from './weighted-total-of-bands.js';

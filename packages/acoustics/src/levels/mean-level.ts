@@ -1,3 +1,4 @@
+import { ArgumentError } from '../errors/argument-error.js';
 import { levelOf } from './level-of.js';
 import { sumLevels } from './sum-levels.js';
 
@@ -6,10 +7,10 @@ import { sumLevels } from './sum-levels.js';
  *
  * Equation: L = 10 lg of the mean of 10^(L_i/10). Units: dB.
  * Source: energy identity.
- * Errors: RangeError when there is no level, or one that is no number.
+ * Errors: ArgumentError when there is no level, or one that is no number.
  */
 export function meanLevel(levels: Iterable<number>): number {
   const all = [...levels];
-  if (all.length === 0) throw new RangeError('no levels to take the mean of, expected one or more');
+  if (all.length === 0) throw new ArgumentError('number of levels to take the mean of', 0, 'one or more');
   return sumLevels(all) - levelOf(all.length);
 }

@@ -1,3 +1,5 @@
+import { ArgumentError } from '../errors/argument-error.js';
+import { requireNumber } from '../errors/require-number.js';
 import type { FrequencyWeighting } from './frequency-weighting.js';
 import { weightedTotal } from './weighted-total.js';
 
@@ -8,17 +10,17 @@ import { weightedTotal } from './weighted-total.js';
  * Units: shape in dB, unweighted, 21 thirds; reading in dB with the stated weighting. Unknown bands stay unknown, and
  * the whole reading is then given to the known bands.
  * Source: energy identity.
- * Errors: RangeError for a wrong number of bands, a value that is no number, or a shape without any sound.
+ * Errors: ArgumentError for a wrong number of bands, a value that is no number, or a shape without any sound.
  */
 export function scaleToReading<Level extends number | null>(
   shape: readonly Level[],
   reading: number,
   weighting: FrequencyWeighting,
 ): Level[] {
-  if (!Number.isFinite(reading)) throw new RangeError(`reading is ${reading}, expected a number of dB`);
+  requireNumber('reading', reading, { unit: 'dB' });
   const total = weightedTotal(shape, weighting);
   if (total === null || total === Number.NEGATIVE_INFINITY) {
-    throw new RangeError('the spectrum shape holds no sound, expected a level in at least one band');
+    throw new ArgumentError('total of the spectrum shape', total, 'a level in at least one band');
   }
   const shift = reading - total;
   return shape.map((level) => (level === null ? level : level + shift) as Level);

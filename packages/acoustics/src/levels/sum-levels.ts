@@ -6,7 +6,7 @@ import { levelOf } from './level-of.js';
  *
  * Equation: L = 10 lg of the sum of 10^(L_i/10). Units: dB. No level at all is silence, minus infinity.
  * Source: energy identity. Valid for sounds without a fixed phase relation.
- * Errors: RangeError for a level that is no number.
+ * Errors: ArgumentError for a level that is no number.
  */
 export function sumLevels(levels: Iterable<number>): number {
   let energy = 0;

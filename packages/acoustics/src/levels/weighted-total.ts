@@ -10,7 +10,7 @@ import { sumLevels } from './sum-levels.js';
  * Units: dB, 21 bands from 50 Hz to 5 kHz. Unknown bands (null) are skipped, so the total then is that of the known
  * bands only; null when every band is unknown.
  * Source: IEC 61672-1 weightings; energy sum. Sound outside 45 Hz to 5.6 kHz isn't counted.
- * Errors: RangeError for a wrong number of bands or a value that is no number.
+ * Errors: ArgumentError for a wrong number of bands or a value that is no number.
  */
 export function weightedTotal(levels: readonly (number | null)[], kind: FrequencyWeighting): number | null {
   requireBands('third-octave band level', levels, [thirdOctaveBands.length], { unknown: true, silence: true });

@@ -1,7 +1,16 @@
 export * from './adaptation-spectra.js';
+export type { ClassificationContourFit } from './classification-contour-fit.js';
+export * from './field-insulation.js';
+export * from './noise-isolation-class.js';
+export * from './noise-reduction-coefficient.js';
+export * from './outdoor-indoor-transmission-class.js';
+export type { PlainOrTransmissionLoss } from './plain-or-transmission-loss.js';
 export { type ReferenceCurveFit, ratingBands } from './reference-curve-fit.js';
 export * from './sound-transmission-class.js';
 export * from './spectrum-level-difference.js';
+export * from './weighted-absorption.js';
+export * from './weighted-level-difference.js';
 export * from './weighted-rating.js';
+export * from './weighted-rating-octaves.js';
 export * from './weighted-sound-reduction.js';
 export * from './weighted-sound-reduction-fine.js';

@@ -1,3 +1,4 @@
+import { requireBands } from '../bands/require-bands.js';
 import { sumLevels } from '../levels/sum-levels.js';
 import type { AdaptationSpectrum } from './adaptation-spectra.js';
 
@@ -8,11 +9,9 @@ import type { AdaptationSpectrum } from './adaptation-spectra.js';
  * Units: dB; `values` in step with the levels of the spectrum. Not rounded.
  * Source: ISO 717-1, clause on spectrum adaptation terms (as transcribed). The levels are used as printed, without
  * normalising their sum, which is up to 0.23 dB off zero; the printed examples are met that way.
- * Errors: RangeError for a wrong number of bands or a value that is no number.
+ * Errors: ArgumentError for a wrong number of bands or a value that is no number.
  */
 export function spectrumLevelDifference(values: readonly number[], spectrum: AdaptationSpectrum): number {
-  if (values.length !== spectrum.levels.length) {
-    throw new RangeError(`transmission loss has ${values.length} bands, expected ${spectrum.levels.length}`);
-  }
+  requireBands('transmission loss', values, [spectrum.levels.length], {});
   return -sumLevels(spectrum.levels.map((level, index) => level - values[index]!));
 }

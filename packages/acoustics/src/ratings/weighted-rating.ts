@@ -1,7 +1,7 @@
 import { requireBands } from '../bands/require-bands.js';
 import { adaptationSpectra } from './adaptation-spectra.js';
 import { inTenths } from './in-tenths.js';
-import { type ReferenceCurveFit, referenceCurveFit } from './reference-curve-fit.js';
+import { type ReferenceCurveFit, referenceCurveFit, thirdOctaveReference } from './reference-curve-fit.js';
 import { spectrumLevelDifference } from './spectrum-level-difference.js';
 
 /** A weighted single number with the fit that led to it. */
@@ -19,12 +19,12 @@ export type WeightedRating = Omit<ReferenceCurveFit, 'rating'> & {
  * Rule: as in `weightedSoundReduction`, without the enlarged ranges.
  * Units: dB in, whole dB out.
  * Source: ISO 717-1 (reference curve, rules and spectra as transcribed; the printed page was not opened).
- * Errors: RangeError for a wrong number of bands or a value that is no number.
+ * Errors: ArgumentError for a wrong number of bands or a value that is no number.
  */
 export function weightedRating(values: readonly number[]): WeightedRating {
   requireBands('sound insulation', values, [16], {});
   const tenths = values.map(inTenths);
-  const { rating, ...fit } = referenceCurveFit(tenths, 10);
+  const { rating, ...fit } = referenceCurveFit(tenths, 10, thirdOctaveReference);
   const term = (spectrum: 1 | 2) => {
     const difference = spectrumLevelDifference(
       tenths.map((value) => value / 10),

@@ -2,6 +2,7 @@ import { thirdOctaveBands } from '../bands/bands.js';
 import { requireBands } from '../bands/require-bands.js';
 import { type AdaptationRange, type AdaptationSpectrumNumber, adaptationSpectra } from './adaptation-spectra.js';
 import { inTenths } from './in-tenths.js';
+import type { PlainOrTransmissionLoss } from './plain-or-transmission-loss.js';
 import { spectrumLevelDifference } from './spectrum-level-difference.js';
 import { type WeightedRating, weightedRating } from './weighted-rating.js';
 
@@ -25,9 +26,11 @@ export type WeightedSoundReduction = WeightedRating & {
  * Source: ISO 717-1 (reference curve, rules and the spectra from 100 Hz to 3.15 kHz as transcribed; the enlarged
  * spectra from memory and confirmed, see `adaptationSpectra`).
  * Valid: for airborne sound insulation in third-octave bands; there is no limit on a single band.
- * Errors: RangeError for a wrong number of bands or a value that is no number.
+ * Errors: ArgumentError for a wrong number of bands or a value that is no number.
  */
-export function weightedSoundReduction(transmissionLoss: readonly number[]): WeightedSoundReduction {
+export function weightedSoundReduction<Values extends readonly number[]>(
+  transmissionLoss: Values & PlainOrTransmissionLoss<Values>,
+): WeightedSoundReduction {
   requireBands('transmission loss', transmissionLoss, [thirdOctaveBands.length], {});
   const rating = weightedRating(transmissionLoss.slice(3, 19));
   const rounded = transmissionLoss.map((value) => inTenths(value) / 10);

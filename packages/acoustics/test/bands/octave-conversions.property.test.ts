@@ -57,9 +57,9 @@ describe('a third left unknown', () => {
 
 describe('misuse', () => {
   test('a wrong number of bands and NaN are named', () => {
-    expect(() => octaveLevelsToThirds([1, 2, 3])).toThrow('octave band level has 3 bands, expected 7');
+    expect(() => octaveLevelsToThirds([1, 2, 3])).toThrow('number of bands of the octave band level is 3, expected 7');
     expect(() => thirdLevelsToOctaves([...Array(20).fill(0), Number.NaN])).toThrow(
-      'third-octave band level is NaN in band 21 of 21, expected a number',
+      'third-octave band level in band 21 of 21 is NaN, expected a number',
     );
     expect(() => octaveTransmissionLoss(Array(21).fill(Number.POSITIVE_INFINITY))).toThrow(RangeError);
   });

@@ -45,8 +45,10 @@ describe('noiseCriterion', () => {
     );
   });
   test('names a wrong number of bands and a missing value', () => {
-    expect(() => noiseCriterion(Array(8).fill(30))).toThrow('octave band level has 8 bands, expected 7');
-    expect(() => noiseCriterion([30, Number.NaN, 30, 30, 30, 30, 30])).toThrow('NaN in band 2 of 7');
+    expect(() => noiseCriterion(Array(9).fill(30))).toThrow(
+      'number of bands of the octave band level is 9, expected 7 or 8',
+    );
+    expect(() => noiseCriterion([30, Number.NaN, 30, 30, 30, 30, 30])).toThrow('in band 2 of 7 is NaN');
   });
 });
 

@@ -14,5 +14,5 @@ test('weightedTotal(levels, kind) is null when every band is unknown', () => {
   expect(weightedTotal(Array(21).fill(null), 'A')).toBeNull();
 });
 test('weightedTotal(levels, kind) rejects a wrong number of bands', () => {
-  expect(() => weightedTotal([60], 'A')).toThrow('third-octave band level has 1 bands, expected 21');
+  expect(() => weightedTotal([60], 'A')).toThrow('number of bands of the third-octave band level is 1, expected 21');
 });

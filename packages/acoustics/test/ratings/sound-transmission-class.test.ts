@@ -16,8 +16,8 @@ describe('soundTransmissionClass', () => {
   });
   test('names a wrong number of bands and a missing value', () => {
     expect(() => soundTransmissionClass(Array(18).fill(30))).toThrow(
-      'transmission loss has 18 bands, expected 21 or 16',
+      'number of bands of the transmission loss is 18, expected 21 or 16',
     );
-    expect(() => soundTransmissionClass(Array(16).fill(Number.NaN))).toThrow('NaN in band 1 of 16');
+    expect(() => soundTransmissionClass(Array(16).fill(Number.NaN))).toThrow('in band 1 of 16 is NaN');
   });
 });

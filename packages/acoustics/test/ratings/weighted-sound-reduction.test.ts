@@ -27,8 +27,8 @@ describe('weightedSoundReduction', () => {
     }
   });
   test('names a wrong number of bands', () => {
-    expect(() => weightedSoundReduction(Array(16).fill(30))).toThrow('has 16 bands, expected 21');
-    expect(() => weightedRating(Array(21).fill(30))).toThrow('has 21 bands, expected 16');
+    expect(() => weightedSoundReduction(Array(16).fill(30))).toThrow('is 16, expected 21');
+    expect(() => weightedRating(Array(21).fill(30))).toThrow('is 21, expected 16');
   });
 });
 
@@ -41,7 +41,7 @@ test('spectrumLevelDifference(values, spectrum) of a flat loss is that loss, les
   const spectrum = adaptationSpectra[1]['100To3150'];
   const none = spectrumLevelDifference(Array(16).fill(0), spectrum);
   expect(spectrumLevelDifference(Array(16).fill(33), spectrum)).toBeCloseTo(33 + none, 9);
-  expect(() => spectrumLevelDifference([1], spectrum)).toThrow('has 1 bands, expected 16');
+  expect(() => spectrumLevelDifference([1], spectrum)).toThrow('is 1, expected 16');
 });
 
 describe('adaptationSpectra', () => {
