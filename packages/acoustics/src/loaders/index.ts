@@ -1,1 +1,3 @@
-export {};
+export { loadAbsorptionCsv, loadTransmissionLossCsv } from './load-csv.js';
+export { loadAbsorptionJson, loadTransmissionLossJson } from './load-json.js';
+export * from './loaded-table.js';

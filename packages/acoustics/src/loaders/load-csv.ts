@@ -1,0 +1,81 @@
+import { type CsvError, type Info, parse } from 'csv-parse/browser/esm/sync';
+import type { LoadedTable, TableProblem, TableQuantity } from './loaded-table.js';
+import { type TableRecord, tableFromRecords } from './table-from-records.js';
+
+const delimiters = [';', '\t', ',', '|'];
+
+/**
+ * Absorption coefficients out of a text table, one row for each material and one column for each band.
+ *
+ * The first line holds the headings: id and/or name, bands as "125", "125 Hz", "1k" or "1 kHz", with "(%)" for percent, and
+ * any others, which are kept as text. Separated by comma, semicolon, tab or bar, whichever splits the first line
+ * most. A decimal comma is read where it cannot be one of thousands, a percent sign anywhere, a byte-order mark skipped.
+ * Nothing is lost: what can't be understood is null with its text beside it and a problem that names row (line) and
+ * column. See `rowsOrThrow` for the strict variant.
+ */
+export function loadAbsorptionCsv(text: string): LoadedTable {
+  return loadCsv(text, 'absorption');
+}
+
+/** Transmission loss in dB out of a text table; see `loadAbsorptionCsv`. Percent is an error here. */
+export function loadTransmissionLossCsv(text: string): LoadedTable {
+  return loadCsv(text, 'transmission-loss');
+}
+
+function loadCsv(text: string, quantity: TableQuantity): LoadedTable {
+  const problems: TableProblem[] = [];
+  const withoutMark = text.replace(/^\uFEFF/, '');
+  const lines = readLines(withoutMark, problems);
+  const [heading, ...rest] = lines;
+  if (heading === undefined) {
+    problems.push({ severity: 'error', message: 'table is empty, expected a line of headings' });
+    return tableFromRecords([], quantity, problems);
+  }
+  if (rest.length === 0) {
+    problems.push({ severity: 'error', message: 'table has headings and no row, expected one row or more' });
+  }
+  const columns = heading.fields.map((column, index) => (column.trim() === '' ? `column ${index + 1}` : column.trim()));
+  const records = rest.map(({ line, fields }): TableRecord => {
+    if (fields.length !== columns.length) {
+      const message = `row ${line}: ${fields.length} cells, expected ${columns.length} as in the headings`;
+      problems.push({ severity: 'error', row: line, message });
+    }
+    const names = fields.map((_, index) => columns[index] ?? `column ${index + 1}`);
+    const absent = columns.slice(fields.length).map((column) => [column, ''] as const);
+    return { row: line, cells: [...fields.map((field, index) => [names[index]!, field] as const), ...absent] };
+  });
+  return tableFromRecords(records, quantity, problems);
+}
+
+function readLines(text: string, problems: TableProblem[]): { line: number; fields: string[] }[] {
+  const lines: { line: number; fields: string[] }[] = [];
+  const firstLine = text.split(/\r\n|\n|\r/).find((line) => line.trim() !== '') ?? '';
+  const counts = delimiters.map((delimiter) => firstLine.split(delimiter).length);
+  const delimiter = delimiters[counts.indexOf(Math.max(...counts))]!;
+  try {
+    const parsed = parse(text, {
+      delimiter,
+      info: true,
+      relax_column_count: true,
+      skip_empty_lines: true,
+      skip_records_with_error: true,
+      on_skip: (error: CsvError | undefined) => {
+        const line = Number(error?.['lines']);
+        problems.push({
+          severity: 'error',
+          ...(Number.isFinite(line) ? { row: line } : {}),
+          message: `row ${Number.isFinite(line) ? line : '?'}: quotation marks do not pair up, expected them round a whole cell`,
+        });
+        return undefined;
+      },
+    }) as unknown as { info: Info; record: string[] }[];
+    for (const { info, record } of parsed) {
+      if (record.every((field) => field.trim() === '')) continue;
+      lines.push({ line: info.lines, fields: record });
+    }
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    problems.push({ severity: 'error', message: `table cannot be split into rows: ${reason}` });
+  }
+  return lines;
+}
