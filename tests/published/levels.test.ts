@@ -1,5 +1,15 @@
 // Figures are as transcribed: read in a public transcription, the printed pages were not opened.
-import { frequencyWeighting, octaveBands, sumLevels, thirdOctaveBands } from '@boothwright/acoustics';
+import {
+  filterBreakpoint,
+  fractionalNominalFrequency,
+  frequencyWeighting,
+  octaveBands,
+  octaveBandsBetween,
+  sumLevels,
+  thirdOctaveBands,
+  thirdOctaveBandsBetween,
+  weightedTotalOfBands,
+} from '@boothwright/acoustics';
 import { describe, expect, test } from 'vitest';
 
 const exact = (nominal: number) => 1000 * 10 ** (Math.round(10 * Math.log10(nominal / 1000)) / 10);
@@ -65,6 +75,47 @@ describe('IEC 61260-1:2014 exact mid-band frequencies, as transcribed', () => {
       expect(band.lower / band.exact).toBeCloseTo(0.89125, 5);
     }
     expect(octaveBands.map((band) => band.nominal)).toEqual(octaves.slice(0, 7));
+  });
+});
+
+describe('IEC 61260-1:2014 beyond the working grid, as transcribed', () => {
+  // The transcription prints 15.849 for 16 Hz up to 10 kHz.
+  test('exact mid-band frequencies and names from 16 Hz to 10 kHz', () => {
+    const printed: readonly (readonly [number, number])[] = [
+      [16, 15.849],
+      [20, 19.953],
+      [25, 25.119],
+      [31.5, 31.623],
+      [40, 39.811],
+      [6300, 6309.573],
+      [8000, 7943.282],
+      [10000, 10000],
+    ];
+    const bands = thirdOctaveBandsBetween(16, 10000);
+    expect(bands).toHaveLength(29);
+    for (const [nominal, exact] of printed) {
+      expect(bands.find((band) => band.nominal === nominal)?.exact).toBeCloseTo(exact, 3);
+    }
+  });
+  test('Table F.1, b = 3: breakpoints of the filter limits', () => {
+    for (const [octaves, above, below] of [
+      [1 / 8, 1.02667, 0.97402],
+      [1 / 4, 1.05575, 0.94719],
+      [3 / 8, 1.08746, 0.91958],
+      [1 / 2, 1.12202, 0.89125],
+      [1, 1.29437, 0.77257],
+    ] as const) {
+      expect(filterBreakpoint(octaves, 3)).toBeCloseTo(above, 5);
+      expect(1 / filterBreakpoint(octaves, 3)).toBeCloseTo(below, 5);
+    }
+  });
+  test('annex E: 41.567 Hz is called 41.6 and 8785.2 Hz is called 8800', () => {
+    expect(fractionalNominalFrequency(41.567)).toBe(41.6);
+    expect(fractionalNominalFrequency(8785.2)).toBe(8800);
+  });
+  test('W. Lips, 66026.d (2010), 6.2.1, through the octaves from 63 Hz to 8 kHz: 104 dB', () => {
+    const bands = octaveBandsBetween(63, 8000);
+    expect(Math.round(weightedTotalOfBands([91, 98, 102, 101, 99, 98, 91, 85], bands, 'A'))).toBe(104);
   });
 });
 

@@ -1,12 +1,9 @@
 // ASTM E413 itself was not opened: contour and rules are from memory, confirmed by secondary pages. Three laboratory reports
-// print thirds, deficiencies and class; the boundary cases are constructed from the rules. Handbook rows give octaves only;
-// what they can show is said below.
+// print thirds, deficiencies and class. Handbook rows give octaves only; what they can show is said below.
 import { soundTransmissionClass } from '@boothwright/acoustics';
 import { describe, expect, test } from 'vitest';
 
 const shape = [-16, -13, -10, -7, -4, -1, 0, 1, 2, 3, 4, 4, 4, 4, 4, 4];
-const contour = (stc: number) => shape.map((relative) => stc + relative);
-const at1000 = 9;
 
 // Reports of the laboratory with NVLAP code 200248-0, ASTM E90, read in public text copies; thirds from 125 Hz to 4 kHz.
 describe('laboratory reports to ASTM E90 with printed deficiencies', () => {
@@ -28,40 +25,6 @@ describe('laboratory reports to ASTM E90 with printed deficiencies', () => {
     const fit = soundTransmissionClass(loss);
     expect(fit).toMatchObject({ stc: 33, deficiencySum: 23, governedBy: 'sum' });
     expect(fit.deficiencies.filter((value) => value > 0)).toEqual([3, 2, 1, 3, 2, 5, 5, 2]);
-  });
-});
-
-describe('ASTM E413 rules, constructed boundary cases', () => {
-  test('constructed: two decibels below contour 45 in all bands sum to 32 and rate 45, governed by the sum', () => {
-    const fit = soundTransmissionClass(contour(45).map((value) => value - 2));
-    expect(fit).toMatchObject({ stc: 45, deficiencySum: 32, governedBy: 'sum' });
-    expect(fit.contour).toEqual(contour(45));
-  });
-  test('constructed: one decibel more in one band costs a class', () => {
-    const lower = contour(45).map((value, band) => value - (band === 0 ? 3 : 2));
-    expect(soundTransmissionClass(lower).stc).toBe(44);
-  });
-  test('constructed: one band 8 dB below contour 45 rates 45 and the 8 dB rule governs', () => {
-    const notch = contour(45).map((value, band) => (band === at1000 ? value - 8 : value + 20));
-    expect(soundTransmissionClass(notch)).toMatchObject({
-      stc: 45,
-      deficiencySum: 8,
-      governedBy: 'single-band',
-      governingHz: 1000,
-    });
-  });
-  test('constructed: one band 9 dB below contour 45 rates 44 although the sum is only 9', () => {
-    const notch = contour(45).map((value, band) => (band === at1000 ? value - 9 : value + 20));
-    expect(soundTransmissionClass(notch)).toMatchObject({ stc: 44, deficiencySum: 8, governedBy: 'single-band' });
-  });
-  test('constructed: four bands 8 dB below the contour meet both limits, and the sum is named', () => {
-    const four = contour(45).map((value, band) => (band < 4 ? value - 8 : value + 20));
-    expect(soundTransmissionClass(four)).toMatchObject({ stc: 45, deficiencySum: 32, governedBy: 'sum' });
-  });
-  test('constructed: the transmission loss is rounded half up before the fit', () => {
-    const half = contour(45).map((value) => value - 2.5);
-    expect(soundTransmissionClass(half)).toMatchObject({ stc: 45, deficiencySum: 32 });
-    expect(soundTransmissionClass(half.map((value) => value - 0.01)).stc).toBe(44);
   });
 });
 
