@@ -29,6 +29,7 @@ export type AbsorptionConditions = {
  * r = (Z cos theta - rho c)/(Z cos theta + rho c), Z from the transfer matrices; mean over the band.
  * Source: common practice. Valid for a sample of infinite extent: a measured sample of a few square metres shows more, up
  * to values above 1, because sound bends in at its edges.
+ * See also: `absorberAbsorption` for samples of finite size, perforated sheets, pores by five figures and other backings.
  */
 export function stackAbsorption(
   layers: readonly Layer[],
