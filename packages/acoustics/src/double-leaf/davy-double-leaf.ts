@@ -17,7 +17,12 @@ export type DavyWall = {
   /** Absorption coefficient of the cavity, above 0: 1 with thick fill; 0.1 to 0.15 when empty (from memory). */
   readonly cavityAbsorption: number;
   readonly size: PanelSize;
+  /** deg, above which directions do not count however large the wall: `davyLargestAngleDeg`. */
+  readonly largestAngleDeg: number;
 };
+
+/** Largest angle of incidence of the double-leaf model, deg (J.L. Davy 2010, from memory; 80 in 1991). */
+export const davyLargestAngleDeg = 61;
 
 /**
  * Transmission loss of two leaves without connections by J.L. Davy's model, dB.
@@ -74,9 +79,13 @@ export function davyAirborneAt(wall: DavyWall, hz: number, air: Air): number {
   return (1 - share) * together(start) + share * aboveResonance(wall, f0, air);
 }
 
-function aboveResonance({ leaves, cavity, cavityAbsorption, size }: DavyWall, hz: number, air: Air): number {
+function aboveResonance(
+  { leaves, cavity, cavityAbsorption, size, largestAngleDeg }: DavyWall,
+  hz: number,
+  air: Air,
+): number {
   const [a1, a2] = leaves.map((leaf) => reduced(leaf, hz, air)) as [number, number];
-  const limit = (limitingAngle(hz, size, air) * Math.PI) / 180;
+  const limit = (limitingAngle(hz, size, air, largestAngleDeg) * Math.PI) / 180;
   const q = Math.cos(limit) ** 2;
   const alpha = Math.min(cavityAbsorption, (2 * Math.PI * hz * cavity.depth) / air.soundSpeed);
   const h = (a2 / a1 + a1 / a2) / 2;
@@ -94,10 +103,11 @@ function reduced({ surfaceMass, criticalFrequency, lossFactor }: WallLeaf, hz: n
   return ((Math.PI * hz * surfaceMass) / air.impedance) * Math.sqrt(factor);
 }
 
-function checkDavyWall({ leaves, cavityAbsorption, size }: DavyWall): void {
+function checkDavyWall({ leaves, cavityAbsorption, size, largestAngleDeg }: DavyWall): void {
   checkWallLeaf(leaves[0], 'the first leaf');
   checkWallLeaf(leaves[1], 'the second leaf');
   requireNumber('absorption of the cavity', cavityAbsorption, { above: 0, atMost: 1 });
+  requireNumber('largest angle of incidence', largestAngleDeg, { above: 0, below: 90, unit: 'degrees' });
   requireNumber('width of the wall', size.width, { above: 0, unit: 'metres' });
   requireNumber('height of the wall', size.height, { above: 0, unit: 'metres' });
 }

@@ -4,7 +4,7 @@ export {
   steelStudCompliance,
   type YieldingConnection,
 } from './connection-path.js';
-export { connectedDoubleLeaf, type DavyWall, davyDoubleLeaf } from './davy-double-leaf.js';
+export { connectedDoubleLeaf, type DavyWall, davyDoubleLeaf, davyLargestAngleDeg } from './davy-double-leaf.js';
 export * from './double-leaf-resonance.js';
 export { cavityAbsorptionRatio, cavityStiffness, type LeafCavity } from './leaf-cavity.js';
 export type { LeafConditions } from './leaf-conditions.js';
