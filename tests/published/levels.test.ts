@@ -79,7 +79,6 @@ describe('IEC 61260-1:2014 exact mid-band frequencies, as transcribed', () => {
 });
 
 describe('IEC 61260-1:2014 beyond the working grid, as transcribed', () => {
-  // The transcription prints 15.849 for 16 Hz up to 10 kHz.
   test('exact mid-band frequencies and names from 16 Hz to 10 kHz', () => {
     const printed: readonly (readonly [number, number])[] = [
       [16, 15.849],
