@@ -46,6 +46,20 @@ const roundCoincidence = [0, -1e-3, 1e-3, -1e-2, 1e-2];
  * Valid for linear, locally plane layers; a porous frame carries no stress; the finite sample lies flush in a hard wall, so
  * that its rim does not absorb.
  * Errors: ArgumentError that names the layer; Error when the sum over directions does not converge.
+ *
+ * @example
+ * ```ts
+ * import { absorberAbsorption } from '@boothwright/acoustics/absorption';
+ * import { airProperties } from '@boothwright/acoustics/air';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * // Invented: 100 mm of fibre before a hard wall.
+ * const fibre = { kind: 'porous', model: 'miki', thickness: 0.1, flowResistivity: 10000 };
+ * const large = absorberAbsorption([fibre], { air, backing: 'rigid', incidence: { kind: 'diffuse' } });
+ * large[10]; // 0.90
+ * const incidence = { kind: 'diffuse-on-sample', size: { width: 3.6, height: 3 } };
+ * absorberAbsorption([fibre], { air, backing: 'rigid', incidence })[10]; // 1.11
+ * ```
  */
 export function absorberAbsorption(
   layers: readonly AbsorberLayer[],

@@ -19,6 +19,14 @@ export type InterpolatedAbsorption = {
  * Source: common practice. Valid inside the measured range alone: beyond it the error says which thicknesses were
  * measured, as a thicker layer can not be told from thinner ones.
  * Errors: ArgumentError for an unknown series, or a thickness outside the measured range.
+ *
+ * @example
+ * ```ts
+ * import { absorptionAtThickness, absorptionRows } from '@boothwright/acoustics/database';
+ *
+ * absorptionAtThickness(absorptionRows, 'bies-wool-16', 0.05).values; // [0.17, 0.45, 0.80, 0.89, 0.97, 0.94]
+ * absorptionAtThickness(absorptionRows, 'bies-wool-16', 0.3); // throws thickness is 0.3
+ * ```
  */
 export function absorptionAtThickness(
   rows: readonly AbsorptionRow[],

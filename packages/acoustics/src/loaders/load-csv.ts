@@ -12,6 +12,15 @@ const delimiters = [';', '\t', ',', '|'];
  * most. A decimal comma is read where it cannot be one of thousands, a percent sign anywhere, a byte-order mark skipped.
  * Nothing is lost: what can't be understood is null with its text beside it and a problem that names row (line) and
  * column. See `rowsOrThrow` for the strict variant.
+ *
+ * @example
+ * ```ts
+ * import { loadAbsorptionCsv } from '@boothwright/acoustics/loaders';
+ *
+ * const table = loadAbsorptionCsv('id;125;250 Hz;1k\nfelt;0,1;45 %;x');
+ * table.rows[0].values.map(({ value }) => value); // [0.1, 0.45, null]
+ * table.problems.filter(({ severity }) => severity === 'error').length; // 1
+ * ```
  */
 export function loadAbsorptionCsv(text: string): LoadedTable {
   return loadCsv(text, 'absorption');

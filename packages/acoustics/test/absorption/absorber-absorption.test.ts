@@ -23,6 +23,14 @@ const wool = (thickness: number, flowResistivity = 10_000): AbsorberLayer => ({
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const anyLayer: fc.Arbitrary<AbsorberLayer> = fc.oneof(
   fc.record({
+    kind: fc.constant('plate' as const),
+    thickness: number(0, 0.05),
+    density: number(100, 8000),
+    youngsModulus: number(1e6, 2e11),
+    poissonRatio: number(0, 0.4),
+    lossFactor: number(0.001, 0.1),
+  }),
+  fc.record({
     kind: fc.constant('porous' as const),
     model: fc.constant('miki' as const),
     flowResistivity: number(0, 1e5),
@@ -60,6 +68,7 @@ const anyLayer: fc.Arbitrary<AbsorberLayer> = fc.oneof(
 const anyBacking: fc.Arbitrary<AbsorberBacking> = fc.oneof(
   fc.constantFrom('rigid' as const, 'open' as const),
   fc.record({ kind: fc.constant('limp' as const), surfaceMass: number(0, 100) }),
+  fc.record({ kind: fc.constant('wall' as const), layers: fc.array(anyLayer, { maxLength: 3 }) }),
 );
 
 describe('absorberAbsorption(layers, conditions)', () => {
@@ -103,6 +112,23 @@ describe('absorberAbsorption(layers, conditions)', () => {
         normalIncidenceAbsorption(stack, [hz], { air, backing: 'rigid' })[0]!,
         9,
       );
+    }
+  });
+
+  it('agrees with the layered wall model at the coincidence of its boards and the resonances of an empty cavity', () => {
+    const board = {
+      kind: 'plate' as const,
+      thickness: 0.0125,
+      density: 700,
+      youngsModulus: 2.5e9,
+      poissonRatio: 0.2,
+      lossFactor: 0.01,
+    };
+    const wall = [board, { kind: 'air-gap' as const, thickness: 0.1 }, board];
+    for (const hz of [80, 250, 1000, 2500, 3150, 5000]) {
+      const conditions: AbsorberConditions = { air, backing: 'open', incidence: { kind: 'diffuse' } };
+      const found = absorberAbsorptionAt(wall, hz, conditions);
+      expect(Math.abs(found - diffuseAbsorption(wall, hz, air, 'open'))).toBeLessThan(2e-3);
     }
   });
 
