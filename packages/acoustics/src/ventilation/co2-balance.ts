@@ -1,4 +1,4 @@
-import { requireNotNegative, requirePositive } from '../rooms/require-positive.js';
+import { requireNumber } from '../errors/require-number.js';
 
 /** Carbon dioxide in one well-mixed space with one air supply. */
 export type Co2Balance = {
@@ -16,9 +16,9 @@ export type Co2Balance = {
 
 /** Rejects a balance with a quantity that can't be. */
 export function requireCo2Balance({ start, supply, generation, flow, volume }: Co2Balance): void {
-  requireNotNegative('CO2 at the start', start);
-  requireNotNegative('CO2 of the supply air', supply);
-  requireNotNegative('CO2 generation', generation);
-  requireNotNegative('airflow', flow);
-  requirePositive('air volume', volume);
+  requireNumber('CO2 at the start', start, { atLeast: 0 });
+  requireNumber('CO2 of the supply air', supply, { atLeast: 0 });
+  requireNumber('CO2 generation', generation, { atLeast: 0 });
+  requireNumber('airflow', flow, { atLeast: 0 });
+  requireNumber('air volume', volume, { above: 0 });
 }

@@ -1,4 +1,4 @@
-import { requireNotNegative } from '../rooms/require-positive.js';
+import { requireNumber } from '../errors/require-number.js';
 import { type Co2Balance, requireCo2Balance } from './co2-balance.js';
 
 /**
@@ -9,11 +9,11 @@ import { type Co2Balance, requireCo2Balance } from './co2-balance.js';
  * Source: mass balance of a well-mixed space, exact solution (common practice).
  * Valid: for constant generation and flow and complete mixing. A short circuit from supply to exhaust leaves the
  * performer with more than this, leaks and the opening of the door with less.
- * Errors: RangeError for a quantity that can't be.
+ * Errors: ArgumentError for a quantity that can't be.
  */
 export function co2Concentration({ seconds, ...balance }: Co2Balance & { readonly seconds: number }): number {
   requireCo2Balance(balance);
-  requireNotNegative('time', seconds);
+  requireNumber('time', seconds, { atLeast: 0 });
   const { start, supply, generation, flow, volume } = balance;
   const exponent = (flow * seconds) / volume;
   const renewed = -Math.expm1(-exponent);

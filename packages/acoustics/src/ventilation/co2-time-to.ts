@@ -1,4 +1,4 @@
-import { requireNotNegative } from '../rooms/require-positive.js';
+import { requireNumber } from '../errors/require-number.js';
 import { type Co2Balance, requireCo2Balance } from './co2-balance.js';
 import { steadyCo2 } from './steady-co2.js';
 
@@ -8,11 +8,11 @@ import { steadyCo2 } from './steady-co2.js';
  * Equation: t = (V/Q) ln((C_end - C_0)/(C_end - C_x)) with C_end = C_s + G/Q; without airflow t = V (C_x - C_0)/G.
  * Units: generation G and airflow Q m3/s, volume V m3, concentrations ppm; result s.
  * Source: `co2Concentration` solved for the time, exact.
- * Errors: RangeError for a quantity that can't be.
+ * Errors: ArgumentError for a quantity that can't be.
  */
 export function co2TimeTo({ threshold, ...balance }: Co2Balance & { readonly threshold: number }): number | null {
   requireCo2Balance(balance);
-  requireNotNegative('CO2 threshold', threshold);
+  requireNumber('CO2 threshold', threshold, { atLeast: 0 });
   const { start, generation, flow, volume } = balance;
   if (start >= threshold) return 0;
   const end = steadyCo2(balance);

@@ -1,9 +1,12 @@
 import type { Air } from '../air/air-properties.js';
-import { requirePositive } from '../rooms/require-positive.js';
-import type { DuctLoss } from './duct-loss.js';
-import { ductOctaves, validityOf } from './duct-tables.js';
-import { octaveLossesToThirds } from './octave-losses-to-thirds.js';
+import { ArgumentError } from '../errors/argument-error.js';
+import { requireNumber } from '../errors/require-number.js';
+import { asInsertionLoss } from '../quantities/insertion-loss.js';
+import type { DuctLoss, DuctOctaveLoss } from './duct-loss.js';
+import { exactDuctOctaves, validityOf } from './duct-tables.js';
+import { octaveDuctLossInThirds } from './octave-duct-loss-in-thirds.js';
 
+/** A bend of a duct. */
 export type DuctBend = {
   /** Free width in the plane of the turn, m. */
   readonly width: number;
@@ -25,25 +28,30 @@ const table = {
  * Loss of a right-angle bend in a duct.
  *
  * Rule: each octave, 63 Hz to 8 kHz, takes the whole-decibel value of the table column that its width over wavelength
- * falls in; thirds come from `octaveLossesToThirds`.
- * Units: width m; result dB in 21 thirds.
+ * falls in.
+ * Units: width m; result dB in the 8 octaves.
  * Source: D. A. Bies, C. H. Hansen and C. Q. Howard, Engineering Noise Control, 5th ed., 2017, Table 8.11, and M. Long,
  * Architectural Acoustics, 2nd ed., 2014, Tables 14.5 to 14.7 (as transcribed).
  * Valid: for one bend with a straight run before and after it. The lined rows suppose a lining on both sides of the turn
  * for about two widths (from memory). Bends that follow each other within a width or two interact, so the sum of their
  * losses is then an upper bound. A lined round bend isn't in the table: it takes the unlined row, with a note.
- * Errors: RangeError for a width that can't be.
+ * Errors: ArgumentError for a width that can't be or a form that is not known.
  */
-export function ductBendLoss({ width, lined, form }: DuctBend, air: Air): DuctLoss {
-  requirePositive('duct width', width);
+export function ductBendOctaveLoss({ width, lined, form }: DuctBend, air: Air): DuctOctaveLoss {
+  requireNumber('duct width', width, { above: 0 });
   const rows = table[form];
-  if (!rows) throw new RangeError(`bend is "${String(form)}", expected square, square-with-vanes or round`);
+  if (!rows) throw new ArgumentError('bend', `"${String(form)}"`, 'square, square-with-vanes or round');
   const row = (lined ? rows.lined : null) ?? rows.unlined;
   const notes = lined && rows.lined === null ? ['no figures for a lined round bend, the unlined ones are used'] : [];
-  const octaves = ductOctaves.map((_, band) => {
-    const ratio = (width * 10 ** (1.8 + 0.3 * band)) / air.soundSpeed;
+  const octaves = exactDuctOctaves.map((hz) => {
+    const ratio = (width * hz) / air.soundSpeed;
     const column = limits.filter((limit) => ratio >= limit).length;
     return row[column]!;
   });
-  return { loss: octaveLossesToThirds(octaves), validity: validityOf(notes, []) };
+  return { octaves: asInsertionLoss(octaves), validity: validityOf(notes, []) };
+}
+
+/** The loss of `ductBendOctaveLoss` in 21 thirds, by `octaveDuctLossInThirds`; units, source, range and errors as there. */
+export function ductBendLoss(bend: DuctBend, air: Air): DuctLoss {
+  return octaveDuctLossInThirds(ductBendOctaveLoss(bend, air));
 }

@@ -3,6 +3,9 @@ import type { DuctValidity } from './duct-loss.js';
 /** Octave bands of the published duct tables, nominal Hz. */
 export const ductOctaves: readonly number[] = [63, 125, 250, 500, 1000, 2000, 4000, 8000];
 
+/** Exact centres of those octaves, 10^(1.8 + 0.3 k) Hz; source as of `octaveBands`. */
+export const exactDuctOctaves: readonly number[] = ductOctaves.map((_, octave) => 10 ** (1.8 + 0.3 * octave));
+
 /** The largest loss that a lined duct is credited with, dB: beyond it sound goes round, through the duct walls. */
 export const largestLinedDuctLoss = 40;
 

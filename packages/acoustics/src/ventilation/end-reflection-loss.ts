@@ -1,10 +1,12 @@
 import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
+import { requireNumber } from '../errors/require-number.js';
 import { levelOf } from '../levels/level-of.js';
-import { requirePositive } from '../rooms/require-positive.js';
-import type { DuctLoss } from './duct-loss.js';
-import { validityOf } from './duct-tables.js';
+import { asInsertionLoss, type InsertionLoss } from '../quantities/insertion-loss.js';
+import type { DuctLoss, DuctOctaveLoss, DuctValidity } from './duct-loss.js';
+import { exactDuctOctaves, validityOf } from './duct-tables.js';
 
+/** The open end of a duct. */
 export type DuctEnd = {
   /** Free area of the duct at its end, m2. */
   readonly area: number;
@@ -22,16 +24,35 @@ export type DuctEnd = {
  * Valid: for a straight, open end at least three diameters long, 150 mm across or wider (from memory). A grille, a
  * flexible last piece or a bend close to the end takes much of it away. Narrower ends carry a note; the formula then stays
  * below the low-frequency limits 20 lg(c/(pi f D)) of a free and 20 lg(c/(pi f D)) - 3 of a flush end.
- * Errors: RangeError for an area that can't be.
+ * Errors: ArgumentError for an area that can't be.
  */
-export function endReflectionLoss({ area, termination }: DuctEnd, air: Air): DuctLoss {
-  requirePositive('duct area', area);
+export function endReflectionLoss(end: DuctEnd, air: Air): DuctLoss {
+  const { loss, validity } = atFrequencies(
+    end,
+    thirdOctaveBands.map(({ exact }) => exact),
+    air,
+  );
+  return { loss, validity };
+}
+
+/** The loss of `endReflectionLoss` at the centres of the 8 octaves 63 Hz to 8 kHz; equation, source and range as there. */
+export function endReflectionOctaveLoss(end: DuctEnd, air: Air): DuctOctaveLoss {
+  const { loss, validity } = atFrequencies(end, exactDuctOctaves, air);
+  return { octaves: loss, validity };
+}
+
+function atFrequencies(
+  { area, termination }: DuctEnd,
+  frequencies: readonly number[],
+  air: Air,
+): { readonly loss: InsertionLoss; readonly validity: DuctValidity } {
+  requireNumber('duct area', area, { above: 0 });
   const diameter = Math.sqrt((4 * area) / Math.PI);
   const factor = termination === 'free' ? 1 : 0.8;
   const notes = diameter < 0.149 ? ['duct end narrower than the 150 mm of the table, formula carried on'] : [];
   return {
-    loss: thirdOctaveBands.map(({ exact }) =>
-      levelOf(1 + ((factor * air.soundSpeed) / (Math.PI * exact * diameter)) ** 1.88),
+    loss: asInsertionLoss(
+      frequencies.map((hz) => levelOf(1 + ((factor * air.soundSpeed) / (Math.PI * hz * diameter)) ** 1.88)),
     ),
     validity: validityOf(notes, []),
   };

@@ -1,4 +1,4 @@
-import { requireNotNegative } from '../rooms/require-positive.js';
+import { requireNumber } from '../errors/require-number.js';
 
 /**
  * Airflow that holds the carbon dioxide at a limit in the long run, m3/s; null when the supply air is at the limit
@@ -6,7 +6,7 @@ import { requireNotNegative } from '../rooms/require-positive.js';
  *
  * Equation: Q = G / (C_x - C_s). Units: generation m3/s, concentrations ppm; result m3/s.
  * Source: `steadyCo2` solved for the airflow.
- * Errors: RangeError for a quantity that can't be.
+ * Errors: ArgumentError for a quantity that can't be.
  */
 export function flowForCo2({
   limit,
@@ -17,9 +17,9 @@ export function flowForCo2({
   readonly supply: number;
   readonly generation: number;
 }): number | null {
-  requireNotNegative('CO2 limit', limit);
-  requireNotNegative('CO2 of the supply air', supply);
-  requireNotNegative('CO2 generation', generation);
+  requireNumber('CO2 limit', limit, { atLeast: 0 });
+  requireNumber('CO2 of the supply air', supply, { atLeast: 0 });
+  requireNumber('CO2 generation', generation, { atLeast: 0 });
   if (generation === 0) return 0;
   return limit <= supply ? null : (1e6 * generation) / (limit - supply);
 }

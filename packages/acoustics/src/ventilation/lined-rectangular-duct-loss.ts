@@ -1,8 +1,10 @@
-import { requireNotNegative, requirePositive } from '../rooms/require-positive.js';
-import type { DuctLoss } from './duct-loss.js';
+import { requireNumber } from '../errors/require-number.js';
+import { asInsertionLoss } from '../quantities/insertion-loss.js';
+import type { DuctLoss, DuctOctaveLoss } from './duct-loss.js';
 import { largestLinedDuctLoss, metresPerFoot, metresPerInch, validityOf } from './duct-tables.js';
 import { octaveLossesToThirds } from './octave-losses-to-thirds.js';
 
+/** A straight rectangular duct with a lining. */
 export type RectangularDuct = {
   /** Free width and height inside the lining, m. */
   readonly width: number;
@@ -26,19 +28,35 @@ const liningRange = { from: 1, to: 2 };
  * Insertion loss of a rectangular duct lined with fibre on four sides.
  *
  * Equation: IL = B (P/S)^C t^D l by octave, at most 40 dB, with P/S in 1/ft, t in inches and l in feet.
- * Units: all lengths in m; result dB in 21 thirds, interpolated by `octaveLossesToThirds`.
+ * Units: all lengths in m; result dB in the 8 octaves 63 Hz to 8 kHz.
  * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equation 14.12 and Table 14.2, after Reynolds 1990 (as
  * transcribed).
  * Valid: P/S from 1.5 to 12 per ft (5 to 39 per m) and 1 to 2 in (25 to 51 mm) of lining. Outside, an input is held at
  * the end of its range where that lowers the loss, and the formula is carried on where it doesn't; either way a note
  * says so. The natural attenuation of bare sheet metal, which tables add, is left out: a duct of board has little of it.
- * Errors: RangeError for a dimension that can't be.
+ * Errors: ArgumentError for a dimension that can't be.
  */
-export function linedRectangularDuctLoss({ width, height, length, lining }: RectangularDuct): DuctLoss {
-  requirePositive('duct width', width);
-  requirePositive('duct height', height);
-  requireNotNegative('duct length', length);
-  requireNotNegative('duct lining', lining);
+export function linedRectangularDuctOctaveLoss(duct: RectangularDuct): DuctOctaveLoss {
+  const { octaves, validity } = uncapped(duct);
+  return { octaves: asInsertionLoss(octaves.map((loss) => Math.min(loss, largestLinedDuctLoss))), validity };
+}
+
+/**
+ * The loss of `linedRectangularDuctOctaveLoss` in 21 thirds.
+ *
+ * Equation: interpolated by `octaveLossesToThirds` before the 40 dB are applied. Units, source, range and errors: as there.
+ */
+export function linedRectangularDuctLoss(duct: RectangularDuct): DuctLoss {
+  const { octaves, validity } = uncapped(duct);
+  const thirds = octaveLossesToThirds(octaves).map((loss) => Math.min(loss, largestLinedDuctLoss));
+  return { loss: asInsertionLoss(thirds), validity };
+}
+
+function uncapped({ width, height, length, lining }: RectangularDuct) {
+  requireNumber('duct width', width, { above: 0 });
+  requireNumber('duct height', height, { above: 0 });
+  requireNumber('duct length', length, { atLeast: 0 });
+  requireNumber('duct lining', lining, { atLeast: 0 });
   const notes: string[] = [];
   const ratio = ((2 * (width + height)) / (width * height)) * metresPerFoot;
   if (ratio > ratioRange.to) notes.push('duct narrower than the tables cover, loss taken at perimeter/area 39 per m');
@@ -60,8 +78,5 @@ export function linedRectangularDuctLoss({ width, height, length, lining }: Rect
   const octaves = b.map(
     (factor, band) => (share * factor * usedRatio ** c[band]! * usedThickness ** d[band]! * length) / metresPerFoot,
   );
-  return {
-    loss: octaveLossesToThirds(octaves).map((loss) => Math.min(loss, largestLinedDuctLoss)),
-    validity: validityOf(notes, caveats),
-  };
+  return { octaves, validity: validityOf(notes, caveats) };
 }

@@ -1,8 +1,10 @@
-import { requireNotNegative, requirePositive } from '../rooms/require-positive.js';
-import type { DuctLoss } from './duct-loss.js';
+import { requireNumber } from '../errors/require-number.js';
+import { asInsertionLoss } from '../quantities/insertion-loss.js';
+import type { DuctLoss, DuctOctaveLoss } from './duct-loss.js';
 import { largestLinedDuctLoss, metresPerFoot, metresPerInch, validityOf } from './duct-tables.js';
 import { octaveLossesToThirds } from './octave-losses-to-thirds.js';
 
+/** A straight round duct with a lining. */
 export type RoundDuct = {
   /** Free diameter inside the lining, m. */
   readonly diameter: number;
@@ -34,19 +36,35 @@ const liningRange = { from: 1, to: 2 };
  * Insertion loss of a round duct lined with fibre.
  *
  * Equation: IL = (A + B t + C t^2 + D d + E d^2 + F d^3) l by octave, at most 40 dB, t and d in inches, l in feet.
- * Units: all lengths in m; result dB in 21 thirds, interpolated by `octaveLossesToThirds`.
+ * Units: all lengths in m; result dB in the 8 octaves 63 Hz to 8 kHz.
  * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equation 14.13 and Table 14.3, after Reynolds 1990 (as
  * transcribed); they meet the table "2 in fibre-lined round duct" of Minimizing Excessive Sound in Ventilation
  * System Design, application guide 125-1929, 2009, Table 21, cell by cell.
  * Valid: diameter 6 to 24 in (152 to 610 mm); lining 2 in (51 mm) confirmed, down to 1 in (25 mm) by the formula alone.
  * A narrower duct is held at 152 mm and a thicker lining at 51 mm, which lowers the loss; a wider duct is held at 610 mm,
  * where the polynomial ends; a note says so.
- * Errors: RangeError for a dimension that can't be.
+ * Errors: ArgumentError for a dimension that can't be.
  */
-export function linedRoundDuctLoss({ diameter, length, lining }: RoundDuct): DuctLoss {
-  requirePositive('duct diameter', diameter);
-  requireNotNegative('duct length', length);
-  requireNotNegative('duct lining', lining);
+export function linedRoundDuctOctaveLoss(duct: RoundDuct): DuctOctaveLoss {
+  const { octaves, validity } = uncapped(duct);
+  return { octaves: asInsertionLoss(octaves.map((loss) => Math.min(loss, largestLinedDuctLoss))), validity };
+}
+
+/**
+ * The loss of `linedRoundDuctOctaveLoss` in 21 thirds.
+ *
+ * Equation: interpolated by `octaveLossesToThirds` before the 40 dB are applied. Units, source, range and errors: as there.
+ */
+export function linedRoundDuctLoss(duct: RoundDuct): DuctLoss {
+  const { octaves, validity } = uncapped(duct);
+  const thirds = octaveLossesToThirds(octaves).map((loss) => Math.min(loss, largestLinedDuctLoss));
+  return { loss: asInsertionLoss(thirds), validity };
+}
+
+function uncapped({ diameter, length, lining }: RoundDuct) {
+  requireNumber('duct diameter', diameter, { above: 0 });
+  requireNumber('duct length', length, { atLeast: 0 });
+  requireNumber('duct lining', lining, { atLeast: 0 });
   const notes: string[] = [];
   const inches = diameter / metresPerInch;
   const thickness = lining / metresPerInch;
@@ -67,8 +85,5 @@ export function linedRoundDuctLoss({ diameter, length, lining }: RoundDuct): Duc
     ([a, b, c, d, e, f]) =>
       (share * (a + b * t + c * t ** 2 + d * used + e * used ** 2 + f * used ** 3) * length) / metresPerFoot,
   );
-  return {
-    loss: octaveLossesToThirds(octaves).map((loss) => Math.min(loss, largestLinedDuctLoss)),
-    validity: validityOf(notes, caveats),
-  };
+  return { octaves, validity: validityOf(notes, caveats) };
 }

@@ -1,11 +1,11 @@
-import { requireNotNegative } from '../rooms/require-positive.js';
+import { requireNumber } from '../errors/require-number.js';
 
 /**
  * Carbon dioxide concentration that is reached in the long run; null without airflow, when there is none.
  *
  * Equation: C = C_s + G/Q. Units: generation and airflow m3/s, concentrations ppm.
  * Source: mass balance of a well-mixed space (common practice).
- * Errors: RangeError for a quantity that can't be.
+ * Errors: ArgumentError for a quantity that can't be.
  */
 export function steadyCo2({
   supply,
@@ -16,8 +16,8 @@ export function steadyCo2({
   readonly generation: number;
   readonly flow: number;
 }): number | null {
-  requireNotNegative('CO2 of the supply air', supply);
-  requireNotNegative('CO2 generation', generation);
-  requireNotNegative('airflow', flow);
+  requireNumber('CO2 of the supply air', supply, { atLeast: 0 });
+  requireNumber('CO2 generation', generation, { atLeast: 0 });
+  requireNumber('airflow', flow, { atLeast: 0 });
   return flow === 0 ? null : supply + (1e6 * generation) / flow;
 }
