@@ -1,5 +1,9 @@
+import { ArgumentError } from '../errors/argument-error.js';
+import { requireNumber } from '../errors/require-number.js';
+import type { TransmissionLoss } from '../quantities/transmission-loss.js';
+
 /** A part of a wall with its area in m2 and its transmission loss per band in dB. */
-export type CompositeElement = { readonly area: number; readonly transmissionLoss: readonly number[] };
+export type CompositeElement = { readonly area: number; readonly transmissionLoss: TransmissionLoss };
 
 /**
  * Transmission loss of a wall of several parts, dB per band.
@@ -7,21 +11,21 @@ export type CompositeElement = { readonly area: number; readonly transmissionLos
  * Equation: R = -10 lg( Sum S_i 10^(-R_i/10) / Sum S_i ).
  * Source: common practice; M.J. Crocker: Engineering Acoustics (2021), Example 12.13 and EN 12354-3:2000 Annex F use it.
  * Valid when every part sees the same diffuse field; the parts are taken not to touch each other's vibration.
- * Errors: RangeError without elements, without area, or with lists of different length.
+ * Errors: ArgumentError without elements, without area, or with lists of different length.
  */
-export function compositeTransmissionLoss(elements: readonly CompositeElement[]): number[] {
+export function compositeTransmissionLoss(elements: readonly CompositeElement[]): TransmissionLoss {
   const first = elements[0];
-  if (first === undefined) throw new RangeError('composite wall has no elements, expected at least one');
+  if (first === undefined) throw new ArgumentError('number of elements', 0, 'at least one');
   const bands = first.transmissionLoss.length;
   let total = 0;
   const power = new Array<number>(bands).fill(0);
   for (const { area, transmissionLoss } of elements) {
-    if (!(area >= 0 && Number.isFinite(area))) {
-      throw new RangeError(`area of an element is ${area}, expected a number of m2 of 0 or more`);
-    }
+    requireNumber('area of an element', area, { atLeast: 0, unit: 'm2' });
     if (transmissionLoss.length !== bands) {
-      throw new RangeError(
-        `an element has ${transmissionLoss.length} bands, expected ${bands} as in the first element`,
+      throw new ArgumentError(
+        'number of bands of an element',
+        transmissionLoss.length,
+        `${bands} as in the first element`,
       );
     }
     if (area === 0) continue;
@@ -30,6 +34,7 @@ export function compositeTransmissionLoss(elements: readonly CompositeElement[])
       power[band]! += area * 10 ** (-loss / 10);
     });
   }
-  if (total === 0) throw new RangeError('composite wall has no area, expected more than 0 m2');
-  return power.map((sum) => -10 * Math.log10(sum / total));
+  if (total === 0) throw new ArgumentError('area of all elements', 0, 'more than 0 m2');
+  // Infinite where every part is tight, so not by `asTransmissionLoss`.
+  return power.map((sum) => -10 * Math.log10(sum / total)) as readonly number[] as TransmissionLoss;
 }

@@ -1,1 +1,5 @@
 export * from './composite-transmission-loss.js';
+export * from './flanking-transmission-loss.js';
+export * from './leak-ratio.js';
+export * from './plenum-level-difference.js';
+export * from './small-element.js';

@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import { besselJ1 } from '../math/bessel.js';
 import { type Complex, complex } from '../math/complex.js';
 import { struveH1 } from '../math/struve.js';
@@ -19,25 +20,25 @@ export const defaultIncidence = 'diffuse';
 /**
  * Transmission loss of a round hole, dB, referred to its own area; it can be negative.
  *
- * Equation: tau = 4 R^2/{4 R^2 (cos kd - X sin kd)^2 + [(R^2 - X^2 + 1) sin kd + 2 X cos kd]^2} with R and X of
+ * Equation: tau = 4 R/{4 R^2 (cos kd - X sin kd)^2 + [(R^2 - X^2 + 1) sin kd + 2 X cos kd]^2} with R and X of
  * `pistonImpedance`, for normal incidence. In a diffuse field the mean-square pressure on a small closed mouth is twice as
  * large for the same incident intensity; for larger mouths it falls with 4 R/(k a)^2 (reciprocity of a piston with the
  * field), and tau is multiplied by that factor, but never by less than 1.
  * Units: radius and depth in m, hz in Hz.
- * Source: G.P. Wilson, W.W. Soroka, J. Acoust. Soc. Am. 37 (1965) 286 (from memory); diffuse factor derived here.
+ * Source: derived: pressure 2 p on the closed mouth, two-port of the air in the hole between two pistons, power R v^2 out
+ * of the far one; the denominator is that of G.P. Wilson, W.W. Soroka, J. Acoust. Soc. Am. 37 (1965) 286 (from memory).
+ * With 4 R^2 above, as the formula is often handed on, a small hole in a thin wall would pass nothing; Rayleigh's exact
+ * limit for it is tau = 8/pi^2, here 0.69 because the end correction is that of a piston. Diffuse factor derived here.
  * Valid for holes whose air moves as a plug; friction is left out, so holes below about 1 mm are overestimated.
+ * Errors: ArgumentError for a radius or depth below 0.
  */
 export function apertureTransmissionLoss(
   { radius, depth, incidence = defaultIncidence }: Aperture,
   hz: number,
   air: Air,
 ): number {
-  if (!(radius >= 0 && Number.isFinite(radius))) {
-    throw new RangeError(`hole has a radius of ${radius}, expected a number of metres of 0 or more`);
-  }
-  if (!(depth >= 0 && Number.isFinite(depth))) {
-    throw new RangeError(`hole is ${depth} deep, expected a number of metres of 0 or more`);
-  }
+  requireNumber('radius of the hole', radius, { atLeast: 0, unit: 'metres' });
+  requireNumber('depth of the hole', depth, { atLeast: 0, unit: 'metres' });
   if (radius === 0) return Number.POSITIVE_INFINITY;
   const k = (2 * Math.PI * hz) / air.soundSpeed;
   const { re, im } = pistonImpedance(k * radius);
@@ -45,7 +46,7 @@ export function apertureTransmissionLoss(
   const sin = Math.sin(k * depth);
   const inPhase = 2 * re * (cos - im * sin);
   const outOfPhase = (re * re - im * im + 1) * sin + 2 * im * cos;
-  const normal = (4 * re * re) / (inPhase ** 2 + outOfPhase ** 2);
+  const normal = (4 * re) / (inPhase ** 2 + outOfPhase ** 2);
   const factor = incidence === 'diffuse' ? Math.max(1, (4 * re) / (k * radius) ** 2) : 1;
   return -10 * Math.log10(normal * factor);
 }

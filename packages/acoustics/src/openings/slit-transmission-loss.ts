@@ -1,6 +1,6 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import { add, type Complex, complex, multiply, squaredSize } from '../math/complex.js';
-import type { PorousMedium } from '../porous/porous-medium.js';
 import { channelMatrix, narrowGapMedium } from './narrow-gap-medium.js';
 
 /** A long straight slit through a wall. */
@@ -29,13 +29,14 @@ const widestSlit = 4;
  * Source: derived here; mouth impedance as in M.C. Gomperts, T. Kihlman, Acustica 18 (1967) 144 (from memory), to whose
  * formula it tends for wide slits (`inviscidSlitTransmissionLoss`).
  * Valid for K < 1 or so; tau is never above 4/K, all that such a mouth can draw from the field, and from K = 4 on the slit
- * counts as an open area with tau = 1. Bends, seals and rough faces are left out.
+ * counts as an open area with tau = 1. Bends and rough faces are left out; for seals see `jointTransmissionLoss`.
+ * Errors: ArgumentError for a width or depth below 0.
  */
 export function slitTransmissionLoss(slit: Slit, hz: number, air: Air): number {
   checkSlit(slit);
   const { gap, depth } = slit;
   if (gap === 0) return Number.POSITIVE_INFINITY;
-  return slitLoss(slit, narrowGapMedium(gap, hz, air), depth, hz, air);
+  return slitLoss(slit, channelMatrix(narrowGapMedium(gap, hz, air), depth), hz, air);
 }
 
 /**
@@ -51,15 +52,16 @@ export function inviscidSlitTransmissionLoss(slit: Slit, hz: number, air: Air): 
     characteristicImpedance: complex(air.impedance),
     wavenumber: complex((2 * Math.PI * hz) / air.soundSpeed),
   };
-  return slitLoss(slit, medium, slit.depth, hz, air);
+  return slitLoss(slit, channelMatrix(medium, slit.depth), hz, air);
 }
 
-function slitLoss(slit: Slit, medium: PorousMedium, depth: number, hz: number, air: Air): number {
+/** Transmission loss of a slit whose inside is the two-port `channel`; see `slitTransmissionLoss`. */
+export function slitLoss(slit: Slit, channel: ReturnType<typeof channelMatrix>, hz: number, air: Air): number {
   const mirror = slit.position === 'edge' ? 2 : 1;
   const k = ((2 * Math.PI * hz) / air.soundSpeed) * slit.gap * mirror;
   if (k >= widestSlit) return 0;
   const mouth = slitMouthImpedance(k, air);
-  const { a, b, c, d } = channelMatrix(medium, depth);
+  const { a, b, c, d } = channel;
   const sum = add(add(multiply(add(a, d), mouth), b), multiply(c, multiply(mouth, mouth)));
   const transmission = (8 * mirror * air.impedance * mouth.re) / squaredSize(sum);
   return -10 * Math.log10(Math.min(transmission, (4 * mirror) / k));
@@ -74,11 +76,11 @@ export function slitMouthImpedance(k: number, air: Air): Complex {
   return complex((air.impedance * k) / 2, ((air.impedance * k) / Math.PI) * (Math.log(8 / k) - eulerConstant));
 }
 
-function checkSlit({ gap, depth }: Slit): void {
-  if (!(gap >= 0 && Number.isFinite(gap))) {
-    throw new RangeError(`slit is ${gap} wide, expected a number of metres of 0 or more`);
-  }
-  if (!(depth >= 0 && Number.isFinite(depth))) {
-    throw new RangeError(`slit is ${depth} deep, expected a number of metres of 0 or more`);
-  }
+/**
+ * Rejects a slit that cannot exist.
+ * Errors: ArgumentError that names the property.
+ */
+export function checkSlit({ gap, depth }: Slit): void {
+  requireNumber('width of the slit', gap, { atLeast: 0, unit: 'metres' });
+  requireNumber('depth of the slit', depth, { atLeast: 0, unit: 'metres' });
 }

@@ -115,9 +115,11 @@ describe('slitTransmissionLoss({ gap, depth, position }, hz, air)', () => {
   });
 
   it('names what is wrong with the slit', () => {
-    expect(() => slitTransmissionLoss({ gap: -1, depth: 0.1, position: 'mid' }, 500, air)).toThrow('slit is -1 wide');
+    expect(() => slitTransmissionLoss({ gap: -1, depth: 0.1, position: 'mid' }, 500, air)).toThrow(
+      'width of the slit is -1',
+    );
     expect(() => slitTransmissionLoss({ gap: 0.1, depth: Number.NaN, position: 'mid' }, 500, air)).toThrow(
-      'slit is NaN deep',
+      'depth of the slit is NaN',
     );
   });
 });
@@ -129,12 +131,23 @@ describe('apertureTransmissionLoss({ radius, depth, incidence }, hz, air)', () =
     }
   });
 
-  it('of a small hole in a thin wall is (3 pi ka/16)^2 at normal incidence', () => {
-    // Resistance (ka)^2/2 and reactance 8 ka/(3 pi) of each mouth: tau = R^2/(R^2 + X^2), R far below X.
-    const [radius, hz] = [0.002, 200];
-    const ka = (2 * Math.PI * hz * radius) / air.soundSpeed;
-    const found = apertureTransmissionLoss({ radius, depth: 0, incidence: 'normal' }, hz, air);
-    expect(found).toBeCloseTo(-20 * Math.log10((3 * Math.PI * ka) / 16), 2);
+  it('of a small hole in a thin wall is near the 8/pi^2 of Rayleigh at normal incidence, whatever its size', () => {
+    // Resistance (ka)^2/2 and reactance 8 ka/(3 pi) of each mouth: tau = 4 R/(2 X)^2 = (3 pi/8)^2/2.
+    for (const radius of [0.0005, 0.002]) {
+      const found = apertureTransmissionLoss({ radius, depth: 0, incidence: 'normal' }, 200, air);
+      expect(found).toBeCloseTo(-10 * Math.log10((3 * Math.PI) ** 2 / 128), 2);
+      expect(Math.abs(found + 10 * Math.log10(8 / Math.PI ** 2))).toBeLessThan(0.7);
+    }
+  });
+
+  it('of a small deep hole is that of the mass of air in it, the same at all low frequencies', () => {
+    // Mass of air rho (d + 16 a/(3 pi)) between two mouths: tau = 8 (ka)^2/2/(k (d + 16 a/(3 pi)))^2.
+    const [radius, depth] = [0.005, 0.05];
+    const length = depth + (16 * radius) / (3 * Math.PI);
+    expect(apertureTransmissionLoss({ radius, depth }, 100, air)).toBeCloseTo(
+      -20 * Math.log10((2 * radius) / length),
+      1,
+    );
   });
 
   it('passes 3 dB more of a diffuse field than of a normal wave when small', () => {

@@ -1,4 +1,10 @@
-import { type Air, compositeTransmissionLoss, firstCavityMode, smallEnclosureLimit } from '@boothwright/acoustics';
+import {
+  type Air,
+  compositeTransmissionLoss,
+  firstCavityMode,
+  smallEnclosureLimit,
+  type TransmissionLoss,
+} from '@boothwright/acoustics';
 import type { Booth, BoothSpec } from '@boothwright/language';
 import { airResult } from '../air/air-result.js';
 import { ratingsOf } from '../assembly/ratings.js';
@@ -50,7 +56,10 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
   const paths = pathsOf(booth, air, memo);
   const isolation = isolationOf(paths, area.total, volume, bandModels, air, memo);
   const composite = compositeTransmissionLoss(
-    paths.map(({ result }) => ({ area: result.areaM2, transmissionLoss: result.transmissionLossDb })),
+    paths.map(({ result }) => ({
+      area: result.areaM2,
+      transmissionLoss: result.transmissionLossDb as TransmissionLoss,
+    })),
   );
 
   const airborne = (site?.sources ?? []).filter((source): source is AirborneSource => source.kind !== 'impact');

@@ -4,6 +4,7 @@ import {
   type EnclosureElement,
   type Layer,
   type PanelSize,
+  type TransmissionLoss,
 } from '@boothwright/acoustics';
 import type { Booth, Face } from '@boothwright/language';
 import { constructionOf } from '../assembly/construction.js';
@@ -33,7 +34,9 @@ export function facePath(booth: Booth, face: Face, air: Air, memo: Memo): BoothP
   const transmissionLossDb =
     built === undefined
       ? perBand(() => 0)
-      : compositeTransmissionLoss(patches.map((patch) => ({ area: patch.area, transmissionLoss: patch.loss.total })));
+      : compositeTransmissionLoss(
+          patches.map((patch) => ({ area: patch.area, transmissionLoss: patch.loss.total as TransmissionLoss })),
+        );
   return {
     result: {
       id: `face:${face}`,
