@@ -64,11 +64,28 @@ function editorTests() {
   if (result.status !== 0 && counts.every(([, , bad]) => bad === '0')) note('editor run', 0, 1);
 }
 
+function packageTests() {
+  console.log('\n== the package as a user gets it');
+  const result = spawnSync(process.execPath, ['tests/package/run.mjs'], {
+    cwd: root,
+    stdio: ['ignore', 'pipe', 'inherit'],
+    encoding: 'utf8',
+  });
+  process.stdout.write(result.stdout ?? '');
+  const counts = /^package: (\d+) passed, (\d+) failed$/m.exec(result.stdout ?? '');
+  if (counts === null) return note('the package did not report', 0, 1);
+  note('package', Number(counts[1]), Number(counts[2]));
+  if (result.status !== 0 && counts[2] === '0') note('package', 0, 1);
+}
+
 gate('lint and format', 'npx', ['biome', 'check', '.', '--error-on-warnings']);
 gate('arrows between packages', 'npx', ['depcruise', '--config', '.dependency-cruiser.cjs', 'packages']);
 gate('build', 'npx', ['turbo', 'run', 'build', '--output-logs=errors-only', '--no-update-notifier']);
 gate('types', 'npx', ['tsc', '-p', 'tsconfig.json']);
 unitTests();
+gate('pages of the library', process.execPath, ['scripts/docs.mjs']);
+packageTests();
+gate('changed predictions are named', process.execPath, ['scripts/predictions.mjs', '--check']);
 if (!skipEditor) editorTests();
 
 console.log('');
