@@ -1,4 +1,13 @@
-import { airProperties, eyringTime, receivedLevel, sabineTime, schroederFrequency } from '@boothwright/acoustics';
+import {
+  airProperties,
+  boxGeometry,
+  boxModes,
+  environmentalCorrection,
+  ordinaryMeanAbsorption,
+  receivedLevel,
+  sabineTime,
+  schroederFrequency,
+} from '@boothwright/acoustics';
 import { describe, expect, test } from 'vitest';
 
 const air = airProperties({ temperature: 20, relativeHumidity: 0 });
@@ -29,17 +38,6 @@ describe('reverberation time, published examples', () => {
   });
 });
 
-describe('reverberation time, closed form: 8 x 5 x 3 m, coefficient 0.2, 343 m/s', () => {
-  const at343 = { ...air, soundSpeed: 343 };
-  test('Sabine 0.6118246547 s, Eyring 0.5483686633 s', () => {
-    expect(sabineTime(120, 0.2 * 158, 0, at343)).toBeCloseTo(0.6118246547, 9);
-    expect(eyringTime(120, 158, 0.2, 0, at343)).toBeCloseTo(0.5483686633, 9);
-  });
-  test('Eyring with m = 0.003 1/m: 0.52685 s', () => {
-    expect(eyringTime(120, 158, 0.2, 0.003 * 10 * Math.LOG10E, at343)).toBeCloseTo(0.52685, 5);
-  });
-});
-
 describe('Schroeder frequency, worked from the equation (as printed at prosoundtraining.com)', () => {
   test('3.8 m3 at 0.2 s: about 460 Hz', () => {
     expect(Math.abs(schroederFrequency(3.8, 0.2) - 460)).toBeLessThan(5);
@@ -51,4 +49,57 @@ describe('received level', () => {
   test('a level difference of 40 dB for R = 50 dB, S = 1.6 m2 and A = 0.16 m2', () => {
     expect(receivedLevel(70, 50, 1.6, 0.16)).toBeCloseTo(30, 12);
   });
+});
+
+describe('environmental correction K2A', () => {
+  // R. C. Payne and D. J. Simmons, Environmental correction factor K2A, NPL report CIRA(EXT) 009 (1996), Tables 8 to 14
+  // (read in a transcription); A = 0.16 V/T there; printed to a tenth.
+  test.each([
+    ['A', 91.5, 0.2, 14.1, 2.5],
+    ['A', 91.5, 0.2, 28.2, 4.0],
+    ['A', 91.5, 0.2, 49.6, 5.7],
+    ['C', 428, 1.3, 14.1, 3.2],
+    ['C', 428, 1.3, 28.2, 5.0],
+    ['E', 274, 2.3, 14.1, 5.9],
+    ['E', 274, 2.3, 28.2, 8.4],
+  ])('NPL room %s, %f m3, %f s, surface %f m2: %f dB within 0.1', (_, volume, time, surface, expected) => {
+    const correction = environmentalCorrection(surface, (0.16 * volume) / time);
+    expect(Math.abs(correction - expected)).toBeLessThan(0.1);
+  });
+  // F. Heisterkamp, Machine Noise: Experimental Study of the Local Environmental Correction, Acoustics 6(1), 2024,
+  // Table 3 (read in a transcription): mean coefficient 0.15 of 174 m2.
+  test.each([
+    [26.9, 7.1],
+    [48.3, 9.2],
+  ])('machine room, surface %f m2: %f dB within 0.05', (surface, expected) => {
+    expect(Math.abs(environmentalCorrection(surface, 0.15 * 174) - expected)).toBeLessThan(0.05);
+  });
+});
+
+describe('classroom of 10 x 8 x 6 m, solved textbook problem (shaalaa.com, question 57435)', () => {
+  test('480 m3, 376 m2, mean coefficient 0.068 from 25.76 m2', () => {
+    const { volume, surface } = boxGeometry([10, 8, 6]);
+    expect(volume).toBe(480);
+    expect(surface).toBe(376);
+    expect(Math.abs(25.76 / surface - 0.068)).toBeLessThan(0.001);
+  });
+});
+
+describe('modes of a box', () => {
+  // G. Ballou (ed.), Handbook for Sound Engineers, chapter 6, Table 6-4: 16 x 12 x 8 ft at 1130 ft/s.
+  const modes = boxModes([16 * foot, 12 * foot, 8 * foot], 75, { ...air, soundSpeed: 1130 * foot });
+  test.each([
+    ['1,0,0', 35.31],
+    ['0,1,0', 47.08],
+    ['0,0,1', 70.63],
+    ['2,0,0', 70.63],
+  ])('%s: %f Hz within 0.01', (order, hz) => {
+    const mode = modes.find((candidate) => candidate.order.join() === order);
+    expect(Math.abs(mode!.hz - hz)).toBeLessThan(0.01);
+  });
+});
+
+// ISO 11546-2:1995, Table C.2 (read in a transcription).
+test('ordinary rooms have the mean coefficients 0.05, 0.1, 0.15, 0.2, 0.25, 0.35 and 0.5', () => {
+  expect(ordinaryMeanAbsorption.map(({ absorption }) => absorption)).toEqual([0.05, 0.1, 0.15, 0.2, 0.25, 0.35, 0.5]);
 });
