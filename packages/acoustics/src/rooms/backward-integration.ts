@@ -1,6 +1,7 @@
 import { ArgumentError } from '../errors/argument-error.js';
 import { requirePositive } from './require-positive.js';
 
+/** A decay curve as integrated from an impulse response. */
 export type DecayCurve = {
   /** Level of the energy still to come, dB re the whole; one value per sample, up to the truncation. */
   readonly level: Float64Array;

@@ -7,6 +7,7 @@ export type BoxDimensions = readonly [number, number, number];
 /** A point in a box, m, from its left front lower corner along width, depth and height. */
 export type BoxPoint = readonly [number, number, number];
 
+/** Names of the six walls of a box. */
 export type BoxWallName = 'left' | 'right' | 'front' | 'back' | 'floor' | 'ceiling';
 
 /** One value for each wall of a box. */

@@ -23,6 +23,7 @@ const evanescence = 12;
 /** Nearest that source and receiver may come along the axis on which they are farthest apart, m. */
 const nearest = 0.02;
 
+/** A source and a receiver in a box. */
 export type BoxPath = { readonly size: BoxDimensions; readonly source: BoxPoint; readonly receiver: BoxPoint };
 
 /**

@@ -5,6 +5,7 @@ import { type BoxDimensions, listWalls, requireBox } from './box-geometry.js';
 import { requireAdmittances, type WallAdmittances } from './require-admittance.js';
 import { requireNotNegative } from './require-positive.js';
 
+/** A mode of a box whose walls take energy from it. */
 export type DampedMode = {
   readonly order: readonly [number, number, number];
   /** With hard walls, Hz. */

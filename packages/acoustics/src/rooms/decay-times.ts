@@ -1,5 +1,6 @@
 import type { DecayCurve } from './backward-integration.js';
 
+/** A straight line fitted to a part of a decay. */
 export type DecayFit = {
   /** Time of 60 dB at the fitted slope, s. */
   readonly time: number;
@@ -7,6 +8,7 @@ export type DecayFit = {
   readonly nonLinearity: number;
 };
 
+/** Reverberation times of one decay over the usual ranges. */
 export type DecayTimes = {
   /** Each is null where the curve does not reach its range. */
   readonly edt: DecayFit | null;

@@ -5,6 +5,7 @@ import { type BoxWallName, type BoxWalls, boxWallNames, listWalls, requireBox, r
 import type { BoxPath } from './box-modal-transfer.js';
 import { requirePositive } from './require-positive.js';
 
+/** A reflection that arrives soon after the direct sound. */
 export type EarlyReflection = {
   /** How often the path meets each wall; walls it does not meet are left out. */
   readonly walls: readonly { readonly wall: BoxWallName; readonly times: number }[];

@@ -14,6 +14,16 @@ import { sabineConstant } from './sabine-constant.js';
  * Valid: for absorption spread evenly over the surfaces, above the Schroeder frequency; it takes larger coefficients
  * than Sabine's equation but not an uneven room, such as a booth with one treated wall.
  * Errors: ArgumentError for a volume, surface or coefficient that can't be.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { eyringTime } from '@boothwright/acoustics/rooms';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * // A box of 5 m by 4 m by 2.5 m whose 85 m2 of walls take a third of the sound.
+ * eyringTime(50, 85, 1 / 3, 0, air); // 0.233
+ * ```
  */
 export function eyringTime(
   volume: number,

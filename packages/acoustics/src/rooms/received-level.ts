@@ -10,6 +10,13 @@ import { requirePositive } from './require-positive.js';
  * Source: definition of the sound reduction index, ISO 10140-2, solved for the received level (common practice).
  * Valid: for a diffuse field on both sides; below the first modes of a small booth it does not hold.
  * Errors: ArgumentError for an area that isn't above zero or a level that is no number.
+ *
+ * @example
+ * ```ts
+ * import { receivedLevel } from '@boothwright/acoustics/rooms';
+ *
+ * receivedLevel(80, 45, 6, 6); // 35
+ * ```
  */
 export function receivedLevel(outside: number, transmissionLoss: number, area: number, absorptionArea: number): number {
   if (Number.isNaN(outside) || Number.isNaN(transmissionLoss)) {

@@ -7,6 +7,7 @@ import { meanRoomAbsorption, type RoomSurface, type SurfacePairs } from './room-
 import { sabineTime } from './sabine-time.js';
 import { schroederFrequency } from './schroeder-frequency.js';
 
+/** Names of the reverberation models. */
 export type ReverberationModel = 'sabine' | 'eyring' | 'millington-sette' | 'fitzroy' | 'arau-puchades';
 
 /** Thresholds of the choice; rules of thumb, from memory. */
@@ -17,6 +18,7 @@ export const reverberationChoice = {
   evenUpTo: 2,
 } as const;
 
+/** A reverberation time, the model it was taken from and what the others say. */
 export type ReverberationTime = {
   readonly model: ReverberationModel;
   /** s */

@@ -7,6 +7,13 @@ import { requirePositive } from './require-positive.js';
  * Equation: R = S a / (1 - a). Units: surface m2, mean absorption coefficient 0..1; result m2. Infinite for a = 1.
  * Source: common practice. Valid for a diffuse field and even absorption.
  * Errors: ArgumentError for a surface or coefficient that can't be.
+ *
+ * @example
+ * ```ts
+ * import { roomConstant } from '@boothwright/acoustics/rooms';
+ *
+ * roomConstant(85, 0.2); // 21.3
+ * ```
  */
 export function roomConstant(surface: number, meanAbsorption: number): number {
   requirePositive('room surface', surface);

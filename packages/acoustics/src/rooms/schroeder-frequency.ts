@@ -8,6 +8,13 @@ import { requireNotNegative, requirePositive } from './require-positive.js';
  * bandwidth.
  * Valid: as a gradual limit, about an octave wide.
  * Errors: ArgumentError for a volume or a time that can't be.
+ *
+ * @example
+ * ```ts
+ * import { schroederFrequency } from '@boothwright/acoustics/rooms';
+ *
+ * schroederFrequency(50, 0.5); // 200
+ * ```
  */
 export function schroederFrequency(volume: number, time: number): number {
   requirePositive('room volume', volume);
