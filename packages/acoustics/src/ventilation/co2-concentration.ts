@@ -10,6 +10,13 @@ import { type Co2Balance, requireCo2Balance } from './co2-balance.js';
  * Valid: for constant generation and flow and complete mixing. A short circuit from supply to exhaust leaves the
  * performer with more than this, leaks and the opening of the door with less.
  * Errors: ArgumentError for a quantity that can't be.
+ *
+ * @example
+ * ```ts
+ * import { co2Concentration } from '@boothwright/acoustics/ventilation';
+ *
+ * co2Concentration({ start: 450, supply: 450, generation: 5e-6, flow: 0.005, volume: 4, seconds: 600 }); // 978
+ * ```
  */
 export function co2Concentration({ seconds, ...balance }: Co2Balance & { readonly seconds: number }): number {
   requireCo2Balance(balance);

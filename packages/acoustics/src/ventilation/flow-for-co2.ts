@@ -7,6 +7,13 @@ import { requireNumber } from '../errors/require-number.js';
  * Equation: Q = G / (C_x - C_s). Units: generation m3/s, concentrations ppm; result m3/s.
  * Source: `steadyCo2` solved for the airflow.
  * Errors: ArgumentError for a quantity that can't be.
+ *
+ * @example
+ * ```ts
+ * import { flowForCo2 } from '@boothwright/acoustics/ventilation';
+ *
+ * flowForCo2({ limit: 1000, supply: 450, generation: 5e-6 }); // 0.00909
+ * ```
  */
 export function flowForCo2({
   limit,

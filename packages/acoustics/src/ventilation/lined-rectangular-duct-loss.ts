@@ -45,6 +45,14 @@ export function linedRectangularDuctOctaveLoss(duct: RectangularDuct): DuctOctav
  * The loss of `linedRectangularDuctOctaveLoss` in 21 thirds.
  *
  * Equation: interpolated by `octaveLossesToThirds` before the 40 dB are applied. Units, source, range and errors: as there.
+ *
+ * @example
+ * ```ts
+ * import { linedRectangularDuctLoss } from '@boothwright/acoustics/ventilation';
+ *
+ * // At 1 kHz, the fourteenth third.
+ * linedRectangularDuctLoss({ width: 0.15, height: 0.2, length: 1, lining: 0.025 }).loss[13]; // 22.3
+ * ```
  */
 export function linedRectangularDuctLoss(duct: RectangularDuct): DuctLoss {
   const { octaves, validity } = uncapped(duct);

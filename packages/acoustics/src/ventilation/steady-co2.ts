@@ -6,6 +6,14 @@ import { requireNumber } from '../errors/require-number.js';
  * Equation: C = C_s + G/Q. Units: generation and airflow m3/s, concentrations ppm.
  * Source: mass balance of a well-mixed space (common practice).
  * Errors: ArgumentError for a quantity that can't be.
+ *
+ * @example
+ * ```ts
+ * import { steadyCo2 } from '@boothwright/acoustics/ventilation';
+ *
+ * // One person gives off about 5 ml/s; 5 l/s of fresh air.
+ * steadyCo2({ supply: 450, generation: 5e-6, flow: 0.005 }); // 1450
+ * ```
  */
 export function steadyCo2({
   supply,
