@@ -20,6 +20,7 @@ export type Incidence =
   /** A plane wave; 0 deg is straight onto the face. */
   | { readonly kind: 'plane'; readonly angleDeg: number };
 
+/** Surroundings of an absorber: the air, what stands behind it and from where the sound comes. */
 export type AbsorberConditions = {
   readonly air: Air;
   readonly backing: AbsorberBacking;
@@ -54,10 +55,10 @@ const roundCoincidence = [0, -1e-3, 1e-3, -1e-2, 1e-2];
  *
  * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
  * // Invented: 100 mm of fibre before a hard wall.
- * const fibre = { kind: 'porous', model: 'miki', thickness: 0.1, flowResistivity: 10000 };
+ * const fibre = { kind: 'porous', model: 'miki', thickness: 0.1, flowResistivity: 10000 } as const;
  * const large = absorberAbsorption([fibre], { air, backing: 'rigid', incidence: { kind: 'diffuse' } });
  * large[10]; // 0.90
- * const incidence = { kind: 'diffuse-on-sample', size: { width: 3.6, height: 3 } };
+ * const incidence = { kind: 'diffuse-on-sample', size: { width: 3.6, height: 3 } } as const;
  * absorberAbsorption([fibre], { air, backing: 'rigid', incidence })[10]; // 1.11
  * ```
  */

@@ -15,6 +15,15 @@ import { type Air, saturationPressure, standardPressure } from './air-properties
  * Valid: -20 to 50 degC, 10 to 100 % relative humidity, 50 Hz to 10 kHz, below 200 kPa. Pure tones at mid-band stand
  * for whole third-octave bands.
  * Errors: ArgumentError for a frequency that is not above zero.
+ *
+ * @example
+ * ```ts
+ * import { airAttenuation, airProperties } from '@boothwright/acoustics/air';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * // 4 kHz, dB per metre.
+ * airAttenuation(4000, air); // 0.0297
+ * ```
  */
 export function airAttenuation(hz: number, air: Air): number {
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });

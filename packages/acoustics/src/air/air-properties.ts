@@ -55,6 +55,15 @@ export function saturationPressure(kelvin: number): number {
  * Valid: -20 to 50 degC, near atmospheric pressure.
  * Errors: ArgumentError for a temperature outside -70 .. 100 degC, a humidity outside 0 .. 1 or a pressure not above the
  * vapour pressure.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * air.soundSpeed; // 344
+ * air.density; // 1.2
+ * ```
  */
 export function airProperties({ temperature, relativeHumidity, pressure = standardPressure }: AirConditions): Air {
   if (!(temperature >= -70 && temperature <= 100)) {

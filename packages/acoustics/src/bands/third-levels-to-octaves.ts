@@ -10,6 +10,13 @@ import { thirdsOfOctave } from './thirds-of-octave.js';
  * Units: dB; 21 thirds in, 7 octaves out; an octave is null (unknown) when any of its thirds is.
  * Source: energy identity.
  * Errors: ArgumentError for a wrong number of bands or a value that is no number.
+ *
+ * @example
+ * ```ts
+ * import { thirdLevelsToOctaves } from '@boothwright/acoustics/bands';
+ *
+ * thirdLevelsToOctaves(new Array(21).fill(60))[0]; // 64.8
+ * ```
  */
 export function thirdLevelsToOctaves(levels: readonly (number | null)[]): (number | null)[] {
   requireBands('third-octave band level', levels, [thirdOctaveBands.length], { unknown: true, silence: true });

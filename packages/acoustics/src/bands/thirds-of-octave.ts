@@ -6,6 +6,13 @@ import { octaveBands } from './bands.js';
  *
  * Units: `octaveIndex` counts in `octaveBands` from 0 (63 Hz) to 6 (4 kHz).
  * Errors: ArgumentError for an index that names no octave.
+ *
+ * @example
+ * ```ts
+ * import { thirdsOfOctave } from '@boothwright/acoustics/bands';
+ *
+ * thirdsOfOctave(1); // [3, 4, 5]
+ * ```
  */
 export function thirdsOfOctave(octaveIndex: number): number[] {
   if (!Number.isInteger(octaveIndex) || octaveIndex < 0 || octaveIndex >= octaveBands.length) {

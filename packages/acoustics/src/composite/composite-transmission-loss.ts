@@ -12,6 +12,18 @@ export type CompositeElement = { readonly area: number; readonly transmissionLos
  * Source: common practice; M.J. Crocker: Engineering Acoustics (2021), Example 12.13 and EN 12354-3:2000 Annex F use it.
  * Valid when every part sees the same diffuse field; the parts are taken not to touch each other's vibration.
  * Errors: ArgumentError without elements, without area, or with lists of different length.
+ *
+ * @example
+ * ```ts
+ * import { compositeTransmissionLoss } from '@boothwright/acoustics/composite';
+ * import { asTransmissionLoss } from '@boothwright/acoustics/quantities';
+ *
+ * // A wall of 50 dB with an open gap of a thousandth of its area.
+ * compositeTransmissionLoss([
+ *   { area: 10, transmissionLoss: asTransmissionLoss([50]) },
+ *   { area: 0.01, transmissionLoss: asTransmissionLoss([0]) },
+ * ]); // [30]
+ * ```
  */
 export function compositeTransmissionLoss(elements: readonly CompositeElement[]): TransmissionLoss {
   const first = elements[0];

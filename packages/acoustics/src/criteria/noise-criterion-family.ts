@@ -57,7 +57,9 @@ export const noiseCriterionFamilies: Readonly<Record<NoiseCriterionFamily, Famil
   },
 };
 
+/** The lowest curve that is tabulated. */
 export const lowestNoiseCriterion = 15;
+/** The highest curve that is tabulated. */
 export const highestNoiseCriterion = 70;
 
 /**

@@ -16,6 +16,13 @@ export type { NoiseCriterion } from './tangency.js';
  * Valid: NC 15 to NC 70; outside, there is no number. The 16 and 31.5 Hz bands are not assessed, so rumble below 45 Hz
  * passes unseen. The speech-interference rule of ANSI/ASA S12.2 is in `noiseCriterionBySpeechInterference`.
  * Errors: ArgumentError for a wrong number of bands or a value that is no number.
+ *
+ * @example
+ * ```ts
+ * import { noiseCriterion } from '@boothwright/acoustics/criteria';
+ *
+ * noiseCriterion([60, 50, 42, 36, 30, 26, 22]).text; // 'NC 35'
+ * ```
  */
 export function noiseCriterion(octaveLevels: readonly number[]): NoiseCriterion {
   requireBands('octave band level', octaveLevels, [7, 8], { silence: true });

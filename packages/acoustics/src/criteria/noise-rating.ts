@@ -8,6 +8,7 @@ const slopes = [0.681, 0.79, 0.87, 0.93, 0.974, 1, 1.015, 1.025, 1.03];
 const lowest = 0;
 const highest = 130;
 
+/** A noise rating (NR) and the octave that decides it. */
 export type NoiseRating = {
   /** Null when the spectrum lies below NR 0 or above NR 130. */
   readonly value: number | null;

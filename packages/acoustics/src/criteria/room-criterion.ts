@@ -7,6 +7,7 @@ const highest = 50;
 const rumbleAbove = 5;
 const hissAbove = 3;
 
+/** A room criterion (RC) and the character of the noise. */
 export type RoomCriterion = {
   /** Null when the mean at mid frequencies lies below RC 25 or above RC 50. */
   readonly value: number | null;

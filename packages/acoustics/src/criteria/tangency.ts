@@ -1,5 +1,6 @@
 import { highestNoiseCriterion, lowestNoiseCriterion } from './noise-criterion-family.js';
 
+/** A noise criterion rating: the curve, and the octave that decides it. */
 export type NoiseCriterion = {
   /** Null when the spectrum lies below the lowest or above the highest curve. */
   readonly value: number | null;

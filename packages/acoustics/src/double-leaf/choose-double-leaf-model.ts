@@ -17,6 +17,7 @@ export type DoubleLeafQuestion = DavyWall & {
   readonly connection: YieldingConnection | null;
 };
 
+/** A model for a wall of two or more leaves, and why it was taken. */
 export type DoubleLeafModelChoice = {
   /**
    * Transfer matrices (`bandTransmissionLoss`, rigid lines: `wallTransmissionLoss`), closed form (`davyDoubleLeaf`,

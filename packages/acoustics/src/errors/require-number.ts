@@ -13,6 +13,13 @@ export type NumberRange = {
 /**
  * Rejects a value that is not a finite number inside a range.
  * Errors: ArgumentError that names argument, value and allowed range.
+ *
+ * @example
+ * ```ts
+ * import { requireNumber } from '@boothwright/acoustics/errors';
+ *
+ * requireNumber('thickness', -1, { atLeast: 0, unit: 'metres' }); // throws ArgumentError: thickness is -1, expected a number of metres of 0 or more
+ * ```
  */
 export function requireNumber(argument: string, value: number, range: NumberRange = {}): void {
   const { above, atLeast, below, atMost } = range;

@@ -7,6 +7,15 @@ import type { Air } from '../air/air-properties.js';
  * Source: C. Hopkins: Sound Insulation (2007), Eq. 4.73; D.A. Bies, C.H. Hansen, C.Q. Howard: Engineering Noise Control,
  * 5th ed. (2017), Eq. 7.62 (both as transcribed). Valid for a gap much thinner than a wavelength, normal incidence.
  * See also: `cavityResonances` for more leaves or an isothermal spring.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { massAirMassFrequency } from '@boothwright/acoustics/layered';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * massAirMassFrequency(8.75, 8.75, 0.09, air); // 95.5
+ * ```
  */
 export function massAirMassFrequency(m1: number, m2: number, gap: number, air: Air): number {
   return Math.sqrt((air.density * air.soundSpeed ** 2 * (m1 + m2)) / (m1 * m2 * gap)) / (2 * Math.PI);

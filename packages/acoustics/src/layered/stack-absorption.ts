@@ -30,6 +30,17 @@ export type AbsorptionConditions = {
  * Source: common practice. Valid for a sample of infinite extent: a measured sample of a few square metres shows more, up
  * to values above 1, because sound bends in at its edges.
  * See also: `absorberAbsorption` for samples of finite size, perforated sheets, pores by five figures and other backings.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { stackAbsorption } from '@boothwright/acoustics/layered';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * const fibre = { kind: 'porous', thickness: 0.05, flowResistivity: 10000 } as const;
+ * // At 500 Hz, the eleventh third.
+ * stackAbsorption([fibre], { air, backing: 'rigid' })[10]; // 0.589
+ * ```
  */
 export function stackAbsorption(
   layers: readonly Layer[],

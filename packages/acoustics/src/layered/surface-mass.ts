@@ -2,6 +2,13 @@ import type { Layer } from './layer.js';
 
 /**
  * Mass per area of a stack, kg/m2: plates, sheets, cloths and porous layers with a known density; the air counts nothing.
+ *
+ * @example
+ * ```ts
+ * import { surfaceMass } from '@boothwright/acoustics/layered';
+ *
+ * surfaceMass([{ kind: 'limp-sheet', surfaceMass: 4 }, { kind: 'air-gap', thickness: 0.05 }]); // 4
+ * ```
  */
 export function surfaceMass(layers: readonly Layer[]): number {
   return layers.reduce((sum, layer) => sum + layerMass(layer), 0);

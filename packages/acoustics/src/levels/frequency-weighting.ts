@@ -19,6 +19,14 @@ const f4 = 12_194.217;
  * Table 3, as transcribed, is met within 0.05 dB).
  * Valid: 10 Hz to 20 kHz.
  * Errors: ArgumentError for a frequency that is not above zero.
+ *
+ * @example
+ * ```ts
+ * import { frequencyWeighting } from '@boothwright/acoustics/levels';
+ *
+ * frequencyWeighting('A', 100); // -19.1
+ * frequencyWeighting('C', 1000); // 0
+ * ```
  */
 export function frequencyWeighting(kind: FrequencyWeighting, hz: number): number {
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });

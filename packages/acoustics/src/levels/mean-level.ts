@@ -8,6 +8,13 @@ import { sumLevels } from './sum-levels.js';
  * Equation: L = 10 lg of the mean of 10^(L_i/10). Units: dB.
  * Source: energy identity.
  * Errors: ArgumentError when there is no level, or one that is no number.
+ *
+ * @example
+ * ```ts
+ * import { meanLevel } from '@boothwright/acoustics/levels';
+ *
+ * meanLevel([60, 70]); // 67.4
+ * ```
  */
 export function meanLevel(levels: Iterable<number>): number {
   const all = [...levels];

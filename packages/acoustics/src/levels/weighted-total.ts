@@ -11,6 +11,15 @@ import { sumLevels } from './sum-levels.js';
  * bands only; null when every band is unknown.
  * Source: IEC 61672-1 weightings; energy sum. Sound outside 45 Hz to 5.6 kHz isn't counted.
  * Errors: ArgumentError for a wrong number of bands or a value that is no number.
+ *
+ * @example
+ * ```ts
+ * import { weightedTotal } from '@boothwright/acoustics/levels';
+ * import { speechSpectrum } from '@boothwright/acoustics/sources';
+ *
+ * // A voice of normal effort at 1 m, dBA.
+ * weightedTotal(speechSpectrum('normal'), 'A'); // 59.2
+ * ```
  */
 export function weightedTotal(levels: readonly (number | null)[], kind: FrequencyWeighting): number | null {
   requireBands('third-octave band level', levels, [thirdOctaveBands.length], { unknown: true, silence: true });

@@ -31,6 +31,16 @@ export const defaultIncidence = 'diffuse';
  * limit for it is tau = 8/pi^2, here 0.69 because the end correction is that of a piston. Diffuse factor derived here.
  * Valid for holes whose air moves as a plug; friction is left out, so holes below about 1 mm are overestimated.
  * Errors: ArgumentError for a radius or depth below 0.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { apertureTransmissionLoss } from '@boothwright/acoustics/openings';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * // A hole of 20 mm through 50 mm, at 500 Hz.
+ * apertureTransmissionLoss({ radius: 0.01, depth: 0.05 }, 500, air); // 10
+ * ```
  */
 export function apertureTransmissionLoss(
   { radius, depth, incidence = defaultIncidence }: Aperture,

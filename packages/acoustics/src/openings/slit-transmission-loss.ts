@@ -31,6 +31,16 @@ const widestSlit = 4;
  * Valid for K < 1 or so; tau is never above 4/K, all that such a mouth can draw from the field, and from K = 4 on the slit
  * counts as an open area with tau = 1. Bends and rough faces are left out; for seals see `jointTransmissionLoss`.
  * Errors: ArgumentError for a width or depth below 0.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { slitTransmissionLoss } from '@boothwright/acoustics/openings';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * // A gap of 1 mm through a door of 50 mm, at 500 Hz.
+ * slitTransmissionLoss({ gap: 0.001, depth: 0.05, position: 'mid' }, 500, air); // 8.63
+ * ```
  */
 export function slitTransmissionLoss(slit: Slit, hz: number, air: Air): number {
   checkSlit(slit);

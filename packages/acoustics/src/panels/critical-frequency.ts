@@ -8,6 +8,17 @@ import type { Plate } from './plate.js';
  * Equation: fc = c^2/(2 pi) sqrt(m/B), m in kg/m2, B in N m, c in m/s.
  * Source: L. Cremer (1942), in every textbook of building acoustics; C. Hopkins: Sound Insulation (2007), Table A2 gives
  * h fc of materials. Valid for thin plates, see `bendingStiffness`.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { criticalFrequency } from '@boothwright/acoustics/panels';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * // Invented figures of a board.
+ * const board = { thickness: 0.0125, density: 700, youngsModulus: 2.5e9, poissonRatio: 0.2, lossFactor: 0.02 };
+ * criticalFrequency(board, air); // 2704
+ * ```
  */
 export function criticalFrequency(plate: Plate, air: Air): number {
   return criticalFrequencyOf(plate.density * plate.thickness, bendingStiffness(plate), air);

@@ -11,6 +11,15 @@ export const thirdOctaveFieldCorrection = 5.5;
  * Source: D.A. Bies, C.H. Hansen, C.Q. Howard: Engineering Noise Control, 5th ed. (2017), Eq. 7.40 (as transcribed).
  * Valid below coincidence and above the panel's own resonances.
  * Errors: ArgumentError for a frequency or mass below 0.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { massLawNormal } from '@boothwright/acoustics/panels';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * massLawNormal(500, 10, air); // 31.6
+ * ```
  */
 export function massLawNormal(hz: number, surfaceMass: number, air: Air): number {
   return 10 * Math.log10(1 + massRatio(hz, surfaceMass, air) ** 2);

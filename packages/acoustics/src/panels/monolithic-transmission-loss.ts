@@ -7,6 +7,7 @@ import { massRatio } from './mass-law.js';
 import { radiationEfficiency } from './radiation-efficiency.js';
 import { checkSinglePanel, requireFrequency, type SinglePanel } from './single-panel.js';
 
+/** A homogeneous wall of finite size with all its losses. */
 export type MonolithicElement = {
   readonly panel: SinglePanel;
   readonly size: PanelSize;

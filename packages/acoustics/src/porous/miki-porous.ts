@@ -9,6 +9,16 @@ import { keepPassive, type PorousMedium } from './porous-medium.js';
  * Source: Y. Miki, J. Acoust. Soc. Jpn (E) 11 (1990) 19, Eqs. (30)-(34) (as transcribed).
  * Valid 0.01 < Y < 1; used outside with `keepPassive`.
  * See also: `delanyBazleyPorous`, `limpFrame`.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { mikiPorous } from '@boothwright/acoustics/porous';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * const { re, im } = mikiPorous(8000, 1000, air).characteristicImpedance;
+ * [re, im]; // [520, -164]
+ * ```
  */
 export function mikiPorous(flowResistivity: number, hz: number, air: Air): PorousMedium {
   const y = hz / flowResistivity;

@@ -10,6 +10,14 @@ export type TransmissionLoss = BandSpectrum<'transmission loss'>;
 /**
  * Takes numbers, dB by band, as transmission loss.
  * Errors: ArgumentError when a value is not a finite number.
+ *
+ * @example
+ * ```ts
+ * import { asTransmissionLoss } from '@boothwright/acoustics/quantities';
+ *
+ * asTransmissionLoss([30, 40]).length; // 2
+ * asTransmissionLoss([30, Number.NaN]); // throws transmission loss in band 2 of 2 is NaN
+ * ```
  */
 export function asTransmissionLoss(values: readonly number[]): TransmissionLoss {
   values.forEach((value, index) => {

@@ -1,6 +1,7 @@
 import { requireBands } from '../bands/require-bands.js';
 import { roundHalfUp } from './round-half-up.js';
 
+/** The contour of the sound transmission class fitted to values. */
 export type ClassificationContourFit = {
   /** Nominal Hz of the 16 bands that the other lists follow. */
   readonly bands: readonly number[];

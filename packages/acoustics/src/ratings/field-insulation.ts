@@ -5,6 +5,7 @@ import { asTransmissionLoss, type TransmissionLoss } from '../quantities/transmi
 
 /** Reference reverberation time of dwellings, s, and reference absorption area, m2: ISO 16283-1. */
 export const referenceTime = 0.5;
+/** Reference absorption area, m2: ISO 16283-1. */
 export const referenceAbsorptionArea = 10;
 
 /**

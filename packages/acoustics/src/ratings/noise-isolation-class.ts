@@ -1,6 +1,7 @@
 import type { LevelDifference } from '../quantities/level-difference.js';
 import { type ClassificationContourFit, classificationContourFit } from './classification-contour-fit.js';
 
+/** A noise isolation class with the fit that led to it. */
 export type NoiseIsolationClass = ClassificationContourFit & { readonly nic: number };
 
 /**

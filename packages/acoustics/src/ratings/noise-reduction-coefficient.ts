@@ -1,5 +1,6 @@
 import { requireAbsorption } from './require-absorption.js';
 
+/** A mean of absorption coefficients, as rated and before rounding. */
 export type AverageAbsorption = {
   readonly value: number;
   /** The mean before rounding. */

@@ -3,6 +3,7 @@ import { sumLevels } from '../levels/sum-levels.js';
 import type { PlainOrTransmissionLoss } from './plain-or-transmission-loss.js';
 import { roundHalfUp } from './round-half-up.js';
 
+/** An outdoor-indoor transmission class with what led to it. */
 export type OutdoorIndoorTransmissionClass = {
   readonly oitc: number;
   /** The class before rounding, dB. */

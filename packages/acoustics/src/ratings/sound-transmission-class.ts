@@ -1,6 +1,7 @@
 import { type ClassificationContourFit, classificationContourFit } from './classification-contour-fit.js';
 import type { PlainOrTransmissionLoss } from './plain-or-transmission-loss.js';
 
+/** A sound transmission class with the fit that led to it. */
 export type SoundTransmissionClass = ClassificationContourFit & { readonly stc: number };
 
 /**

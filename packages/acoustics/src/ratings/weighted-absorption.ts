@@ -2,6 +2,7 @@ import { requireBands } from '../bands/require-bands.js';
 import { ArgumentError } from '../errors/argument-error.js';
 import { requireAbsorption } from './require-absorption.js';
 
+/** A weighted absorption coefficient, its shape indicators and its class. */
 export type WeightedAbsorption = {
   readonly alphaW: number;
   /** Shape indicators: L, M and H, one after the other; empty when no band stands out. */

@@ -4,6 +4,7 @@ import { type WeightedRating, weightedRating } from './weighted-rating.js';
 import { weightedRatingOctaves } from './weighted-rating-octaves.js';
 import { weightedSoundReduction } from './weighted-sound-reduction.js';
 
+/** A weighted level difference with its adaptation terms and the fit that led to it. */
 export type WeightedLevelDifference = Omit<WeightedRating, 'rw'> & {
   /** Dw, Dn,w, DnT,w or Dp,w, whole dB, as what was given was D, Dn, DnT or Dp. */
   readonly weighted: number;

@@ -49,6 +49,16 @@ export function speechBasis(effort: VocalEffort): SpeechBasis {
  * does reach 100 Hz, and nothing is said of it here.
  * Source: ANSI S3.5-1997 Table 3 (as transcribed).
  * Valid: for an average of talkers; a performer at full shout can be 5 to 8 dB above it (from memory).
+ *
+ * @example
+ * ```ts
+ * import { speechSpectrum } from '@boothwright/acoustics/sources';
+ *
+ * const spectrum = speechSpectrum('normal');
+ * // 50 Hz is unknown; 500 Hz.
+ * spectrum[0]; // null
+ * spectrum[10]; // 54.9
+ * ```
  */
 export function speechSpectrum(effort: VocalEffort): (number | null)[] {
   if (effort === 'casual') return scaleToReading(speechSpectrum('normal'), casualSpeechReading, 'A');
