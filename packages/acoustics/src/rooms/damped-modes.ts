@@ -28,6 +28,8 @@ export type DampedMode = {
  * with hard walls is at most `upTo`, lowest first; the uniform pressure at 0 Hz is left out.
  * Source: derived, locally reacting walls of even admittance.
  * Valid: flat walls that react locally: thin porous linings on a hard wall, not panels that carry bending waves.
+ * Near |beta| = 1 a mode may lie far from its hard-wall frequency: some are not found, and the search may end at that of
+ * another order; such modes die within a few periods, and `boxModalTransfer` does not depend on the search.
  * Errors: ArgumentError for a side or an admittance that can't be.
  */
 export function dampedModes(
