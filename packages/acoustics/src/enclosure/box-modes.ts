@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 
 /** Width, depth and height, m. */
 export type BoxSize = readonly [number, number, number];
@@ -10,12 +11,19 @@ export type BoxMode = { readonly hz: number; readonly order: readonly [number, n
  *
  * Equation: f = (c/2) sqrt((n_x/w)^2 + (n_y/d)^2 + (n_z/h)^2), not all n zero.
  * Source: common practice. Valid for hard walls; linings and yielding walls shift and damp the modes.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { boxModes } from '@boothwright/acoustics/enclosure';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * boxModes([2, 1.5, 2.2], 100, air).map(({ order }) => order.join('')); // ['001', '100']
+ * ```
  */
 export function boxModes(size: BoxSize, upTo: number, air: Air): BoxMode[] {
   checkBox(size);
-  if (!(upTo >= 0 && Number.isFinite(upTo))) {
-    throw new RangeError(`upper frequency is ${upTo}, expected a number of Hz of 0 or more`);
-  }
+  requireNumber('upper frequency', upTo, { atLeast: 0, unit: 'Hz' });
   const half = air.soundSpeed / 2;
   const most = size.map((length) => Math.floor((upTo * length) / half));
   const modes: BoxMode[] = [];
@@ -38,8 +46,6 @@ export function firstCavityMode(size: BoxSize, air: Air): number {
 
 function checkBox(size: BoxSize): void {
   for (const length of size) {
-    if (!(length > 0 && Number.isFinite(length))) {
-      throw new RangeError(`side of the box is ${length}, expected a number of metres above 0`);
-    }
+    requireNumber('side of the box', length, { above: 0, unit: 'metres' });
   }
 }

@@ -1,4 +1,6 @@
 import type { Air } from '../air/air-properties.js';
+import { ArgumentError } from '../errors/argument-error.js';
+import { requireNumber } from '../errors/require-number.js';
 import { checkLayers, type Layer, type PanelSize } from '../layered/layer.js';
 import { leafAt } from '../layered/leaf.js';
 import { isPresent } from '../layered/prepared-stack.js';
@@ -10,6 +12,8 @@ import { channelMatrix, narrowGapMedium } from '../openings/narrow-gap-medium.js
 import { slitMouthImpedance } from '../openings/slit-transmission-loss.js';
 import type { Edges } from '../panels/first-panel-resonance.js';
 import { panelVolumeImpedance } from '../panels/panel-volume-impedance.js';
+import type { LevelDifference } from '../quantities/level-difference.js';
+import { boxRadiationImpedance, type Surrounding } from './box-radiation-impedance.js';
 
 /** A part of the skin of an enclosure: a wall of layers or an opening. */
 export type EnclosureElement =
@@ -56,6 +60,11 @@ export type SmallEnclosure = {
   readonly isothermalShare?: number;
   /** Whether flows of opposite phase may cancel; `defaultCancellation` when absent. */
   readonly cancellation?: Cancellation;
+  /**
+   * Free outer surface, m2, and what stands round the box; with it the air outside loads the walls, see
+   * `boxRadiationImpedance`. Without it that load is left out.
+   */
+  readonly outside?: { readonly freeSurface: number; readonly surrounding: Surrounding };
 };
 
 /** `full`: the flows add with their phases. `none`: those of opposite phase add by their squares. */
@@ -86,7 +95,9 @@ export const defaultCancellation: Cancellation = 'full';
  * mass and radiation of both mouths and with friction (`narrowGapMedium`; a round hole as a slit as wide as its radius,
  * exact while the boundary layer is thin and half too much in holes below 1 mm).
  * Units: volume m3, areas m2, hz in Hz.
- * The air that a wall carries with it on both sides, below 1 kg/m2 a side for faces of a booth, is left out.
+ * With `outside` the difference is that to the pressure which the same outside field would have on rigid walls, and the air
+ * that the walls carry and the sound that they radiate are counted; openings count their own mouths besides. Without it
+ * about 1 kg/m2 is left out, which matters for walls below 10 kg/m2 and for the depth of the breathing resonance.
  * Source: derived; the close-fitting enclosure of the handbooks is the case of a single limp wall.
  * Valid below about half the first mode of the inside (`smallEnclosureLimit`), which this function does not know; above it
  * the pressure inside is not uniform and the result is meaningless. Positive means quieter inside; at the resonances of
@@ -99,16 +110,13 @@ export function smallEnclosureLevelDifference({
   hz,
   isothermalShare = defaultIsothermalShare,
   cancellation = defaultCancellation,
-}: SmallEnclosure): number[] {
-  if (!(volume > 0 && Number.isFinite(volume))) {
-    throw new RangeError(`volume of the enclosure is ${volume}, expected a number of m3 above 0`);
-  }
-  if (!(isothermalShare >= 0 && isothermalShare <= 1)) {
-    throw new RangeError(`isothermal share is ${isothermalShare}, expected a number from 0 to 1`);
-  }
+  outside,
+}: SmallEnclosure): LevelDifference {
+  requireNumber('volume of the enclosure', volume, { above: 0, unit: 'm3' });
+  requireNumber('isothermal share', isothermalShare, { atLeast: 0, atMost: 1 });
   elements.forEach(checkElement);
   const compliance = (volume / (air.density * air.soundSpeed ** 2)) * (1 + isothermalShare * (heatRatio(air) - 1));
-  return hz.map((frequency) => {
+  const differences: readonly number[] = hz.map((frequency) => {
     let driven = complex(0);
     const parts = [0, 0, 0, 0];
     let loading = complex(0, 2 * Math.PI * frequency * compliance);
@@ -124,9 +132,16 @@ export function smallEnclosureLevelDifference({
       parts[flow.im > 0 ? 2 : 3]! += flow.im;
       loading = add(loading, divide(scale(a, area), b));
     }
+    if (outside !== undefined) {
+      // All that flows in compresses the air, and the air outside must bring it: p_o = p_blocked - Z_outside Q.
+      const load = boxRadiationImpedance(outside.freeSurface, outside.surrounding, frequency, air);
+      const taken = complex(0, 2 * Math.PI * frequency * compliance);
+      loading = add(loading, multiply(driven, multiply(load, taken)));
+    }
     const inFlow = cancellation === 'full' ? squaredSize(driven) : parts.reduce((sum, part) => sum + part * part, 0);
     return 10 * Math.log10(squaredSize(loading) / inFlow);
   });
+  return differences as LevelDifference;
 }
 
 /** Pressure that drives one part over that which drives a plain wall. */
@@ -189,11 +204,7 @@ function wallTwoPort(wall: EnclosureElement & { kind: 'wall' }, hz: number, air:
 }
 
 function checkElement(element: EnclosureElement): void {
-  const expectSize = (name: string, value: number, unit: string) => {
-    if (!(value >= 0 && Number.isFinite(value))) {
-      throw new RangeError(`${name} is ${value}, expected a number of ${unit} of 0 or more`);
-    }
-  };
+  const expectSize = (name: string, value: number, unit: string) => requireNumber(name, value, { atLeast: 0, unit });
   if (element.kind === 'slit') {
     expectSize('length of a slit', element.length, 'metres');
     expectSize('gap of a slit', element.gap, 'metres');
@@ -208,6 +219,6 @@ function checkElement(element: EnclosureElement): void {
   expectSize('depth of a leak', element.depth, 'metres');
   if (element.attenuation !== undefined) expectSize('attenuation of a leak', element.attenuation, 'dB');
   if (element.count !== undefined && !(Number.isInteger(element.count) && element.count > 0)) {
-    throw new RangeError(`count of leaks is ${element.count}, expected a whole number above 0`);
+    throw new ArgumentError('count of leaks', element.count, 'a whole number above 0');
   }
 }

@@ -3,6 +3,7 @@ import {
   bandSamples,
   defaultSamplesPerBand,
   type EnclosureElement,
+  handOverLevelDifference,
   smallEnclosureLevelDifference,
   thirdOctaveBands,
 } from '@boothwright/acoustics';
@@ -53,8 +54,9 @@ export function isolationOf(
 
   const difference = perBand((band) => {
     const sealed = small.get(band);
-    if (sealed === undefined) return statistical[band] as number;
-    return bandModels[band] === 'hand-over' ? Math.min(sealed, statistical[band] as number) : sealed;
+    const model = bandModels[band];
+    if (sealed === undefined || model === undefined || model === 'not-assessed') return statistical[band] as number;
+    return handOverLevelDifference(model, sealed, statistical[band] as number);
   });
   const useSmall = (band: number) => small.has(band) && difference[band] === small.get(band);
   const weights = paths.map((_, path) =>

@@ -1,6 +1,7 @@
-// The closed forms below are derived; no published band table of a small enclosure with known build-up was found.
-import { airProperties, boxModes, smallEnclosureLevelDifference } from '@boothwright/acoustics';
+// Closed forms, derived; no published band table of a small enclosure with known build-up was found.
+
 import { describe, expect, test } from 'vitest';
+import { airProperties, boxModes, smallEnclosureLevelDifference } from '../../src/index.js';
 
 const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
 
