@@ -1,4 +1,4 @@
-import { co2Concentration, co2TimeTo, flowForCo2, steadyCo2 } from '@boothwright/acoustics';
+import { co2Concentration, co2Generation, co2TimeTo, flowForCo2, steadyCo2 } from '@boothwright/acoustics';
 import { describe, expect, test } from 'vitest';
 
 const litresPerHour = 1e-3 / 3600;
@@ -52,4 +52,9 @@ describe('a closed booth without airflow', () => {
   test('the empty 3.8 m3 take 4.56 min from 600 to 1000 ppm', () => {
     expect(co2TimeTo({ ...closed(3.8), threshold: 1000 })! / 60).toBeCloseTo(4.56, 2);
   });
+});
+
+// ASTM D6245 and ASHRAE Fundamentals, as transcribed from public code: 1.8 m2, 1.2 met, RQ 0.83 give 0.00515 L/s.
+test('metabolic carbon dioxide of one person: 0.00515 L/s', () => {
+  expect(1e3 * co2Generation(1.8, 1.2, 0.83)).toBeCloseTo(0.00515, 5);
 });

@@ -1,2 +1,3 @@
 export * from './air-attenuation.js';
 export * from './air-properties.js';
+export * from './dew-point.js';

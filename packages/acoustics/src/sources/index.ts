@@ -1,2 +1,3 @@
+export * from './microphone-self-noise.js';
 export * from './noise-shape.js';
 export * from './speech-spectrum.js';

@@ -1,0 +1,24 @@
+import { requireNumber } from '../errors/require-number.js';
+import { type Air, saturationPressure } from './air-properties.js';
+
+/**
+ * Temperature at which the moisture of the air begins to condense, degC.
+ *
+ * Equation: `saturationPressure` solved for the temperature, T = 273.16 ((4.6151 - lg(p_v/p_r))/6.8346)^(-1/1.261).
+ * Units: degC. Source: as of `saturationPressure`. Valid: -20 to 50 degC, over water.
+ * Errors: ArgumentError for dry air, which has no dew point.
+ */
+export function dewPoint(air: Air): number {
+  requireNumber('relative humidity', air.relativeHumidity, { above: 0, atMost: 1 });
+  const vapour = air.relativeHumidity * saturationPressure(air.temperature + 273.15);
+  return 273.16 * ((4.6151 - Math.log10(vapour / 101_325)) / 6.8346) ** (-1 / 1.261) - 273.15;
+}
+
+/**
+ * Mass of water vapour per mass of dry air, kg/kg: 0.622 p_v/(p - p_v), 0.622 = 287.05/461.5.
+ * Units: as of `Air`. Source: ideal gas law (common practice). Errors: none beyond those of `airProperties`.
+ */
+export function humidityRatio(air: Air): number {
+  const vapour = air.relativeHumidity * saturationPressure(air.temperature + 273.15);
+  return ((287.05 / 461.5) * vapour) / (air.pressure - vapour);
+}
