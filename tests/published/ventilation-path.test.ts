@@ -61,6 +61,25 @@ describe('M. Long, Architectural Acoustics, 2nd ed. (2014)', () => {
   });
 });
 
+test('M. Long (2014), Table 14.9, return path: received levels within 1 dB', () => {
+  const quiet = [0, 0, 0, 0, 0, 0, 0, 0];
+  const element = (loss: number[], flowNoise: number[]) => ({ loss: asInsertionLoss(loss), flowNoise });
+  const levels = ductPathLevels(
+    [90, 86, 82, 79, 77, 75, 71, 61],
+    [
+      element([0, 1, 2, 3, 3, 3, 3, 3], [43, 42, 39, 33, 24, 12, 0, 0]),
+      element([16, 21, 35, 41, 41, 28, 21, 15], [51, 49, 53, 56, 56, 59, 60, 53]),
+      element([1, 2, 3, 4, 5, 6, 8, 10], [39, 38, 34, 28, 18, 4, 0, 0]),
+      element([12, 13, 19, 20, 20, 20, 21, 21], quiet),
+      element(quiet, [30, 29, 26, 20, 12, 1, 0, 0]),
+    ],
+  );
+  const room = [9, 8, 6, 8, 8, 8, 9, 10];
+  [52, 41, 27, 25, 23, 25, 22, 12].forEach((printed, octave) => {
+    expect(Math.abs(levels[octave]! - room[octave]! - printed)).toBeLessThan(1);
+  });
+});
+
 describe('D. A. Bies, C. H. Hansen and C. Q. Howard, Engineering Noise Control, 5th ed. (2017)', () => {
   test('equation 8.275, plenum: 12.854 dB', () => {
     const plenum = { outletArea: 0.1, distance: 1, angle: 0, wallArea: 20, absorption: 0.2 };

@@ -18,7 +18,7 @@ const pascalPerInchOfWater = 249.089;
  * Units: flow m3/s, pressure Pa, efficiency as a share of the peak, 0 to 1; result dB in the 8 octaves 63 Hz to 8 kHz.
  * Source: M. Long, Architectural Acoustics, 2nd ed., 2014, equation 13.1 and Tables 13.5 to 13.7 (as transcribed); an
  * older form of the same rule has 20 lg P (from memory).
- * Valid: a first estimate where the maker gives nothing; the book's own sheet differs from it by 5 to 13 dB.
+ * Valid: a first estimate where the maker gives nothing; the book's own sheet is 1 to 13 dB lower.
  * Errors: ArgumentError for a quantity that can't be.
  */
 export function fanSoundPower(
