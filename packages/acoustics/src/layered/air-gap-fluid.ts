@@ -2,6 +2,7 @@ import type { Air } from '../air/air-properties.js';
 import { type Complex, complex, divide, multiply } from '../math/complex.js';
 import { narrowGapMedium } from '../openings/narrow-gap-medium.js';
 import { equivalentFluid } from '../porous/porous-medium.js';
+import type { PanelSize } from './layer.js';
 
 /** What damps the sound that runs along an air gap between two leaves. */
 export type GapLosses = {
@@ -9,6 +10,10 @@ export type GapLosses = {
   readonly friction: boolean;
   /** 1/s, energy lost at the rim of the gap, by index of the layer; no loss where absent. See `rimLossRate`. */
   readonly rimRates?: readonly number[];
+  /** Width and height of the cavity that holds a layer, by index of the layer; unlimited where absent. See `lateralMotion`. */
+  readonly bays?: readonly (PanelSize | undefined)[];
+  /** Share of the squared trace of the incident wave with which the sound in those cavities runs sideways; 1 when absent. */
+  readonly lateralShare?: number;
 };
 
 /** Gaps of unlimited extent between real leaves. */

@@ -1,7 +1,10 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import { defaultRimAbsorption, type GapLosses, rimLossRate } from './air-gap-fluid.js';
+import { builtIn } from './edge-loss.js';
 import { checkField, integrateOverField } from './field-integral.js';
-import { checkLayers, type Field, type Layer } from './layer.js';
+import { byLateralMotion } from './lateral-motion.js';
+import { checkLayers, type Field, type Layer, type PanelSize } from './layer.js';
 import { prepareStack } from './prepared-stack.js';
 import { followTransmittedBlock, transmittedShares } from './transmission-coefficient.js';
 
@@ -38,6 +41,7 @@ export function diffuseTransmission(
 ): DiffuseTransmission {
   checkLayers(layers);
   checkField(field);
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   return transmissionWith(layers, hz, air, field, gapLosses(layers, field, rimAbsorption, air));
 }
 
@@ -49,24 +53,40 @@ export function transmissionWith(
   field: Field,
   losses: GapLosses,
 ): DiffuseTransmission {
-  const stack = prepareStack(layers, hz, air, losses);
-  const { values, converged, evaluations } = integrateOverField(
-    stack,
-    field,
-    (count) => followTransmittedBlock(stack, count),
-    (count, out) => transmittedShares(stack, count, out),
-    1,
-  );
-  return { coefficient: values[0]!, converged, evaluations };
+  const inPlace = builtIn(layers, hz, field);
+  let coefficient = 0;
+  let evaluations = 0;
+  let converged = true;
+  for (const motion of byLateralMotion(losses, hz, air)) {
+    const stack = prepareStack(inPlace, hz, air, motion.losses);
+    const part = integrateOverField(
+      stack,
+      field,
+      (count) => followTransmittedBlock(stack, count),
+      (count, out) => transmittedShares(stack, count, out),
+      1,
+    );
+    coefficient += motion.weight * part.values[0]!;
+    evaluations += part.evaluations;
+    converged &&= part.converged;
+  }
+  return { coefficient, converged, evaluations };
 }
 
 /** Friction in every gap, and the rim of a panel of finite size. */
 export function gapLosses(layers: readonly Layer[], field: Field, rimAbsorption: number, air: Air): GapLosses {
-  if (!(rimAbsorption >= 0 && rimAbsorption <= 1)) {
-    throw new RangeError(`absorption of the rim is ${rimAbsorption}, expected a number from 0 to 1`);
-  }
+  requireNumber('absorption of the rim', rimAbsorption, { atLeast: 0, atMost: 1 });
   const rate = field.kind === 'finite' ? rimLossRate(rimAbsorption, field.size.width, field.size.height, air) : 0;
-  return { friction: true, rimRates: layers.map(() => rate) };
+  return { friction: true, rimRates: layers.map(() => rate), bays: baysOf(layers, field) };
+}
+
+/** The panel's own size for each layer that is shut in between two leaves. */
+function baysOf(layers: readonly Layer[], field: Field): (PanelSize | undefined)[] {
+  if (field.kind === 'limited') return [];
+  const isLeaf = (layer: Layer) => layer.kind === 'plate' || layer.kind === 'limp-sheet';
+  const first = layers.findIndex(isLeaf);
+  const last = layers.findLastIndex(isLeaf);
+  return layers.map((layer, index) => (index > first && index < last && !isLeaf(layer) ? field.size : undefined));
 }
 
 /**

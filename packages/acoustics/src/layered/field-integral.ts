@@ -1,3 +1,4 @@
+import { requireNumber } from '../errors/require-number.js';
 import { type AdaptiveResult, integratePieces, pointsPerPiece } from '../math/integrate-adaptive.js';
 import { angleBreaks, type Follow, hasSharpPeak, Incidents, pieceEdges } from './angle-breaks.js';
 import type { Field } from './layer.js';
@@ -61,19 +62,14 @@ export function directionRange(field: Field): { from: number; perSine: number } 
 
 /**
  * Rejects a field that cannot exist.
- * Errors: RangeError that says what was found and what was expected.
+ * Errors: ArgumentError that says what was found and what was expected.
  */
 export function checkField(field: Field): void {
   if (field.kind === 'limited') {
-    if (!(field.maximumAngleDeg > 0 && field.maximumAngleDeg <= 90)) {
-      throw new RangeError(
-        `limiting angle is ${field.maximumAngleDeg}, expected a number of degrees above 0 and up to 90`,
-      );
-    }
+    requireNumber('limiting angle', field.maximumAngleDeg, { above: 0, atMost: 90, unit: 'degrees' });
     return;
   }
   const { width, height } = field.size;
-  if (!(width > 0 && height > 0 && Number.isFinite(width) && Number.isFinite(height))) {
-    throw new RangeError(`panel is ${width} by ${height}, expected two numbers of metres above 0`);
-  }
+  requireNumber('panel width', width, { above: 0, unit: 'metres' });
+  requireNumber('panel height', height, { above: 0, unit: 'metres' });
 }

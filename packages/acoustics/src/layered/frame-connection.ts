@@ -1,5 +1,5 @@
 import type { Air } from '../air/air-properties.js';
-import { add, type Complex, complex, divide, multiply, squaredSize } from '../math/complex.js';
+import { add, type Complex, complex, divide, squaredSize } from '../math/complex.js';
 import { radiationEfficiency } from '../panels/radiation-efficiency.js';
 import type { Field, LineConnection } from './layer.js';
 import type { Leaf } from './leaf.js';
@@ -24,27 +24,39 @@ export function lineImpedance(leaf: Leaf, hz: number, contactWidth: number): Com
  * Share of its vibrational energy per radian that a leaf gives through studs to the leaf on the other side: a coupling
  * loss factor.
  *
- * Equation: eta_12 = |Z1'/(Z1' + Z2')|^2 |Z2'|^2 Re(1/Z2')/(omega m1 b), b the spacing; two equal leaves give
- * c_B/(2 omega b). Source: derived from `lineImpedance` for bending waves that meet the stud head-on.
+ * Equation: eta_12 = Re(Y2')/|Y1' + Y2' + j omega C'|^2/(omega m1 b), Y' = 1/Z' of `lineImpedance`, C' the compliance of the
+ * stud, b the spacing; two equal leaves on rigid studs give c_B/(2 omega b). Source: derived for bending waves that meet
+ * the stud head-on.
  */
 export function couplingLossFactor(from: Leaf, to: Leaf, connection: LineConnection, hz: number): number {
   const width = connection.width ?? 0;
-  const z1 = lineImpedance(from, hz, width);
+  const omega = 2 * Math.PI * hz;
   const z2 = lineImpedance(to, hz, width);
-  const sum = squaredSize(add(z1, z2));
-  if (sum === 0) return 0;
-  return ((squaredSize(z1) / sum) * z2.re) / (2 * Math.PI * hz * from.surfaceMass * connection.spacing);
+  const force = forcePerVelocity(lineImpedance(from, hz, width), z2, connection, omega);
+  if (force === 0) return 0;
+  return (force * z2.re) / squaredSize(z2) / (omega * from.surfaceMass * connection.spacing);
 }
 
 /**
- * Transmission coefficient of the path through rigid, massless studs at one frequency.
+ * Squared force per length that studs carry over the squared difference of the velocities that the leaves would have
+ * without them: |1/Z1' + 1/Z2' + j omega C'|^-2, in (N s/m2)^2.
+ */
+function forcePerVelocity(z1: Complex, z2: Complex, { compliance = 0 }: LineConnection, omega: number): number {
+  if (squaredSize(z1) === 0 || squaredSize(z2) === 0) return 0;
+  const mobility = add(divide(complex(1), z1), divide(complex(1), z2));
+  return 1 / squaredSize(add(mobility, complex(0, omega * compliance)));
+}
+
+/**
+ * Transmission coefficient of the path through massless studs, rigid or of a stated compliance, at one frequency.
  *
  * `freeVelocity` is the mean-square difference of the velocities the two leaves would have without studs, for an incident
  * intensity of 1: (m/s)^2 per W/m^2.
  *
- * Equations: force per length F'^2 = freeVelocity |Z1' Z2'/(Z1' + Z2')|^2; power radiated by the driven line
+ * Equations: force per length F'^2 = freeVelocity/|1/Z1' + 1/Z2' + j omega C'|^2; power radiated by the driven line
  * P_n' = rho F'^2/(2 omega m2^2), which is (2/pi) rho c lambda_c v^2 for a plate below its critical frequency; power fed
- * into bending waves F'^2 Re(1/Z2'); their velocity from omega (eta2 + 2 rho c s/(omega m2) + eta_21) m2 v^2 = that power
+ * into bending waves F'^2 Re(1/Z2'); each screw of a stud that yields adds the same for a point, with Z = 8 sqrt(B m) and
+ * rho F^2/(2 pi c m2^2) radiated beside it; their velocity from omega (eta2 + 2 rho c s/(omega m2) + eta_21) m2 v^2 = that power
  * per spacing, radiated with rho c s v^2, s of `radiationEfficiency` for one bay between studs, eta_21 of
  * `couplingLossFactor` for what goes back.
  * Source: derived; near field and line impedance as in Cremer, Heckl, Petersson (2005) (from memory). Assumptions and
@@ -63,18 +75,38 @@ export function connectionTransmission(
   const width = connection.width ?? 0;
   const z1 = lineImpedance(driving, hz, width);
   const z2 = lineImpedance(driven, hz, width);
-  const sum = add(z1, z2);
-  if (squaredSize(sum) === 0) return 0;
-  const force = freeVelocity * squaredSize(divide(multiply(z1, z2), sum));
+  const force = freeVelocity * forcePerVelocity(z1, z2, connection, omega);
+  const points = pointsPerArea(connection);
+  const pointForce = points > 0 ? freeVelocity * pointForcePerVelocity(driving, driven) : 0;
+  if (force === 0 && pointForce === 0) return 0;
   const mass = driven.surfaceMass;
   const nearField = (air.density * force) / (2 * omega * mass ** 2);
-  if (driven.bendingStiffness === 0) return nearField / connection.spacing;
-  const fed = (force * z2.re) / squaredSize(z2) / connection.spacing;
+  const direct =
+    nearField / connection.spacing + (points * air.density * pointForce) / (2 * Math.PI * air.soundSpeed * mass ** 2);
+  if (driven.bendingStiffness === 0) return direct;
+  const fed = (force * z2.re) / squaredSize(z2) / connection.spacing + (points * pointForce) / pointImpedance(driven);
   const efficiency = radiationEfficiency(hz, driven.criticalHz, baySize(connection.spacing, field), air);
   const radiation = (air.impedance * efficiency) / (omega * mass);
   const back = couplingLossFactor(driven, driving, connection, hz);
   const reverberant = (fed * radiation) / (driven.lossFactor + 2 * radiation + back);
-  return nearField / connection.spacing + reverberant;
+  return direct + reverberant;
+}
+
+/** Screws per m2 along studs that yield between them; none along rigid studs. */
+function pointsPerArea({ spacing, compliance = 0, screwSpacing }: LineConnection): number {
+  return compliance > 0 && screwSpacing !== undefined ? 1 / (spacing * screwSpacing) : 0;
+}
+
+/** Force over velocity of an unlimited plate at a point, N s/m: 8 sqrt(B m). */
+function pointImpedance(leaf: Leaf): number {
+  return 8 * Math.sqrt(leaf.bendingStiffness * leaf.surfaceMass);
+}
+
+/** Squared force of a rigid point between two leaves over the squared difference of their free velocities, (N s/m)^2. */
+function pointForcePerVelocity(from: Leaf, to: Leaf): number {
+  const z1 = pointImpedance(from);
+  const z2 = pointImpedance(to);
+  return z1 + z2 > 0 ? ((z1 * z2) / (z1 + z2)) ** 2 : 0;
 }
 
 /** A bay between two studs; without a panel size it is taken as very tall, so that its ends do not count. */

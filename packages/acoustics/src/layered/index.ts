@@ -14,12 +14,17 @@ export {
   diffuseTransmissionLoss,
   type FieldConditions,
 } from './diffuse-transmission-loss.js';
+export { edgeLossFactor } from './edge-loss.js';
 export { angularEvaluationLimit, angularTolerance } from './field-integral.js';
 export { finiteRadiationFactor } from './finite-radiation-factor.js';
+export * from './fixed-rule-transmission-loss.js';
 export { connectionTransmission, couplingLossFactor, lineImpedance } from './frame-connection.js';
+export { type GrainDirection, grainDirections } from './grain-directions.js';
+export { type LateralMotion, lateralMotion } from './lateral-motion.js';
 export * from './layer.js';
 export * from './leaf.js';
 export * from './mass-air-mass-frequency.js';
+export { resonantTransmission } from './resonant-transmission.js';
 export {
   type AbsorptionConditions,
   type Backing,

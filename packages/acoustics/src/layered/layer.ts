@@ -1,3 +1,5 @@
+import { ArgumentError } from '../errors/argument-error.js';
+import { requireNumber } from '../errors/require-number.js';
 import type { Plate } from '../panels/plate.js';
 import { checkPlate } from '../panels/plate.js';
 
@@ -23,7 +25,7 @@ export type Layer =
     };
 
 /**
- * A rigid stud that ties two leaves along parallel lines. `between` holds the indices of one plate or limp sheet of each
+ * A stud that ties two leaves along parallel lines. `between` holds the indices of one plate or limp sheet of each
  * leaf, outside first.
  */
 export type LineConnection = {
@@ -32,10 +34,26 @@ export type LineConnection = {
   readonly spacing: number;
   /** m, width of the face of the stud; used only where a leaf has no stiffness. */
   readonly width?: number;
+  /** m2/N: how far one metre of stud yields to a force per metre between its two faces; rigid when absent. */
+  readonly compliance?: number;
+  /** m between the screws along a stud that yields: at a screw the sheet is held against the web, so that it is rigid there. */
+  readonly screwSpacing?: number;
 };
 
-/** Layers from outside to inside and the studs between them. */
-export type Wall = { readonly layers: readonly Layer[]; readonly connections: readonly LineConnection[] };
+/** Studs that divide the cavity between two leaves into bays without tying the leaves: staggered or independent frames. */
+export type SeparateFrame = {
+  /** Indices of one plate or limp sheet of each leaf, outside first. */
+  readonly between: readonly [number, number];
+  /** m, centre to centre, of the studs of one leaf */
+  readonly spacing: number;
+};
+
+/** Layers from outside to inside, the studs that tie them and those that only stand between them. */
+export type Wall = {
+  readonly layers: readonly Layer[];
+  readonly connections: readonly LineConnection[];
+  readonly separateFrames?: readonly SeparateFrame[];
+};
 
 /** m */
 export type PanelSize = { readonly width: number; readonly height: number };
@@ -53,15 +71,15 @@ export const fieldIncidenceAngleDeg = 78;
 
 /**
  * Rejects layers that cannot exist.
- * Errors: RangeError that names the layer by its place from outside, what was found and what was expected.
+ * Errors: ArgumentError that names the layer by its place from outside, what was found and what was expected.
  */
 export function checkLayers(layers: readonly Layer[]): void {
   layers.forEach((layer, index) => {
     try {
       checkLayer(layer);
     } catch (error) {
-      if (error instanceof RangeError) throw new RangeError(`layer ${index + 1}: ${error.message}`);
-      throw error;
+      if (!(error instanceof ArgumentError)) throw error;
+      throw new ArgumentError(`layer ${index + 1}: ${error.argument}`, error.value, error.allowed);
     }
   });
 }
@@ -72,26 +90,20 @@ function checkLayer(layer: Layer): void {
       checkPlate(layer);
       return;
     case 'limp-sheet':
-      expectNumber('surface mass', layer.surfaceMass, 'kg/m2', layer.surfaceMass >= 0);
+      requireNumber('surface mass', layer.surfaceMass, { atLeast: 0, unit: 'kg/m2' });
       return;
     case 'air-gap':
-      expectNumber('thickness', layer.thickness, 'metres', layer.thickness >= 0);
+      requireNumber('thickness', layer.thickness, { atLeast: 0, unit: 'metres' });
       return;
     case 'porous':
-      expectNumber('thickness', layer.thickness, 'metres', layer.thickness >= 0);
-      expectNumber('flow resistivity', layer.flowResistivity, 'Pa s/m2', layer.flowResistivity >= 0);
-      if (layer.density !== undefined) expectNumber('density', layer.density, 'kg/m3', layer.density >= 0);
+      requireNumber('thickness', layer.thickness, { atLeast: 0, unit: 'metres' });
+      requireNumber('flow resistivity', layer.flowResistivity, { atLeast: 0, unit: 'Pa s/m2' });
+      if (layer.density !== undefined) requireNumber('density', layer.density, { atLeast: 0, unit: 'kg/m3' });
       return;
     case 'screen':
-      expectNumber('flow resistance', layer.flowResistance, 'Pa s/m', layer.flowResistance >= 0);
+      requireNumber('flow resistance', layer.flowResistance, { atLeast: 0, unit: 'Pa s/m' });
       if (layer.surfaceMass !== undefined) {
-        expectNumber('surface mass', layer.surfaceMass, 'kg/m2', layer.surfaceMass >= 0);
+        requireNumber('surface mass', layer.surfaceMass, { atLeast: 0, unit: 'kg/m2' });
       }
-  }
-}
-
-function expectNumber(name: string, value: number, unit: string, right: boolean): void {
-  if (!right || !Number.isFinite(value)) {
-    throw new RangeError(`${name} is ${value}, expected a number of ${unit} of 0 or more`);
   }
 }

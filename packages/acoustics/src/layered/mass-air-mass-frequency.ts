@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 
 /**
  * Resonance of two masses on the air between them, Hz.
@@ -6,6 +7,7 @@ import type { Air } from '../air/air-properties.js';
  * Equation: f0 = (1/2 pi) sqrt(rho c^2 (m1 + m2)/(m1 m2 d)); m in kg/m2, gap d in m.
  * Source: C. Hopkins: Sound Insulation (2007), Eq. 4.73; D.A. Bies, C.H. Hansen, C.Q. Howard: Engineering Noise Control,
  * 5th ed. (2017), Eq. 7.62 (both as transcribed). Valid for a gap much thinner than a wavelength, normal incidence.
+ * Errors: ArgumentError for a mass or a gap that isn't above 0.
  * See also: `cavityResonances` for more leaves or an isothermal spring.
  *
  * @example
@@ -18,5 +20,8 @@ import type { Air } from '../air/air-properties.js';
  * ```
  */
 export function massAirMassFrequency(m1: number, m2: number, gap: number, air: Air): number {
+  requireNumber('first mass', m1, { above: 0, unit: 'kg/m2' });
+  requireNumber('second mass', m2, { above: 0, unit: 'kg/m2' });
+  requireNumber('gap', gap, { above: 0, unit: 'metres' });
   return Math.sqrt((air.density * air.soundSpeed ** 2 * (m1 + m2)) / (m1 * m2 * gap)) / (2 * Math.PI);
 }

@@ -1,6 +1,7 @@
 import type { Air } from '../air/air-properties.js';
 import { type Complex, divide, multiply } from '../math/complex.js';
 import { criticalFrequency } from '../panels/critical-frequency.js';
+import { shearParameter } from '../panels/shear-parameter.js';
 import { limpFrame } from '../porous/limp-frame.js';
 import { mikiPorous } from '../porous/miki-porous.js';
 import type { PorousMedium } from '../porous/porous-medium.js';
@@ -84,26 +85,30 @@ export function screenImpedance(layer: Layer & { kind: 'screen' }, hz: number): 
  * air gaps.
  */
 export function prepareStack(layers: readonly Layer[], hz: number, air: Air, losses: GapLosses): PreparedStack {
-  const operations: number[] = [];
-  const constants: number[] = [];
+  // Sheets that lie on each other share an operation, so that there may be fewer operations than layers.
+  const operations = new Int8Array(layers.length);
+  const constants = new Float64Array(stride * layers.length);
   const operationOfLayer = new Array<number>(layers.length).fill(-1);
   const omega = 2 * Math.PI * hz;
+  let count = 0;
   let depthPhase = 0;
   let takenOut = 0;
-  const push = (operation: number, values: readonly number[]) => {
-    operations.push(operation);
-    for (let i = 0; i < stride; i++) constants.push(values[i] ?? 0);
-  };
   for (let index = layers.length - 1; index >= 0; index--) {
     const layer = layers[index]!;
     if (!isPresent(layer)) continue;
+    const share = losses.bays?.[index] === undefined ? 1 : (losses.lateralShare ?? 1);
     if (layer.kind === 'air-gap') {
       depthPhase += (omega / air.soundSpeed) * layer.thickness;
       const gap = airGapFluid(layer.thickness, hz, air, losses, index);
-      if (gap === undefined) push(freeAir, [(omega / air.soundSpeed) * layer.thickness]);
-      else {
-        const { square, product, trace } = gap;
-        push(fluid, [square.re, square.im, product.re, product.im, layer.thickness, trace.re, trace.im, 0]);
+      const at = stride * count;
+      if (gap === undefined) {
+        operations[count++] = freeAir;
+        constants[at] = (omega / air.soundSpeed) * layer.thickness;
+      } else {
+        operations[count++] = fluid;
+        putFluid(constants, at, gap.square, gap.product, layer.thickness);
+        constants[at + 5] = gap.trace.re * share;
+        constants[at + 6] = gap.trace.im * share;
       }
     } else if (layer.kind === 'porous') {
       const { characteristicImpedance, wavenumber } = mediumOf(layer, hz, air);
@@ -112,14 +117,25 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
       depthPhase += wavenumber.re * layer.thickness;
       const decay = Math.abs(wavenumber.im) * layer.thickness;
       takenOut += decay;
-      push(fluid, [square.re, square.im, product.re, product.im, layer.thickness, 1, 0, decay]);
+      const at = stride * count;
+      operations[count++] = fluid;
+      putFluid(constants, at, square, product, layer.thickness);
+      constants[at + 5] = share;
+      constants[at + 7] = decay;
     } else {
-      if (operations.at(-1) !== series) push(series, []);
-      const at = constants.length - stride;
+      if (count === 0 || operations[count - 1] !== series) operations[count++] = series;
+      const at = stride * (count - 1);
       if (layer.kind === 'plate') {
         const mass = omega * layer.thickness * layer.density;
-        const bending = mass * (hz / criticalFrequency(layer, air)) ** 2;
+        const ratio = hz / criticalFrequency(layer, air);
+        const bending = mass * ratio * ratio;
         constants[at + 1]! += mass;
+        if (bending > 0) {
+          // Sheets that bend together share one reduction by shear: the mean, weighted with their stiffness.
+          const before = -constants[at + 3]!;
+          const own = shearParameter(layer, hz, air);
+          constants[at + 4] = (constants[at + 4]! * before + own * bending) / (before + bending);
+        }
         constants[at + 2]! += bending * layer.lossFactor;
         constants[at + 3]! -= bending;
       } else if (layer.kind === 'limp-sheet') {
@@ -130,25 +146,42 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
         constants[at + 1]! += impedance.im;
       }
     }
-    operationOfLayer[index] = operations.length - 1;
+    operationOfLayer[index] = count - 1;
   }
   return {
-    operations: Int8Array.from(operations),
-    constants: Float64Array.from(constants),
+    operations: count === layers.length ? operations : operations.slice(0, count),
+    constants,
     wavenumber: omega / air.soundSpeed,
     airImpedance: air.impedance,
     operationOfLayer,
     depthPhase,
     attenuation: Math.exp(-2 * takenOut),
-    coincidences: coincidencesOf(operations, constants),
+    coincidences: coincidencesOf(operations, constants, count),
   };
 }
 
-/** Where the mass and the bending of a leaf cancel: mass = bending sin^4(theta). */
-function coincidencesOf(operations: readonly number[], constants: readonly number[]): number[] {
-  return operations.flatMap((operation, index) => {
+/** Where the mass and the bending of a leaf cancel: mass (1 + s sin^2(theta)) = bending sin^4(theta). */
+function coincidencesOf(operations: Int8Array, constants: Float64Array, count: number): readonly number[] {
+  let found = nothing;
+  for (let index = 0; index < count; index++) {
     const mass = constants[index * stride + 1]!;
     const bending = -constants[index * stride + 3]!;
-    return operation === series && mass > 0 && bending > mass ? [Math.sqrt(1 - Math.sqrt(mass / bending))] : [];
-  });
+    if (operations[index] !== series || !(mass > 0)) continue;
+    const shear = mass * constants[index * stride + 4]!;
+    if (bending > mass + shear) {
+      const sineSquared = (shear + Math.sqrt(shear * shear + 4 * bending * mass)) / (2 * bending);
+      found = [...found, Math.sqrt(1 - sineSquared)];
+    }
+  }
+  return found;
+}
+
+const nothing: readonly number[] = [];
+
+function putFluid(constants: Float64Array, at: number, square: Complex, product: Complex, thickness: number): void {
+  constants[at] = square.re;
+  constants[at + 1] = square.im;
+  constants[at + 2] = product.re;
+  constants[at + 3] = product.im;
+  constants[at + 4] = thickness;
 }

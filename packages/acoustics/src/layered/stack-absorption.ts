@@ -1,5 +1,6 @@
 import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
+import { requireNumber } from '../errors/require-number.js';
 import { frictionOnly } from './air-gap-fluid.js';
 import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
@@ -79,6 +80,7 @@ export function normalIncidenceAbsorption(
   { air, backing }: { readonly air: Air; readonly backing: Backing },
 ): number[] {
   checkLayers(layers);
+  for (const each of hz) requireNumber('frequency', each, { above: 0, unit: 'Hz' });
   return hz.map((frequency) => {
     block.cosine[0] = 1;
     followWavesToRoom(prepareStack(layers.toReversed(), frequency, air, frictionOnly), 1, backing);

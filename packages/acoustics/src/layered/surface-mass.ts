@@ -1,7 +1,9 @@
-import type { Layer } from './layer.js';
+import { checkLayers, type Layer } from './layer.js';
 
 /**
  * Mass per area of a stack, kg/m2: plates, sheets, cloths and porous layers with a known density; the air counts nothing.
+ *
+ * Errors: ArgumentError for a layer that cannot exist.
  *
  * @example
  * ```ts
@@ -11,6 +13,7 @@ import type { Layer } from './layer.js';
  * ```
  */
 export function surfaceMass(layers: readonly Layer[]): number {
+  checkLayers(layers);
   return layers.reduce((sum, layer) => sum + layerMass(layer), 0);
 }
 

@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import { frictionOnly, type GapLosses } from './air-gap-fluid.js';
 import { checkLayers, type Layer } from './layer.js';
 import { type PreparedStack, prepareStack, type WaveState, waveState } from './prepared-stack.js';
@@ -19,6 +20,8 @@ export function transmissionCoefficient(
   losses: GapLosses = frictionOnly,
 ): number {
   checkLayers(layers);
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
+  requireNumber('sine of the angle of incidence', sinTheta, { atLeast: 0, atMost: 1 });
   const cosine = Math.sqrt(Math.max(0, 1 - sinTheta * sinTheta));
   const state = waveState();
   const stack = prepareStack(layers, hz, air, losses);

@@ -1,14 +1,17 @@
 import type { Air } from '../air/air-properties.js';
-import { thirdOctaveBands } from '../bands/bands.js';
-import { defaultRimAbsorption, type GapLosses, rimLossRate } from './air-gap-fluid.js';
-import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
+import { defaultRimAbsorption, frictionOnly, type GapLosses, rimLossRate } from './air-gap-fluid.js';
+import { bandMeans } from './band-means.js';
 import type { BandConditions } from './band-transmission-loss.js';
 import { expectConverged, gapLosses, transmissionWith } from './diffuse-transmission-loss.js';
+import { builtIn, edgeLossFactor } from './edge-loss.js';
 import { checkField, integrateOverField } from './field-integral.js';
 import { connectionTransmission, couplingLossFactor } from './frame-connection.js';
+import { grainDirections } from './grain-directions.js';
+import { byLateralMotion } from './lateral-motion.js';
 import { checkLayers, type Field, type Layer, type LineConnection, type Wall } from './layer.js';
 import { type Leaf, leafAt } from './leaf.js';
-import { prepareStack } from './prepared-stack.js';
+import { isPresent, type PreparedStack, prepareStack } from './prepared-stack.js';
+import { resonantTransmission } from './resonant-transmission.js';
 import { followTransmittedBlock, perIncidentPressures } from './transmission-coefficient.js';
 import { block } from './wave-block.js';
 
@@ -30,49 +33,69 @@ export type WallTransmissionLoss = {
  * of the wall: tau_stud is multiplied by tau(rest, from that leaf on)/tau(that leaf alone).
  * Source and validity: see those functions and docs/models/frame-connection.md.
  * Errors: RangeError when a stud is not fixed to two different leaves, the outer one named first.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { type Layer, wallTransmissionLoss } from '@boothwright/acoustics/layered';
+ * import { soundTransmissionClass } from '@boothwright/acoustics/ratings';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * const sheet: Layer = { kind: 'limp-sheet', surfaceMass: 8 };
+ * const layers: Layer[] = [sheet, { kind: 'porous', thickness: 0.09, flowResistivity: 8000 }, sheet];
+ * const field = { kind: 'finite', size: { width: 1.2, height: 2.1 } } as const;
+ * const { total } = wallTransmissionLoss({ layers, connections: [] }, { air, field });
+ * soundTransmissionClass(total).stc; // 47
+ * ```
  */
 export function wallTransmissionLoss(
   wall: Wall,
-  { air, field, samplesPerBand = defaultSamplesPerBand, rimAbsorption = defaultRimAbsorption }: BandConditions,
+  { air, field, samplesPerBand, rimAbsorption = defaultRimAbsorption }: BandConditions,
 ): WallTransmissionLoss {
   checkLayers(wall.layers);
   checkField(field);
-  const studs = wall.connections.map((connection) => studOf(connection, wall.layers, air));
-  const losses = lossesBetweenStuds(
-    gapLosses(wall.layers, field, rimAbsorption, air),
-    studs,
-    field,
-    rimAbsorption,
-    air,
-  );
-  const total: number[] = [];
-  const airborne: number[] = [];
-  const connections: number[] = [];
-  for (const band of thirdOctaveBands) {
-    const samples = bandSamples(band, samplesPerBand);
-    let throughAir = 0;
+  const views = grainDirections(wall.layers).map(({ layers, share }) => ({
+    layers,
+    share,
+    studs: wall.connections.map((connection) => studOf(connection, layers, air)),
+    single: singleLeaf(layers, air),
+  }));
+  const frames = [...views[0]!.studs, ...(wall.separateFrames ?? []).map((frame) => studOf(frame, wall.layers, air))];
+  const whole = gapLosses(wall.layers, field, rimAbsorption, air);
+  const losses = lossesBetweenStuds(whole, frames, field, rimAbsorption, air);
+  const means = bandMeans((hz) => {
+    let airborne = 0;
     let throughStuds = 0;
-    for (const hz of samples) {
-      const paths = wallPaths(wall.layers, studs, hz, air, field, losses);
-      throughAir += paths.airborne;
-      throughStuds += paths.studs;
+    for (const { layers, share, studs, single } of views) {
+      const paths = wallPaths(layers, studs, hz, air, field, losses);
+      airborne += share * (paths.airborne + throughModes(layers, single, paths.airborne, hz, air, field));
+      throughStuds += share * paths.studs;
     }
-    airborne.push(-10 * Math.log10(throughAir / samples.length));
-    connections.push(-10 * Math.log10(throughStuds / samples.length));
-    total.push(-10 * Math.log10((throughAir + throughStuds) / samples.length));
-  }
-  return { total, airborne, connections: studs.length > 0 ? connections : null };
+    return { values: wall.connections.length > 0 ? [airborne, throughStuds] : [airborne], converged: true };
+  }, samplesPerBand);
+  const [throughAir, throughStuds] = [means[0]!, means[1]];
+  const decibels = (mean: number) => -10 * Math.log10(mean);
+  const airborne = throughAir.map(decibels);
+  const total = throughAir.map((mean, band) => decibels(mean + (throughStuds?.[band] ?? 0)));
+  return { total, airborne, connections: throughStuds?.map(decibels) ?? null };
 }
 
 type Stud = { readonly connection: LineConnection; readonly driving: Leaf; readonly driven: Leaf };
 
 function studOf(connection: LineConnection, layers: readonly Layer[], air: Air): Stud {
-  const { between, spacing, width } = connection;
+  const { between, spacing, width, compliance } = connection;
   if (!(spacing > 0 && Number.isFinite(spacing))) {
     throw new RangeError(`spacing of studs is ${spacing}, expected a number of metres above 0`);
   }
   if (width !== undefined && !(width >= 0 && width <= spacing)) {
     throw new RangeError(`width of studs is ${width}, expected a number of metres from 0 to their spacing`);
+  }
+  const { screwSpacing } = connection;
+  if (screwSpacing !== undefined && !(screwSpacing > 0 && Number.isFinite(screwSpacing))) {
+    throw new RangeError(`spacing of screws is ${screwSpacing}, expected a number of metres above 0`);
+  }
+  if (compliance !== undefined && !(compliance >= 0 && Number.isFinite(compliance))) {
+    throw new RangeError(`compliance of studs is ${compliance}, expected a number of m2/N of 0 or more`);
   }
   const driving = leafAt(layers, between[0], air);
   const driven = leafAt(layers, between[1], air);
@@ -84,6 +107,33 @@ function studOf(connection: LineConnection, layers: readonly Layer[], air: Air):
   return { connection, driving, driven };
 }
 
+/** The only leaf of a wall; undefined for a wall of none or several. */
+function singleLeaf(layers: readonly Layer[], air: Air): Leaf | undefined {
+  const index = layers.findIndex((layer) => layer.kind === 'plate' && isPresent(layer));
+  if (index < 0) return undefined;
+  const leaf = leafAt(layers, index, air);
+  const rest = [...layers.slice(0, leaf.first), ...layers.slice(leaf.last + 1)];
+  return rest.some((layer) => layer.kind === 'plate' || layer.kind === 'limp-sheet') ? undefined : leaf;
+}
+
+/** What a single leaf lets through by its own modes; a lining weakens it as much as it weakens the forced wave. */
+function throughModes(
+  layers: readonly Layer[],
+  leaf: Leaf | undefined,
+  forced: number,
+  hz: number,
+  air: Air,
+  field: Field,
+): number {
+  if (leaf === undefined || field.kind === 'limited') return 0;
+  const lossFactor = leaf.lossFactor + edgeLossFactor(leaf.surfaceMass, hz);
+  const byModes = resonantTransmission({ ...leaf, lossFactor }, hz, air, field);
+  if (byModes === 0 || leaf.last - leaf.first + 1 === layers.length) return byModes;
+  const alone = transmissionWith(layers.slice(leaf.first, leaf.last + 1), hz, air, field, frictionOnly);
+  expectConverged(alone.converged, hz);
+  return (byModes * forced) / alone.coefficient;
+}
+
 /** Studs divide the cavity between their leaves into bays, which have more rim for their area. */
 function lossesBetweenStuds(
   losses: GapLosses,
@@ -93,13 +143,17 @@ function lossesBetweenStuds(
   air: Air,
 ): GapLosses {
   const rates = Array.from(losses.rimRates ?? []);
+  const bays = Array.from(losses.bays ?? []);
   if (field.kind === 'limited') return losses;
   for (const { connection, driving, driven } of studs) {
     const height = Math.max(field.size.width, field.size.height);
     const rate = rimLossRate(rimAbsorption, connection.spacing, height, air);
-    for (let i = driving.last + 1; i < driven.first; i++) rates[i] = Math.max(rates[i] ?? 0, rate);
+    for (let i = driving.last + 1; i < driven.first; i++) {
+      rates[i] = Math.max(rates[i] ?? 0, rate);
+      bays[i] = { width: Math.min(connection.spacing, bays[i]?.width ?? connection.spacing), height };
+    }
   }
-  return { ...losses, rimRates: rates };
+  return { ...losses, rimRates: rates, bays };
 }
 
 /** Transmission coefficients of a wall by its two kinds of path at one frequency. */
@@ -116,35 +170,52 @@ function wallPaths(
     expectConverged(converged, hz);
     return { airborne: coefficient, studs: 0 };
   }
-  const stack = prepareStack(dampedByStuds(layers, studs, hz), hz, air, losses);
+  const damped = dampedByStuds(builtIn(layers, hz, field), studs, hz);
+  const freeVelocities = studs.map(() => 0);
   let airborne = 0;
-  let throughStuds = 0;
-  for (const stud of studs) {
-    const marks = [stud.driving, stud.driven].map((leaf) =>
-      Math.max(...stack.operationOfLayer.slice(leaf.first, leaf.last + 1)),
-    );
-    const { values, converged } = integrateOverField(
-      stack,
-      field,
-      (count) => followTransmittedBlock(stack, count, marks[0], marks[1]),
-      (count, out) => {
-        perIncidentPressures(stack, count, out);
-        for (let i = 0; i < count; i++) {
-          // An incident intensity of 1 has a squared pressure of 2 rho c sin(theta) dtheta from each direction.
-          const re = block.firstRe[i]! - block.secondRe[i]!;
-          const im = block.firstIm[i]! - block.secondIm[i]!;
-          out[count + i] = air.impedance * out[i]! * (re * re + im * im);
-          out[i]! *= stack.attenuation;
-        }
-      },
-      2,
-    );
-    expectConverged(converged, hz);
-    airborne = values[0]!;
-    const direct = connectionTransmission(stud.connection, stud.driving, stud.driven, values[1]!, hz, air, field);
-    throughStuds += direct * shareOfRest(layers, studs, stud.driven, hz, air, field, losses);
+  for (const motion of byLateralMotion(losses, hz, air)) {
+    const stack = prepareStack(damped, hz, air, motion.losses);
+    studs.forEach((stud, index) => {
+      const [through, freeVelocity] = airborneAndFreeVelocity(stack, stud, hz, air, field);
+      freeVelocities[index]! += motion.weight * freeVelocity;
+      if (index === 0) airborne += motion.weight * through;
+    });
   }
+  let throughStuds = 0;
+  studs.forEach(({ connection, driving, driven }, index) => {
+    const direct = connectionTransmission(connection, driving, driven, freeVelocities[index]!, hz, air, field);
+    throughStuds += direct * shareOfRest(layers, studs, driven, hz, air, field, losses);
+  });
   return { airborne, studs: throughStuds };
+}
+
+/** Transmission coefficient through the layers, and the mean-square velocity difference that drives a stud. */
+function airborneAndFreeVelocity(
+  stack: PreparedStack,
+  { driving, driven }: Stud,
+  hz: number,
+  air: Air,
+  field: Field,
+): [number, number] {
+  const marks = [driving, driven].map((leaf) => Math.max(...stack.operationOfLayer.slice(leaf.first, leaf.last + 1)));
+  const { values, converged } = integrateOverField(
+    stack,
+    field,
+    (count) => followTransmittedBlock(stack, count, marks[0], marks[1]),
+    (count, out) => {
+      perIncidentPressures(stack, count, out);
+      for (let i = 0; i < count; i++) {
+        // An incident intensity of 1 has a squared pressure of 2 rho c sin(theta) dtheta from each direction.
+        const re = block.firstRe[i]! - block.secondRe[i]!;
+        const im = block.firstIm[i]! - block.secondIm[i]!;
+        out[count + i] = air.impedance * out[i]! * (re * re + im * im);
+        out[i]! *= stack.attenuation;
+      }
+    },
+    2,
+  );
+  expectConverged(converged, hz);
+  return [values[0]!, values[1]!];
 }
 
 /** Layers whose plates also lose the energy that the studs carry off. */
@@ -185,8 +256,9 @@ function shareOfRest(
   const onward = wallPaths(rest, shifted, hz, air, field, {
     ...losses,
     rimRates: (losses.rimRates ?? []).slice(leaf.first),
+    bays: (losses.bays ?? []).slice(leaf.first),
   });
-  const alone = transmissionWith(layers.slice(leaf.first, leaf.last + 1), hz, air, field, losses);
+  const alone = transmissionWith(layers.slice(leaf.first, leaf.last + 1), hz, air, field, frictionOnly);
   expectConverged(alone.converged, hz);
   return (onward.airborne + onward.studs) / alone.coefficient;
 }

@@ -1,10 +1,11 @@
-import type { Plate } from './plate.js';
+import { checkPlate, type Plate } from './plate.js';
 
 /**
  * Bending stiffness of a plate per unit width, N m.
  *
  * Equation: B = E h^3 / (12 (1 - nu^2)), E in Pa, h in m.
  * Source: common practice, thin-plate theory. Valid while the bending wave is longer than about six thicknesses.
+ * Errors: ArgumentError for a plate that cannot exist.
  * See also: `criticalFrequency`.
  *
  * @example
@@ -17,5 +18,6 @@ import type { Plate } from './plate.js';
  * ```
  */
 export function bendingStiffness(plate: Plate): number {
+  checkPlate(plate);
   return (plate.youngsModulus * plate.thickness ** 3) / (12 * (1 - plate.poissonRatio ** 2));
 }

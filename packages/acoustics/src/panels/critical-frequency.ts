@@ -1,6 +1,6 @@
 import type { Air } from '../air/air-properties.js';
 import { bendingStiffness } from './bending-stiffness.js';
-import type { Plate } from './plate.js';
+import { checkPlate, type Plate } from './plate.js';
 
 /**
  * Frequency at which the free bending wave of a plate is as fast as sound in air, Hz; infinite without stiffness.
@@ -8,6 +8,7 @@ import type { Plate } from './plate.js';
  * Equation: fc = c^2/(2 pi) sqrt(m/B), m in kg/m2, B in N m, c in m/s.
  * Source: L. Cremer (1942), in every textbook of building acoustics; C. Hopkins: Sound Insulation (2007), Table A2 gives
  * h fc of materials. Valid for thin plates, see `bendingStiffness`.
+ * Errors: ArgumentError for a plate that cannot exist.
  *
  * @example
  * ```ts
@@ -21,6 +22,7 @@ import type { Plate } from './plate.js';
  * ```
  */
 export function criticalFrequency(plate: Plate, air: Air): number {
+  checkPlate(plate);
   return criticalFrequencyOf(plate.density * plate.thickness, bendingStiffness(plate), air);
 }
 

@@ -23,6 +23,7 @@ export * from './radiation-efficiency.js';
 export * from './ribbed-panel.js';
 export * from './sewell-transmission-loss.js';
 export * from './sharp-transmission-loss.js';
+export * from './shear-parameter.js';
 export * from './single-panel.js';
 export * from './thick-plate-impedance.js';
 export * from './total-loss-factor.js';

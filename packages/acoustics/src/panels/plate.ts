@@ -1,6 +1,6 @@
 import { requireNumber } from '../errors/require-number.js';
 
-/** A thin, flat, homogeneous, isotropic plate. */
+/** A flat, homogeneous plate; isotropic unless it states a modulus across. */
 export type Plate = {
   /** m */
   readonly thickness: number;
@@ -11,6 +11,10 @@ export type Plate = {
   readonly poissonRatio: number;
   /** Ratio of the imaginary to the real part of the bending stiffness. */
   readonly lossFactor: number;
+  /** Pa; of an isotropic material, E/(2 (1 + nu)), when absent. */
+  readonly shearModulus?: number;
+  /** Pa; modulus across the grain of wood, `youngsModulus` being that along it. As stiff in every direction when absent. */
+  readonly crossModulus?: number;
 };
 
 /**
@@ -22,5 +26,9 @@ export function checkPlate(plate: Plate): void {
   requireNumber('plate density', plate.density, { above: 0, unit: 'kg/m3' });
   requireNumber('plate modulus', plate.youngsModulus, { atLeast: 0, unit: 'Pa' });
   requireNumber("Poisson's ratio", plate.poissonRatio, { above: -1, below: 1 });
+  if (plate.shearModulus !== undefined) requireNumber('shear modulus', plate.shearModulus, { above: 0, unit: 'Pa' });
+  if (plate.crossModulus !== undefined) {
+    requireNumber('modulus across the grain', plate.crossModulus, { atLeast: 0, unit: 'Pa' });
+  }
   requireNumber('loss factor', plate.lossFactor, { atLeast: 0 });
 }

@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import type { PanelSize } from '../layered/layer.js';
 
 /** The largest value the standard lets the efficiency take. */
@@ -16,9 +17,15 @@ const largestEfficiency = 2;
  * Units: f and fc in Hz, c in m/s; the result has no unit.
  * Source: ISO 12354-1:2017 and EN 12354-1:2000, Annex B (from memory).
  * Valid for plates with many modes in a band; an average over modes otherwise.
+ * Errors: ArgumentError for a frequency or a length that isn't above 0.
  */
 export function radiationEfficiency(hz: number, criticalHz: number, size: PanelSize, air: Air): number {
-  if (!Number.isFinite(criticalHz)) return 0;
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
+  // A plate without stiffness has no critical frequency, and its free waves radiate nothing.
+  if (criticalHz === Number.POSITIVE_INFINITY) return 0;
+  requireNumber('critical frequency', criticalHz, { above: 0, unit: 'Hz' });
+  requireNumber('panel width', size.width, { above: 0, unit: 'metres' });
+  requireNumber('panel height', size.height, { above: 0, unit: 'metres' });
   const c = air.soundSpeed;
   const area = size.width * size.height;
   const halfPerimeter = size.width + size.height;

@@ -1,0 +1,147 @@
+import { thirdOctaveBands } from '../bands/bands.js';
+import { bandSamples } from './band-samples.js';
+import { expectConverged } from './diffuse-transmission-loss.js';
+
+/** Transmission coefficients of several paths at one frequency in Hz. */
+export type Paths = (hz: number) => { readonly values: readonly number[]; readonly converged: boolean };
+
+/** Error of a band that one interval between two frequencies may cause, as a share of the power in the band: 0.02 dB. */
+const spectralTolerance = 0.005;
+/** Bands are halved at most this often. */
+const mostHalvings = 5;
+/** Keeps the logarithm of a coefficient finite where nothing comes through. */
+const smallest = 1e-320;
+/** Three points of the Gauss-Legendre rule on 0 .. 1. */
+const gaussPlaces = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const;
+const gaussWeights = [5 / 18, 8 / 18, 5 / 18] as const;
+
+/**
+ * Means of transmission coefficients over the 21 third-octave bands, one row per path.
+ *
+ * Equation: mean of tau over lg f in the band. Method: the logarithm of tau is followed as a piecewise cubic of lg f
+ * through the edges of the bands. An interval is halved as long as the cubics through its left and its right neighbours
+ * differ by more than `spectralTolerance` of the power of the band, which happens at resonances and nowhere else.
+ * A spectrum of transmission is a sum over directions and has no features narrower than its damping; see the tests.
+ * With `samplesPerBand` the plain mean over that many `bandSamples` is taken instead.
+ */
+export function bandMeans(paths: Paths, samplesPerBand?: number): number[][] {
+  return samplesPerBand === undefined ? adaptiveMeans(paths) : sampledMeans(paths, samplesPerBand);
+}
+
+function sampledMeans(paths: Paths, samplesPerBand: number): number[][] {
+  const means: number[][] = [];
+  thirdOctaveBands.forEach((band, index) => {
+    for (const hz of bandSamples(band, samplesPerBand)) {
+      const { values, converged } = paths(hz);
+      expectConverged(converged, hz);
+      values.forEach((value, c) => {
+        means[c] ??= thirdOctaveBands.map(() => 0);
+        means[c][index]! += value / samplesPerBand;
+      });
+    }
+  });
+  return means;
+}
+
+function adaptiveMeans(paths: Paths): number[][] {
+  const places: number[] = [];
+  const logarithms: number[][] = [];
+  const take = (at: number, place: number) => {
+    const hz = frequencyAt(place);
+    const { values, converged } = paths(hz);
+    expectConverged(converged, hz);
+    places.splice(at, 0, place);
+    logarithms.splice(
+      at,
+      0,
+      values.map((value) => Math.log(Math.max(value, smallest))),
+    );
+  };
+  for (let edge = 0; edge <= thirdOctaveBands.length; edge++) take(edge, edge);
+  const components = logarithms[0]!.length;
+  let sums = bandSums(places, logarithms, components);
+  for (let halving = 0; halving < mostHalvings; halving++) {
+    const rough: number[] = [];
+    for (let i = 0; i + 1 < places.length; i++) {
+      const width = places[i + 1]! - places[i]!;
+      if (width > 2 ** -mostHalvings && isRough(places, logarithms, i, sums)) rough.push(i);
+    }
+    if (rough.length === 0) break;
+    for (const i of rough.reverse()) take(i + 1, (places[i]! + places[i + 1]!) / 2);
+    sums = bandSums(places, logarithms, components);
+  }
+  return sums.map((row) => row.map((sum) => (sum > 2 * smallest ? sum : 0)));
+}
+
+/** Hz at a place counted in bands from the lower edge of the lowest. */
+function frequencyAt(place: number): number {
+  const { lower } = thirdOctaveBands[0]!;
+  return lower * 10 ** (place / 10);
+}
+
+/** Integral of tau over each band, whose width is 1. */
+function bandSums(places: readonly number[], logarithms: readonly number[][], components: number): number[][] {
+  return Array.from({ length: components }, (_, c) => {
+    const sums = thirdOctaveBands.map(() => 0);
+    for (let i = 0; i + 1 < places.length; i++)
+      sums[Math.floor(places[i]!)]! += share(places, logarithms, i, c, centred(places, i));
+    return sums;
+  });
+}
+
+/** Integral over interval i with the cubic through the four places from `first` on. */
+function share(
+  places: readonly number[],
+  logarithms: readonly number[][],
+  i: number,
+  c: number,
+  first: number,
+): number {
+  const from = places[i]!;
+  const width = places[i + 1]! - from;
+  let sum = 0;
+  for (let g = 0; g < 3; g++) {
+    sum += gaussWeights[g]! * Math.exp(cubic(places, logarithms, c, first, from + width * gaussPlaces[g]!));
+  }
+  return sum * width;
+}
+
+/** First of the four places around interval i. */
+function centred(places: readonly number[], i: number): number {
+  return Math.min(Math.max(i - 1, 0), places.length - 4);
+}
+
+function isRough(
+  places: readonly number[],
+  logarithms: readonly number[][],
+  i: number,
+  sums: readonly number[][],
+): boolean {
+  const band = Math.floor(places[i]!);
+  const left = Math.max(i - 2, 0);
+  const right = Math.min(i, places.length - 4);
+  return sums.some((sum, c) => {
+    const usual = share(places, logarithms, i, c, centred(places, i));
+    const allowed = spectralTolerance * sum[band]!;
+    return !(
+      Math.abs(share(places, logarithms, i, c, left) - usual) <= allowed &&
+      Math.abs(share(places, logarithms, i, c, right) - usual) <= allowed
+    );
+  });
+}
+
+function cubic(
+  places: readonly number[],
+  logarithms: readonly number[][],
+  c: number,
+  first: number,
+  x: number,
+): number {
+  let sum = 0;
+  for (let j = first; j < first + 4; j++) {
+    let weight = logarithms[j]![c]!;
+    for (let k = first; k < first + 4; k++) if (k !== j) weight *= (x - places[k]!) / (places[j]! - places[k]!);
+    sum += weight;
+  }
+  return sum;
+}
