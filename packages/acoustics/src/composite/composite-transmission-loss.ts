@@ -43,6 +43,9 @@ export function compositeTransmissionLoss(elements: readonly CompositeElement[])
     if (area === 0) continue;
     total += area;
     transmissionLoss.forEach((loss, band) => {
+      // A tight part may let nothing through, so an infinite loss is one.
+      if (Number.isNaN(loss))
+        throw new ArgumentError(`transmission loss in band ${band + 1}`, loss, 'a number of decibels');
       power[band]! += area * 10 ** (-loss / 10);
     });
   }

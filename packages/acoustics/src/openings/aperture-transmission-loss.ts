@@ -48,6 +48,7 @@ export function apertureTransmissionLoss(
   air: Air,
 ): number {
   requireNumber('radius of the hole', radius, { atLeast: 0, unit: 'metres' });
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   requireNumber('depth of the hole', depth, { atLeast: 0, unit: 'metres' });
   if (radius === 0) return Number.POSITIVE_INFINITY;
   const k = (2 * Math.PI * hz) / air.soundSpeed;

@@ -44,6 +44,7 @@ const widestSlit = 4;
  */
 export function slitTransmissionLoss(slit: Slit, hz: number, air: Air): number {
   checkSlit(slit);
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   const { gap, depth } = slit;
   if (gap === 0) return Number.POSITIVE_INFINITY;
   return slitLoss(slit, channelMatrix(narrowGapMedium(gap, hz, air), depth), hz, air);
@@ -57,6 +58,7 @@ export function slitTransmissionLoss(slit: Slit, hz: number, air: Air): number {
  */
 export function inviscidSlitTransmissionLoss(slit: Slit, hz: number, air: Air): number {
   checkSlit(slit);
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   if (slit.gap === 0) return Number.POSITIVE_INFINITY;
   const medium = {
     characteristicImpedance: complex(air.impedance),

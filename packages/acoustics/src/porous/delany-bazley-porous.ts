@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import type { PorousMedium } from './porous-medium.js';
 
 /**
@@ -9,8 +10,11 @@ import type { PorousMedium } from './porous-medium.js';
  * Source: M.E. Delany, E.N. Bazley (1970) as given in C. Hopkins: Sound Insulation (2007), Eqs. 1.171-1.172 (as
  * transcribed). Valid 0.01 < X < 1; outside, mainly below, it gives results no passive material can have, so the layered
  * models use `mikiPorous`.
+ * Errors: ArgumentError for a negative flow resistivity or a frequency that isn't above 0.
  */
 export function delanyBazleyPorous(flowResistivity: number, hz: number, air: Air): PorousMedium {
+  requireNumber('flow resistivity', flowResistivity, { atLeast: 0, unit: 'Pa s/m2' });
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   const x = (air.density * hz) / flowResistivity;
   const k = (2 * Math.PI * hz) / air.soundSpeed;
   return {

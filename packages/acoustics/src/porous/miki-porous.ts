@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import { keepPassive, type PorousMedium } from './porous-medium.js';
 
 /**
@@ -8,6 +9,7 @@ import { keepPassive, type PorousMedium } from './porous-medium.js';
  * k = (omega/c)(1 + 0.109 Y^-0.618 - j 0.160 Y^-0.618); sigma in Pa s/m2, f in Hz.
  * Source: Y. Miki, J. Acoust. Soc. Jpn (E) 11 (1990) 19, Eqs. (30)-(34) (as transcribed).
  * Valid 0.01 < Y < 1; used outside with `keepPassive`.
+ * Errors: ArgumentError for a negative flow resistivity or a frequency that isn't above 0.
  * See also: `delanyBazleyPorous`, `limpFrame`.
  *
  * @example
@@ -21,6 +23,8 @@ import { keepPassive, type PorousMedium } from './porous-medium.js';
  * ```
  */
 export function mikiPorous(flowResistivity: number, hz: number, air: Air): PorousMedium {
+  requireNumber('flow resistivity', flowResistivity, { atLeast: 0, unit: 'Pa s/m2' });
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   const y = hz / flowResistivity;
   const forImpedance = y ** -0.632;
   const forWavenumber = y ** -0.618;
