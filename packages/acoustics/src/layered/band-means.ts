@@ -118,8 +118,10 @@ function isRough(
   sums: readonly number[][],
 ): boolean {
   const band = Math.floor(places[i]!);
-  const left = Math.max(i - 2, 0);
-  const right = Math.min(i, places.length - 4);
+  // At either end one of them is the usual one, and the other must differ.
+  const last = places.length - 4;
+  const left = i === places.length - 2 ? last - 1 : Math.max(i - 2, 0);
+  const right = i === 0 ? 1 : Math.min(i, last);
   return sums.some((sum, c) => {
     const usual = share(places, logarithms, i, c, centred(places, i));
     const allowed = spectralTolerance * sum[band]!;
