@@ -19,7 +19,7 @@ const gaussWeights = [5 / 18, 8 / 18, 5 / 18] as const;
  * Means of transmission coefficients over the 21 third-octave bands, one row per path.
  *
  * Equation: mean of tau over lg f in the band. Method: the logarithm of tau is followed as a piecewise cubic of lg f
- * through the edges of the bands. An interval is halved as long as the cubics through its left and its right neighbours
+ * through the edges of the bands and one place beyond either end. An interval is halved as long as the cubics through its left and its right neighbours
  * differ by more than `spectralTolerance` of the power of the band, which happens at resonances and nowhere else.
  * A spectrum of transmission is a sum over directions and has no features narrower than its damping; see the tests.
  * With `samplesPerBand` the plain mean over that many `bandSamples` is taken instead.
@@ -57,12 +57,13 @@ function adaptiveMeans(paths: Paths): number[][] {
       values.map((value) => Math.log(Math.max(value, smallest))),
     );
   };
-  for (let edge = 0; edge <= thirdOctaveBands.length; edge++) take(edge, edge);
+  // One place beyond either end, so that no band is judged from one side only.
+  for (let edge = -1; edge <= thirdOctaveBands.length + 1; edge++) take(edge + 1, edge);
   const components = logarithms[0]!.length;
   let sums = bandSums(places, logarithms, components);
   for (let halving = 0; halving < mostHalvings; halving++) {
     const rough: number[] = [];
-    for (let i = 0; i + 1 < places.length; i++) {
+    for (let i = 1; i + 2 < places.length; i++) {
       const width = places[i + 1]! - places[i]!;
       if (width > 2 ** -mostHalvings && isRough(places, logarithms, i, sums)) rough.push(i);
     }
@@ -83,7 +84,7 @@ function frequencyAt(place: number): number {
 function bandSums(places: readonly number[], logarithms: readonly number[][], components: number): number[][] {
   return Array.from({ length: components }, (_, c) => {
     const sums = thirdOctaveBands.map(() => 0);
-    for (let i = 0; i + 1 < places.length; i++)
+    for (let i = 1; i + 2 < places.length; i++)
       sums[Math.floor(places[i]!)]! += share(places, logarithms, i, c, centred(places, i));
     return sums;
   });
