@@ -3,7 +3,8 @@ import { ArgumentError } from '../errors/argument-error.js';
 /** The classic curves of 1957, or those of the newer standard. */
 export type NoiseCriterionFamily = 'classic' | 's12.2';
 
-type Family = {
+/** The curves of one family. */
+export type NoiseCriterionCurves = {
   /** Nominal Hz of the columns. */
   readonly octaves: readonly number[];
   /** Rows NC 15 to NC 70 in steps of 5, dB. */
@@ -18,7 +19,7 @@ type Family = {
  * Source, s12.2: ANSI/ASA S12.2 Table 1 from memory; of it the row NC-30, the mean of NC-40 from 500 Hz to 4 kHz and the
  * two highest cells of NC-70 were seen in a transcription of the 2019 edition, and agree.
  */
-export const noiseCriterionFamilies: Readonly<Record<NoiseCriterionFamily, Family>> = {
+export const noiseCriterionFamilies: Readonly<Record<NoiseCriterionFamily, NoiseCriterionCurves>> = {
   classic: {
     octaves: [63, 125, 250, 500, 1000, 2000, 4000, 8000],
     curves: [

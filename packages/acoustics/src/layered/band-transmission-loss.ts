@@ -1,3 +1,4 @@
+import type { TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption } from './air-gap-fluid.js';
 import { bandMeans } from './band-means.js';
 import { type FieldConditions, gapLosses, transmissionWith } from './diffuse-transmission-loss.js';
@@ -20,7 +21,7 @@ export type BandConditions = FieldConditions & {
 export function bandTransmissionLoss(
   layers: readonly Layer[],
   { air, field, rimAbsorption = defaultRimAbsorption, samplesPerBand }: BandConditions,
-): number[] {
+): TransmissionLoss {
   checkLayers(layers);
   checkField(field);
   const losses = gapLosses(layers, field, rimAbsorption, air);
@@ -28,5 +29,5 @@ export function bandTransmissionLoss(
     const { coefficient, converged } = transmissionWith(layers, hz, air, field, losses);
     return { values: [coefficient], converged };
   }, samplesPerBand);
-  return means!.map((mean) => -10 * Math.log10(mean));
+  return means!.map((mean) => -10 * Math.log10(mean)) as readonly number[] as TransmissionLoss;
 }

@@ -1,5 +1,6 @@
 import type { Air } from '../air/air-properties.js';
 import { requireNumber } from '../errors/require-number.js';
+import type { TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption, type GapLosses, rimLossRate } from './air-gap-fluid.js';
 import { builtIn } from './edge-loss.js';
 import { checkField, integrateOverField } from './field-integral.js';
@@ -97,12 +98,12 @@ export function diffuseTransmissionLoss(
   layers: readonly Layer[],
   hz: readonly number[],
   conditions: FieldConditions,
-): number[] {
+): TransmissionLoss {
   return hz.map((frequency) => {
     const result = diffuseTransmission(layers, frequency, conditions);
     expectConverged(result.converged, frequency);
     return -10 * Math.log10(result.coefficient);
-  });
+  }) as readonly number[] as TransmissionLoss;
 }
 
 /** Errors: Error that names the frequency. */

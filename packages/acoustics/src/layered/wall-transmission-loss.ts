@@ -1,4 +1,7 @@
 import type { Air } from '../air/air-properties.js';
+import { ArgumentError } from '../errors/argument-error.js';
+import { requireNumber } from '../errors/require-number.js';
+import type { TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption, frictionOnly, type GapLosses, rimLossRate } from './air-gap-fluid.js';
 import { bandMeans } from './band-means.js';
 import type { BandConditions } from './band-transmission-loss.js';
@@ -18,11 +21,11 @@ import { block } from './wave-block.js';
 /** Transmission loss of a wall by band, whole and by its two kinds of path. */
 export type WallTransmissionLoss = {
   /** dB in the 21 third-octave bands, airborne path and studs together. */
-  readonly total: number[];
+  readonly total: TransmissionLoss;
   /** dB, through the layers alone; studs only damp the leaves they are fixed to. */
-  readonly airborne: number[];
+  readonly airborne: TransmissionLoss;
   /** dB, through the studs alone; null for a wall without studs. */
-  readonly connections: number[] | null;
+  readonly connections: TransmissionLoss | null;
 };
 
 /**
@@ -32,7 +35,7 @@ export type WallTransmissionLoss = {
  * `connectionTransmission`. When the driven leaf of a stud is not the last one, what it radiates goes on through the rest
  * of the wall: tau_stud is multiplied by tau(rest, from that leaf on)/tau(that leaf alone).
  * Source and validity: see those functions and docs/models/frame-connection.md.
- * Errors: RangeError when a stud is not fixed to two different leaves, the outer one named first.
+ * Errors: ArgumentError when a stud is not fixed to two different leaves, the outer one named first.
  *
  * @example
  * ```ts
@@ -74,34 +77,32 @@ export function wallTransmissionLoss(
     return { values: wall.connections.length > 0 ? [airborne, throughStuds] : [airborne], converged: true };
   }, samplesPerBand);
   const [throughAir, throughStuds] = [means[0]!, means[1]];
-  const decibels = (mean: number) => -10 * Math.log10(mean);
-  const airborne = throughAir.map(decibels);
-  const total = throughAir.map((mean, band) => decibels(mean + (throughStuds?.[band] ?? 0)));
-  return { total, airborne, connections: throughStuds?.map(decibels) ?? null };
+  // Infinite where nothing passes, so not by `asTransmissionLoss`.
+  const lossesOf = (coefficients: readonly number[]) =>
+    coefficients.map((mean) => -10 * Math.log10(mean)) as readonly number[] as TransmissionLoss;
+  return {
+    total: lossesOf(throughAir.map((mean, band) => mean + (throughStuds?.[band] ?? 0))),
+    airborne: lossesOf(throughAir),
+    connections: throughStuds === undefined ? null : lossesOf(throughStuds),
+  };
 }
 
 type Stud = { readonly connection: LineConnection; readonly driving: Leaf; readonly driven: Leaf };
 
 function studOf(connection: LineConnection, layers: readonly Layer[], air: Air): Stud {
   const { between, spacing, width, compliance } = connection;
-  if (!(spacing > 0 && Number.isFinite(spacing))) {
-    throw new RangeError(`spacing of studs is ${spacing}, expected a number of metres above 0`);
-  }
-  if (width !== undefined && !(width >= 0 && width <= spacing)) {
-    throw new RangeError(`width of studs is ${width}, expected a number of metres from 0 to their spacing`);
-  }
+  requireNumber('spacing of studs', spacing, { above: 0, unit: 'metres' });
+  if (width !== undefined) requireNumber('width of studs', width, { atLeast: 0, atMost: spacing, unit: 'metres' });
   const { screwSpacing } = connection;
-  if (screwSpacing !== undefined && !(screwSpacing > 0 && Number.isFinite(screwSpacing))) {
-    throw new RangeError(`spacing of screws is ${screwSpacing}, expected a number of metres above 0`);
-  }
-  if (compliance !== undefined && !(compliance >= 0 && Number.isFinite(compliance))) {
-    throw new RangeError(`compliance of studs is ${compliance}, expected a number of m2/N of 0 or more`);
-  }
+  if (screwSpacing !== undefined) requireNumber('spacing of screws', screwSpacing, { above: 0, unit: 'metres' });
+  if (compliance !== undefined) requireNumber('compliance of studs', compliance, { atLeast: 0, unit: 'm2/N' });
   const driving = leafAt(layers, between[0], air);
   const driven = leafAt(layers, between[1], air);
   if (driven.first <= driving.last) {
-    throw new RangeError(
-      `studs are fixed to layers ${between[0] + 1} and ${between[1] + 1}, expected layers of two different leaves, the outer one first`,
+    throw new ArgumentError(
+      'place of the studs',
+      `between layers ${between[0] + 1} and ${between[1] + 1}`,
+      'two layers of different leaves, the outer one first',
     );
   }
   return { connection, driving, driven };

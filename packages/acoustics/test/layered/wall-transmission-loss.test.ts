@@ -103,7 +103,7 @@ describe('wallTransmissionLoss(wall, { air, field })', () => {
     const of = (between: readonly [number, number], layers: readonly Layer[] = stud, spacing = 0.6) =>
       wallTransmissionLoss({ layers, connections: [{ between, spacing }] }, { air, field });
     expect(() => of([0, 1])).toThrow('stud is fixed to layer 2 of 3, expected a plate or a limp sheet');
-    expect(() => of([2, 0])).toThrow('studs are fixed to layers 3 and 1');
+    expect(() => of([2, 0])).toThrow('studs is between layers 3 and 1');
     expect(() => of([0, 1], [board, board])).toThrow('expected layers of two different leaves');
     expect(() => of([0, 2], stud, 0)).toThrow('spacing of studs is 0');
     expect(() => of([0, 7])).toThrow('stud is fixed to layer 8 of 3');
