@@ -3,6 +3,7 @@ import { gaussLegendre } from '../math/gauss-legendre.js';
 import { type AbsorberConditions, absorberAbsorption } from './absorber-absorption.js';
 import type { AbsorberLayer } from './absorber-layer.js';
 
+/** A curtain before a wall. */
 export type Curtain = {
   /** Pa s/m, of the cloth laid flat */
   readonly flowResistance: number;

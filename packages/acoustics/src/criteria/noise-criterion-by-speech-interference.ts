@@ -10,6 +10,7 @@ import { octavesByCount } from './octaves-by-count.js';
 import { speechInterferenceLevel } from './speech-interference-level.js';
 import { type NoiseCriterion, tangency } from './tangency.js';
 
+/** A noise criterion found from the speech interference level. */
 export type SpeechInterferenceCriterion = NoiseCriterion & {
   /** The rule that gave the rating: no band above the curve NC-(SIL), or the highest curve touched. */
   readonly governedBy: 'speech interference level' | 'tangency';

@@ -1,3 +1,4 @@
+/** A reference curve fitted to values by the rule of the sum. */
 export type ReferenceCurveFit = {
   /** Value of the shifted reference curve at 500 Hz, dB. */
   readonly rating: number;

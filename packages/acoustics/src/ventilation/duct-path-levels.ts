@@ -2,6 +2,7 @@ import { sumLevels } from '../levels/sum-levels.js';
 import type { InsertionLoss } from '../quantities/insertion-loss.js';
 import { requireDuctOctaves } from './require-duct-octaves.js';
 
+/** An element of a duct path: what it takes off and what noise of its own it adds. */
 export type DuctPathElement = {
   /** dB in the 8 octaves. */
   readonly loss: InsertionLoss;

@@ -1,6 +1,7 @@
 import { requireNumber } from '../errors/require-number.js';
 import { levelOf } from '../levels/level-of.js';
 
+/** A lined chamber between two ducts. */
 export type Plenum = {
   /** Area of the outlet, m2. */
   readonly outletArea: number;

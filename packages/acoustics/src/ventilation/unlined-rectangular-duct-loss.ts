@@ -3,6 +3,7 @@ import { asInsertionLoss } from '../quantities/insertion-loss.js';
 import type { DuctOctaveLoss } from './duct-loss.js';
 import { ductOctaves, metresPerFoot, validityOf } from './duct-tables.js';
 
+/** A straight rectangular duct of bare sheet metal. */
 export type UnlinedRectangularDuct = {
   /** Free width and height, m. */
   readonly width: number;

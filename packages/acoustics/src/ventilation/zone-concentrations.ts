@@ -11,6 +11,7 @@ export type AirZones = {
   readonly fromOutside: readonly number[];
 };
 
+/** What is given off in each zone, and the air that is supplied. */
 export type ZoneLoad = {
   /** Concentration outside, ppm. */
   readonly outside: number;
