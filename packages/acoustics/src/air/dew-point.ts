@@ -13,12 +13,3 @@ export function dewPoint(air: Air): number {
   const vapour = air.relativeHumidity * saturationPressure(air.temperature + 273.15);
   return 273.16 * ((4.6151 - Math.log10(vapour / 101_325)) / 6.8346) ** (-1 / 1.261) - 273.15;
 }
-
-/**
- * Mass of water vapour per mass of dry air, kg/kg: 0.622 p_v/(p - p_v), 0.622 = 287.05/461.5.
- * Units: as of `Air`. Source: ideal gas law (common practice). Errors: none beyond those of `airProperties`.
- */
-export function humidityRatio(air: Air): number {
-  const vapour = air.relativeHumidity * saturationPressure(air.temperature + 273.15);
-  return ((287.05 / 461.5) * vapour) / (air.pressure - vapour);
-}

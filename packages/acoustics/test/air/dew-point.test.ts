@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { airProperties } from '../../src/air/air-properties.js';
-import { dewPoint, humidityRatio } from '../../src/air/dew-point.js';
+import { dewPoint } from '../../src/air/dew-point.js';
+import { humidityRatio } from '../../src/air/humidity-ratio.js';
 
 test('dewPoint(air) cools the air to saturation at the same vapour pressure', () => {
   const air = airProperties({ temperature: 23, relativeHumidity: 0.5 });

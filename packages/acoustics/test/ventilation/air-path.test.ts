@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { airProperties } from '../../src/air/air-properties.js';
 import { co2Concentration } from '../../src/ventilation/co2-concentration.js';
-import { ductFrictionFactor, ductFrictionPressure } from '../../src/ventilation/duct-friction.js';
-import { fanOperatingPoint, fanPressure } from '../../src/ventilation/fan-operating-point.js';
+import { ductFrictionFactor } from '../../src/ventilation/duct-friction-factor.js';
+import { ductFrictionPressure } from '../../src/ventilation/duct-friction-pressure.js';
+import { fanOperatingPoint } from '../../src/ventilation/fan-operating-point.js';
+import { fanPressure } from '../../src/ventilation/fan-pressure.js';
 import { zoneConcentrations } from '../../src/ventilation/zone-concentrations.js';
 
 describe('ductFrictionFactor', () => {
