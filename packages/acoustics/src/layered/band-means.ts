@@ -60,15 +60,22 @@ function adaptiveMeans(paths: Paths): number[][] {
   // One place beyond either end, so that no band is judged from one side only.
   for (let edge = -1; edge <= thirdOctaveBands.length + 1; edge++) take(edge + 1, edge);
   const components = logarithms[0]!.length;
+  // Intervals found smooth are not looked at again: what changes next to them changes them by less than the tolerance.
+  const settled = places.map(() => false);
   let sums = bandSums(places, logarithms, components);
   for (let halving = 0; halving < mostHalvings; halving++) {
     const rough: number[] = [];
     for (let i = 1; i + 2 < places.length; i++) {
       const width = places[i + 1]! - places[i]!;
-      if (width > 2 ** -mostHalvings && isRough(places, logarithms, i, sums)) rough.push(i);
+      if (settled[i] || width <= 2 ** -mostHalvings) continue;
+      if (isRough(places, logarithms, i, sums)) rough.push(i);
+      else settled[i] = true;
     }
     if (rough.length === 0) break;
-    for (const i of rough.reverse()) take(i + 1, (places[i]! + places[i + 1]!) / 2);
+    for (const i of rough.reverse()) {
+      take(i + 1, (places[i]! + places[i + 1]!) / 2);
+      settled.splice(i + 1, 0, false);
+    }
     sums = bandSums(places, logarithms, components);
   }
   return sums.map((row) => row.map((sum) => (sum > 2 * smallest ? sum : 0)));
@@ -140,11 +147,12 @@ function cubic(
   first: number,
   x: number,
 ): number {
-  let sum = 0;
-  for (let j = first; j < first + 4; j++) {
-    let weight = logarithms[j]![c]!;
-    for (let k = first; k < first + 4; k++) if (k !== j) weight *= (x - places[k]!) / (places[j]! - places[k]!);
-    sum += weight;
-  }
-  return sum;
+  const [a, b, d, e] = [places[first]!, places[first + 1]!, places[first + 2]!, places[first + 3]!];
+  const [toA, toB, toD, toE] = [x - a, x - b, x - d, x - e];
+  return (
+    (logarithms[first]![c]! * toB * toD * toE) / ((a - b) * (a - d) * (a - e)) +
+    (logarithms[first + 1]![c]! * toA * toD * toE) / ((b - a) * (b - d) * (b - e)) +
+    (logarithms[first + 2]![c]! * toA * toB * toE) / ((d - a) * (d - b) * (d - e)) +
+    (logarithms[first + 3]![c]! * toA * toB * toD) / ((e - a) * (e - b) * (e - d))
+  );
 }

@@ -4,7 +4,9 @@ import { asTransmissionLoss, type TransmissionLoss } from '../quantities/transmi
 import { defaultRimAbsorption } from './air-gap-fluid.js';
 import { bandSamples } from './band-samples.js';
 import { type FieldConditions, gapLosses } from './diffuse-transmission-loss.js';
+import { builtIn } from './edge-loss.js';
 import { checkField, directionRange } from './field-integral.js';
+import { byLateralMotion } from './lateral-motion.js';
 import { checkLayers, type Layer } from './layer.js';
 import { prepareStack } from './prepared-stack.js';
 import { lookUpRadiation, radiationTable } from './radiation-table.js';
@@ -48,17 +50,21 @@ export function fixedRuleTransmissionLoss(
     thirdOctaveBands.map((band) => {
       let sum = 0;
       for (const hz of bandSamples(band, samplesPerBand)) {
-        const stack = prepareStack(layers, hz, air, losses);
-        const table = field.kind === 'finite' ? radiationTable(stack.wavenumber, field.size) : undefined;
-        for (let start = 0; start < angles; start += blockSize) {
-          const count = Math.min(blockSize, angles - start);
-          for (let i = 0; i < count; i++) block.cosine[i] = cosines[start + i]!;
-          followTransmittedBlock(stack, count);
-          transmittedShares(stack, count, shares);
-          for (let i = 0; i < count; i++) {
-            const q = cosines[start + i]!;
-            const radiated = table === undefined ? 1 : q * lookUpRadiation(table, q);
-            sum += weights[start + i]! * shares[i]! * radiated;
+        const table =
+          field.kind === 'finite' ? radiationTable((2 * Math.PI * hz) / air.soundSpeed, field.size) : undefined;
+        const inPlace = builtIn(layers, hz, field);
+        for (const motion of byLateralMotion(losses, hz, air)) {
+          const stack = prepareStack(inPlace, hz, air, motion.losses);
+          for (let start = 0; start < angles; start += blockSize) {
+            const count = Math.min(blockSize, angles - start);
+            for (let i = 0; i < count; i++) block.cosine[i] = cosines[start + i]!;
+            followTransmittedBlock(stack, count);
+            transmittedShares(stack, count, shares);
+            for (let i = 0; i < count; i++) {
+              const q = cosines[start + i]!;
+              const radiated = table === undefined ? 1 : q * lookUpRadiation(table, q);
+              sum += motion.weight * weights[start + i]! * shares[i]! * radiated;
+            }
           }
         }
       }
