@@ -35,4 +35,5 @@ export {
 export * from './surface-mass.js';
 export * from './transfer-matrix.js';
 export { transmissionCoefficient } from './transmission-coefficient.js';
+export { defaultStiffnessSpread, unlikeLeaves } from './unlike-leaves.js';
 export * from './wall-transmission-loss.js';

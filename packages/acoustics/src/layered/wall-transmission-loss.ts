@@ -16,7 +16,14 @@ import { type Leaf, leafAt } from './leaf.js';
 import { isPresent, type PreparedStack, prepareStack } from './prepared-stack.js';
 import { resonantTransmission } from './resonant-transmission.js';
 import { followTransmittedBlock, perIncidentPressures } from './transmission-coefficient.js';
+import { defaultStiffnessSpread, unlikeLeaves } from './unlike-leaves.js';
 import { block } from './wave-block.js';
+
+/** Surroundings of a wall as built. */
+export type WallConditions = BandConditions & {
+  /** How far the leaves differ in bending stiffness, see `unlikeLeaves`; `defaultStiffnessSpread` when absent. */
+  readonly stiffnessSpread?: number;
+};
 
 /** Transmission loss of a wall by band, whole and by its two kinds of path. */
 export type WallTransmissionLoss = {
@@ -31,7 +38,7 @@ export type WallTransmissionLoss = {
 /**
  * Transmission loss of a wall with studs in the 21 third-octave bands, dB.
  *
- * Equation: tau = tau_airborne + Sum tau_stud, the first as in `bandTransmissionLoss`, the studs as in
+ * Equation: tau = tau_airborne + Sum tau_stud, the first as in `bandTransmissionLoss` for leaves that differ as real ones do, the studs as in
  * `connectionTransmission`. When the driven leaf of a stud is not the last one, what it radiates goes on through the rest
  * of the wall: tau_stud is multiplied by tau(rest, from that leaf on)/tau(that leaf alone).
  * Source and validity: see those functions and docs/models/frame-connection.md.
@@ -53,11 +60,17 @@ export type WallTransmissionLoss = {
  */
 export function wallTransmissionLoss(
   wall: Wall,
-  { air, field, samplesPerBand, rimAbsorption = defaultRimAbsorption }: BandConditions,
+  {
+    air,
+    field,
+    samplesPerBand,
+    rimAbsorption = defaultRimAbsorption,
+    stiffnessSpread = defaultStiffnessSpread,
+  }: WallConditions,
 ): WallTransmissionLoss {
   checkLayers(wall.layers);
   checkField(field);
-  const views = grainDirections(wall.layers).map(({ layers, share }) => ({
+  const views = grainDirections(unlikeLeaves(wall.layers, air, stiffnessSpread)).map(({ layers, share }) => ({
     layers,
     share,
     studs: wall.connections.map((connection) => studOf(connection, layers, air)),
@@ -102,7 +115,7 @@ function studOf(connection: LineConnection, layers: readonly Layer[], air: Air):
     throw new ArgumentError(
       'place of the studs',
       `between layers ${between[0] + 1} and ${between[1] + 1}`,
-      'two layers of different leaves, the outer one first',
+      'layers of two different leaves, the outer one first',
     );
   }
   return { connection, driving, driven };
