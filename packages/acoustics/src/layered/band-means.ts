@@ -60,7 +60,7 @@ function adaptiveMeans(paths: Paths): number[][] {
   // One place beyond either end, so that no band is judged from one side only.
   for (let edge = -1; edge <= thirdOctaveBands.length + 1; edge++) take(edge + 1, edge);
   const components = logarithms[0]!.length;
-  // Intervals found smooth are not looked at again: what changes next to them changes them by less than the tolerance.
+  // Intervals found smooth are looked at again only when a neighbour was not.
   const settled = places.map(() => false);
   let sums = bandSums(places, logarithms, components);
   for (let halving = 0; halving < mostHalvings; halving++) {
@@ -75,6 +75,8 @@ function adaptiveMeans(paths: Paths): number[][] {
     for (const i of rough.reverse()) {
       take(i + 1, (places[i]! + places[i + 1]!) / 2);
       settled.splice(i + 1, 0, false);
+      if (i > 0) settled[i - 1] = false;
+      if (i + 2 < settled.length) settled[i + 2] = false;
     }
     sums = bandSums(places, logarithms, components);
   }

@@ -1,5 +1,5 @@
 import { thirdOctaveBands } from '../bands/bands.js';
-import { gaussLegendre } from '../math/gauss-legendre.js';
+import { gaussLegendre, type QuadratureRule } from '../math/gauss-legendre.js';
 import { asTransmissionLoss, type TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption } from './air-gap-fluid.js';
 import { bandSamples } from './band-samples.js';
@@ -42,7 +42,7 @@ export function fixedRuleTransmissionLoss(
   const losses = gapLosses(layers, field, rimAbsorption, air);
   const { from, perSine } = directionRange(field);
   const half = (1 - from) / 2;
-  const rule = gaussLegendre(angles);
+  const rule = ruleOf(angles);
   const cosines = Float64Array.from(rule.nodes, (x) => from + half * (1 + x));
   const weights = Float64Array.from(rule.weights, (weight, i) => half * weight * perSine * cosines[i]!);
   const shares = new Float64Array(blockSize);
@@ -72,3 +72,16 @@ export function fixedRuleTransmissionLoss(
     }),
   );
 }
+
+const rules = new Map<number, QuadratureRule>();
+
+/** Rules are made once: 64 points cost as much as several frequencies. The store holds values of a pure function. */
+function ruleOf(count: number): QuadratureRule {
+  const known = rules.get(count);
+  if (known !== undefined) return known;
+  const rule = gaussLegendre(count);
+  if (rules.size < mostRules) rules.set(count, rule);
+  return rule;
+}
+
+const mostRules = 16;
