@@ -5,8 +5,8 @@ import { expectConverged } from './diffuse-transmission-loss.js';
 /** Transmission coefficients of several paths at one frequency in Hz. */
 export type Paths = (hz: number) => { readonly values: readonly number[]; readonly converged: boolean };
 
-/** Error of a band that one interval between two frequencies may cause, as a share of the power in the band: 0.02 dB. */
-const spectralTolerance = 0.005;
+/** Error of a band that one interval between two frequencies may cause, as a share of the power in the band: 0.04 dB. */
+const spectralTolerance = 0.01;
 /** Bands are halved at most this often. */
 const mostHalvings = 5;
 /** Keeps the logarithm of a coefficient finite where nothing comes through. */
