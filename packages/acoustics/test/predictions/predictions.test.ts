@@ -46,7 +46,11 @@ describe('the table of reference predictions', () => {
     const context = (await getQuickJS()).newContext();
     try {
       const result = context.evalCode(script);
-      if (result.error) throw new Error(JSON.stringify(context.dump(result.error)));
+      if (result.error) {
+        const told = JSON.stringify(context.dump(result.error));
+        result.error.dispose();
+        throw new Error(told);
+      }
       const json = context.dump(result.value) as string;
       result.value.dispose();
       compare(json);

@@ -1,4 +1,11 @@
-import { type Air, defaultSamplesPerBand, type PanelSize, wallTransmissionLoss } from '@boothwright/acoustics';
+import {
+  type Air,
+  asTransmissionLoss,
+  defaultSamplesPerBand,
+  type TransmissionLoss as LossByBand,
+  type PanelSize,
+  wallTransmissionLoss,
+} from '@boothwright/acoustics';
 import type { AssemblyLayer } from '@boothwright/language';
 import { nominalHz, perBand } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
@@ -10,9 +17,9 @@ import { referencePanel } from './reference-panel.js';
 import { toleranceVariants } from './tolerance-variants.js';
 
 export interface TransmissionLoss {
-  readonly total: readonly number[];
-  readonly airborne: readonly number[];
-  readonly connections: readonly number[] | null;
+  readonly total: LossByBand;
+  readonly airborne: LossByBand;
+  readonly connections: LossByBand | null;
   /** dB per band: the model's half-width widened by the stated tolerances and by what lies above the practical ceiling. */
   readonly halfWidth: readonly number[];
   /** dB per band: the model's half-width widened by the stated tolerances alone. */
@@ -76,7 +83,7 @@ function curveOf(
 ): Curve {
   const { layers, connections } = construction;
   if (layers.length === 0) {
-    const open = perBand(() => 0);
+    const open = asTransmissionLoss(perBand(() => 0));
     return { total: open, airborne: open, connections: null };
   }
   return memo.of(`tl ${JSON.stringify([layers, connections, size, air, samplesPerBand])}`, () =>

@@ -4,7 +4,6 @@ import {
   type EnclosureElement,
   type Layer,
   type PanelSize,
-  type TransmissionLoss,
 } from '@boothwright/acoustics';
 import type { Booth, Face } from '@boothwright/language';
 import { constructionOf } from '../assembly/construction.js';
@@ -34,9 +33,7 @@ export function facePath(booth: Booth, face: Face, air: Air, memo: Memo): BoothP
   const transmissionLossDb =
     built === undefined
       ? perBand(() => 0)
-      : compositeTransmissionLoss(
-          patches.map((patch) => ({ area: patch.area, transmissionLoss: patch.loss.total as TransmissionLoss })),
-        );
+      : compositeTransmissionLoss(patches.map((patch) => ({ area: patch.area, transmissionLoss: patch.loss.total })));
   return {
     result: {
       id: `face:${face}`,
