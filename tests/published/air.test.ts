@@ -1,5 +1,5 @@
 // Figures are as transcribed: read in a public transcription, the printed pages were not opened.
-import { airAttenuation, airProperties } from '@boothwright/acoustics';
+import { airAttenuation, airProperties, airViscosity } from '@boothwright/acoustics';
 import { describe, expect, test } from 'vitest';
 
 const exact = (nominal: number) => 1000 * 10 ** (Math.round(10 * Math.log10(nominal / 1000)) / 10);
@@ -74,5 +74,22 @@ describe('speed of sound and density', () => {
     const air = airProperties({ temperature: 23, relativeHumidity: 0.5 });
     expect(Math.abs(air.density - 1.186)).toBeLessThanOrEqual(0.0005);
     expect(Math.abs(air.soundSpeed - 345.9)).toBeLessThan(0.25);
+  });
+});
+
+describe('air of the worked examples of textbooks, as transcribed, at 20 degC', () => {
+  const air = airProperties({ temperature: 20, relativeHumidity: 0 });
+  test.each([
+    ['Norton and Karczub: 1.21 kg/m3, 343 m/s', 1.21, 343],
+    ['Bies, Hansen and Howard: 1.205 kg/m3, 343 m/s', 1.205, 343],
+  ])('%s within 0.5 %%', (_, density, soundSpeed) => {
+    expect(Math.abs(air.density / density - 1)).toBeLessThan(0.005);
+    expect(Math.abs(air.soundSpeed / soundSpeed - 1)).toBeLessThan(0.005);
+  });
+  test('Mechel: impedance 413, Bies, Hansen and Howard: 413.6 Pa s/m, within 0.1 %', () => {
+    for (const printed of [413, 413.6]) expect(Math.abs(air.impedance / printed - 1)).toBeLessThan(0.001);
+  });
+  test('Allard: viscosity 1.84e-5 Pa s, within 2 %', () => {
+    expect(Math.abs(airViscosity(air) / 1.84e-5 - 1)).toBeLessThan(0.02);
   });
 });
