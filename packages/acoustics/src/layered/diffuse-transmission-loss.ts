@@ -4,6 +4,7 @@ import type { TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption, type GapLosses, rimLossRate } from './air-gap-fluid.js';
 import { builtIn } from './edge-loss.js';
 import { checkField, integrateOverField } from './field-integral.js';
+import { grainDirections } from './grain-directions.js';
 import { byLateralMotion } from './lateral-motion.js';
 import { checkLayers, type Field, type Layer, type PanelSize } from './layer.js';
 import { prepareStack } from './prepared-stack.js';
@@ -54,22 +55,24 @@ export function transmissionWith(
   field: Field,
   losses: GapLosses,
 ): DiffuseTransmission {
-  const inPlace = builtIn(layers, hz, field);
+  const motions = byLateralMotion(losses, hz, air);
   let coefficient = 0;
   let evaluations = 0;
   let converged = true;
-  for (const motion of byLateralMotion(losses, hz, air)) {
-    const stack = prepareStack(inPlace, hz, air, motion.losses);
-    const part = integrateOverField(
-      stack,
-      field,
-      (count) => followTransmittedBlock(stack, count),
-      (count, out) => transmittedShares(stack, count, out),
-      1,
-    );
-    coefficient += motion.weight * part.values[0]!;
-    evaluations += part.evaluations;
-    converged &&= part.converged;
+  for (const direction of grainDirections(builtIn(layers, hz, field))) {
+    for (const motion of motions) {
+      const stack = prepareStack(direction.layers, hz, air, motion.losses);
+      const part = integrateOverField(
+        stack,
+        field,
+        (count) => followTransmittedBlock(stack, count),
+        (count, out) => transmittedShares(stack, count, out),
+        1,
+      );
+      coefficient += direction.share * motion.weight * part.values[0]!;
+      evaluations += part.evaluations;
+      converged &&= part.converged;
+    }
   }
   return { coefficient, converged, evaluations };
 }

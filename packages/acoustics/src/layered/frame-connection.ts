@@ -25,16 +25,18 @@ export function lineImpedance(leaf: Leaf, hz: number, contactWidth: number): Com
  * loss factor.
  *
  * Equation: eta_12 = Re(Y2')/|Y1' + Y2' + j omega C'|^2/(omega m1 b), Y' = 1/Z' of `lineImpedance`, C' the compliance of the
- * stud, b the spacing; two equal leaves on rigid studs give c_B/(2 omega b). Source: derived for bending waves that meet
- * the stud head-on.
+ * stud, b the spacing; two equal leaves on rigid studs give c_B/(2 omega b). The screws of a stud that yields add theirs,
+ * n |F/v|^2/(8 sqrt(B2 m2) omega m1), n the number per area. Source: derived for bending waves that meet the stud head-on.
  */
 export function couplingLossFactor(from: Leaf, to: Leaf, connection: LineConnection, hz: number): number {
   const width = connection.width ?? 0;
   const omega = 2 * Math.PI * hz;
   const z2 = lineImpedance(to, hz, width);
   const force = forcePerVelocity(lineImpedance(from, hz, width), z2, connection, omega);
-  if (force === 0) return 0;
-  return (force * z2.re) / squaredSize(z2) / (omega * from.surfaceMass * connection.spacing);
+  const point = pointForcePerVelocity(from, to, connection, hz);
+  const carried = force === 0 ? 0 : (force * z2.re) / squaredSize(z2) / connection.spacing;
+  const byScrews = point === 0 ? 0 : (pointsPerArea(connection) * point) / pointImpedance(to);
+  return (carried + byScrews) / (omega * from.surfaceMass);
 }
 
 /**
@@ -55,7 +57,8 @@ function forcePerVelocity(z1: Complex, z2: Complex, { compliance = 0 }: LineConn
  *
  * Equations: force per length F'^2 = freeVelocity/|1/Z1' + 1/Z2' + j omega C'|^2; power radiated by the driven line
  * P_n' = rho F'^2/(2 omega m2^2), which is (2/pi) rho c lambda_c v^2 for a plate below its critical frequency; power fed
- * into bending waves F'^2 Re(1/Z2'); each screw of a stud that yields adds the same for a point, with Z = 8 sqrt(B m) and
+ * into bending waves F'^2 Re(1/Z2'); each screw of a stud that yields evens out what the line leaves of the difference,
+ * |j omega C'/(1/Z1' + 1/Z2' + j omega C')|^2 of it, and adds the same for a point, with Z = 8 sqrt(B m) and
  * rho F^2/(2 pi c m2^2) radiated beside it; their velocity from omega (eta2 + 2 rho c s/(omega m2) + eta_21) m2 v^2 = that power
  * per spacing, radiated with rho c s v^2, s of `radiationEfficiency` for one bay between studs, eta_21 of
  * `couplingLossFactor` for what goes back.
@@ -77,19 +80,20 @@ export function connectionTransmission(
   const z2 = lineImpedance(driven, hz, width);
   const force = freeVelocity * forcePerVelocity(z1, z2, connection, omega);
   const points = pointsPerArea(connection);
-  const pointForce = points > 0 ? freeVelocity * pointForcePerVelocity(driving, driven) : 0;
+  const pointForce = points > 0 ? freeVelocity * pointForcePerVelocity(driving, driven, connection, hz) : 0;
   if (force === 0 && pointForce === 0) return 0;
   const mass = driven.surfaceMass;
   const nearField = (air.density * force) / (2 * omega * mass ** 2);
   const direct =
     nearField / connection.spacing + (points * air.density * pointForce) / (2 * Math.PI * air.soundSpeed * mass ** 2);
-  if (driven.bendingStiffness === 0) return direct;
+  // The strips of two limp leaves on a stud that yields are masses on a spring with no loss of their own.
+  if (driven.bendingStiffness === 0) return Math.min(1, direct);
   const fed = (force * z2.re) / squaredSize(z2) / connection.spacing + (points * pointForce) / pointImpedance(driven);
-  const efficiency = radiationEfficiency(hz, driven.criticalHz, baySize(connection.spacing, field), air);
+  const efficiency = radiationEfficiency(hz, driven.coincidenceHz, baySize(connection.spacing, field), air);
   const radiation = (air.impedance * efficiency) / (omega * mass);
   const back = couplingLossFactor(driven, driving, connection, hz);
   const reverberant = (fed * radiation) / (driven.lossFactor + 2 * radiation + back);
-  return direct + reverberant;
+  return Math.min(1, direct + reverberant);
 }
 
 /** Screws per m2 along studs that yield between them; none along rigid studs. */
@@ -102,11 +106,18 @@ function pointImpedance(leaf: Leaf): number {
   return 8 * Math.sqrt(leaf.bendingStiffness * leaf.surfaceMass);
 }
 
-/** Squared force of a rigid point between two leaves over the squared difference of their free velocities, (N s/m)^2. */
-function pointForcePerVelocity(from: Leaf, to: Leaf): number {
+/**
+ * Squared force of a screw over the squared difference of the velocities that the leaves would have without studs,
+ * (N s/m)^2: the screw is rigid, but the stud has evened out a part of the difference before.
+ */
+function pointForcePerVelocity(from: Leaf, to: Leaf, connection: LineConnection, hz: number): number {
+  const { compliance = 0, width = 0 } = connection;
   const z1 = pointImpedance(from);
   const z2 = pointImpedance(to);
-  return z1 + z2 > 0 ? ((z1 * z2) / (z1 + z2)) ** 2 : 0;
+  if (compliance === 0 || z1 === 0 || z2 === 0) return 0;
+  const omega = 2 * Math.PI * hz;
+  const line = forcePerVelocity(lineImpedance(from, hz, width), lineImpedance(to, hz, width), connection, omega);
+  return ((z1 * z2) / (z1 + z2)) ** 2 * Math.min(1, line * (omega * compliance) ** 2);
 }
 
 /** A bay between two studs; without a panel size it is taken as very tall, so that its ends do not count. */

@@ -35,13 +35,13 @@ export function lateralMotion({ width, height }: PanelSize, hz: number, air: Air
   return parts.map(({ share, weight }) => ({ share, weight: weight / sum }));
 }
 
-/** Half k b above which the mean is taken as its limit for a wide cavity. */
+/** Half k b above which the mean is taken as the first two terms of its series for a wide cavity. */
 const wide = 30;
 const { nodes, weights } = gaussLegendre(24);
 
 function uniformPart(side: number, hz: number, air: Air): number {
   const x = (Math.PI * hz * side) / air.soundSpeed;
-  if (!(x < wide)) return 2 / x;
+  if (x >= wide) return 2 / x - 1 / (x * x);
   let sum = 0;
   for (let i = 0; i < nodes.length; i++) {
     // u = sin t makes the density of the traces, (4/pi) sqrt(1 - u^2) du, smooth at the ends.

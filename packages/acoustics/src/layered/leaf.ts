@@ -1,6 +1,8 @@
 import type { Air } from '../air/air-properties.js';
+import { ArgumentError } from '../errors/argument-error.js';
 import { bendingStiffness } from '../panels/bending-stiffness.js';
 import { criticalFrequencyOf } from '../panels/critical-frequency.js';
+import { shearParameter } from '../panels/shear-parameter.js';
 import type { Layer } from './layer.js';
 import { isPresent } from './prepared-stack.js';
 
@@ -16,6 +18,11 @@ export type Leaf = {
   readonly lossFactor: number;
   /** Hz; infinite for a leaf without stiffness. */
   readonly criticalHz: number;
+  /**
+   * Hz; where free waves, made slower by shear, run as fast as sound: fc/sqrt(1 - s) with s of `shearParameter` at fc.
+   * Infinite when shear waves of the leaf are slower than sound.
+   */
+  readonly coincidenceHz: number;
 };
 
 /**
@@ -23,12 +30,12 @@ export type Leaf = {
  *
  * Masses add; bending stiffnesses add, as of sheets that are screwed but not glued; the loss factor is the mean weighted
  * with stiffness.
- * Errors: RangeError when the layer is neither a plate nor a sheet, or is not there.
+ * Errors: ArgumentError when the layer is neither a plate nor a sheet, or is not there.
  */
 export function leafAt(layers: readonly Layer[], index: number, air: Air): Leaf {
   const layer = layers[index];
   if (layer === undefined || !isLeafPart(layer)) {
-    throw new RangeError(`stud is fixed to layer ${index + 1} of ${layers.length}, expected a plate or a limp sheet`);
+    throw new ArgumentError('place of the studs', `layer ${index + 1} of ${layers.length}`, 'a plate or a limp sheet');
   }
   let first = index;
   let last = index;
@@ -45,15 +52,20 @@ export function leafAt(layers: readonly Layer[], index: number, air: Air): Leaf 
     stiffness += own;
     loss += own * part.lossFactor;
   }
-  if (mass === 0)
-    throw new RangeError(`stud is fixed to layer ${index + 1}, which has no mass, expected a leaf with mass`);
+  if (mass === 0) throw new ArgumentError('place of the studs', `layer ${index + 1} without mass`, 'a leaf with mass');
+  const criticalHz = stiffness > 0 ? criticalFrequencyOf(mass, stiffness, air) : Number.POSITIVE_INFINITY;
+  let shear = 0;
+  for (const part of stiffness > 0 ? layers.slice(first, last + 1) : []) {
+    if (part.kind === 'plate') shear += (bendingStiffness(part) / stiffness) * shearParameter(part, criticalHz, air);
+  }
   return {
     first,
     last,
     surfaceMass: mass,
     bendingStiffness: stiffness,
     lossFactor: stiffness > 0 ? loss / stiffness : 0,
-    criticalHz: stiffness > 0 ? criticalFrequencyOf(mass, stiffness, air) : Number.POSITIVE_INFINITY,
+    criticalHz,
+    coincidenceHz: shear < 1 ? criticalHz / Math.sqrt(1 - shear) : Number.POSITIVE_INFINITY,
   };
 }
 

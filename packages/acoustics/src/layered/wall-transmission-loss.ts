@@ -6,7 +6,7 @@ import { defaultRimAbsorption, frictionOnly, type GapLosses, rimLossRate } from 
 import { bandMeans } from './band-means.js';
 import type { BandConditions } from './band-transmission-loss.js';
 import { expectConverged, gapLosses, transmissionWith } from './diffuse-transmission-loss.js';
-import { builtIn, edgeLossFactor } from './edge-loss.js';
+import { builtIn, leafInPlace } from './edge-loss.js';
 import { checkField, integrateOverField } from './field-integral.js';
 import { connectionTransmission, couplingLossFactor } from './frame-connection.js';
 import { grainDirections } from './grain-directions.js';
@@ -127,10 +127,16 @@ function singleLeaf(layers: readonly Layer[], air: Air): Leaf | undefined {
   if (index < 0) return undefined;
   const leaf = leafAt(layers, index, air);
   const rest = [...layers.slice(0, leaf.first), ...layers.slice(leaf.last + 1)];
-  return rest.some((layer) => layer.kind === 'plate' || layer.kind === 'limp-sheet') ? undefined : leaf;
+  const isLeaf = (layer: Layer) => (layer.kind === 'plate' || layer.kind === 'limp-sheet') && isPresent(layer);
+  return rest.some(isLeaf) ? undefined : leaf;
 }
 
-/** What a single leaf lets through by its own modes; a lining weakens it as much as it weakens the forced wave. */
+/**
+ * What a single leaf lets through by its own modes beside the waves of the layers; a lining weakens it as much as those.
+ *
+ * From coincidence on the same free waves are part of the wave picture, which the radiation factor of a small panel makes
+ * too weak just above it: there only what the balance of modes has more counts.
+ */
 function throughModes(
   layers: readonly Layer[],
   leaf: Leaf | undefined,
@@ -140,12 +146,13 @@ function throughModes(
   field: Field,
 ): number {
   if (leaf === undefined || field.kind === 'limited') return 0;
-  const lossFactor = leaf.lossFactor + edgeLossFactor(leaf.surfaceMass, hz);
-  const byModes = resonantTransmission({ ...leaf, lossFactor }, hz, air, field);
-  if (byModes === 0 || leaf.last - leaf.first + 1 === layers.length) return byModes;
+  const byModes = resonantTransmission(leafInPlace(leaf, hz, field), hz, air, field);
+  if (byModes === 0) return 0;
+  const more = (alone: number) => (hz < leaf.coincidenceHz ? byModes : Math.max(0, byModes - alone));
+  if (leaf.last - leaf.first + 1 === layers.length) return more(forced);
   const alone = transmissionWith(layers.slice(leaf.first, leaf.last + 1), hz, air, field, frictionOnly);
   expectConverged(alone.converged, hz);
-  return (byModes * forced) / alone.coefficient;
+  return (more(alone.coefficient) * forced) / alone.coefficient;
 }
 
 /** Studs divide the cavity between their leaves into bays, which have more rim for their area. */
@@ -197,7 +204,8 @@ function wallPaths(
   }
   let throughStuds = 0;
   studs.forEach(({ connection, driving, driven }, index) => {
-    const direct = connectionTransmission(connection, driving, driven, freeVelocities[index]!, hz, air, field);
+    const [from, to] = [leafInPlace(driving, hz, field), leafInPlace(driven, hz, field)];
+    const direct = connectionTransmission(connection, from, to, freeVelocities[index]!, hz, air, field);
     throughStuds += direct * shareOfRest(layers, studs, driven, hz, air, field, losses);
   });
   return { airborne, studs: throughStuds };
