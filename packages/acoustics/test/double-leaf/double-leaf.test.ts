@@ -14,6 +14,7 @@ import {
   complianceInSeries,
   connectionStiffness,
   flangeCompliance,
+  guidedFlangeCompliance,
   transmissibility,
 } from '../../src/double-leaf/resilient-connection.js';
 import { sharpConnectedDoubleLeaf, sharpLineGain, sharpPointGain } from '../../src/double-leaf/sharp-connections.js';
@@ -290,6 +291,13 @@ describe('springs', () => {
   it('add their compliances; a flange of 20 mm of 0.5 mm steel has about 1.1e-6 m2/N', () => {
     expect(complianceInSeries(1e-6, 2e-6)).toBeCloseTo(3e-6, 12);
     expect(flangeCompliance(0.02, 0.0005, 2.1e11, 0.3) * 1e6).toBeCloseTo(1.11, 2);
+  });
+
+  it('a flange that a board keeps from turning yields a quarter; two of 17.5 mm give 3.8e-7 m2/N', () => {
+    const one = guidedFlangeCompliance(0.0175, 0.0005, 207e9, 0.3);
+    expect(one).toBeCloseTo(flangeCompliance(0.0175, 0.0005, 207e9, 0.3) / 4, 16);
+    expect(complianceInSeries(one, one) * 1e7).toBeCloseTo(3.77, 2);
+    expect(() => guidedFlangeCompliance(0.0175, 0, 207e9, 0.3)).toThrow(ArgumentError);
   });
 
   it('pass everything far below resonance and 12 dB per octave less above', () => {
