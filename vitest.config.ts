@@ -8,6 +8,7 @@ export default defineConfig({
     include: [
       'packages/*/test/**/*.test.ts',
       'tests/published/**/*.test.ts',
+      'tests/accuracy/**/*.test.ts',
       'tests/robustness/**/*.test.ts',
       'tests/journeys/**/*.test.ts',
     ],

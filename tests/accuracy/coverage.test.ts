@@ -1,0 +1,55 @@
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { coverageOf, derivedHalfWidths, leaveOneOutCoverage, pools, shippedHalfWidths } from './coverage.js';
+import { groups, insulationCurves, summaryOf } from './insulation-results.js';
+import { readOpenData } from './open-data.js';
+import { rootMeanSquare } from './statistics.js';
+
+const curves = insulationCurves(readOpenData(path.resolve(import.meta.dirname, '../..')));
+
+describe('half-widths of the assessment', () => {
+  it('are those that the comparison gives', () => {
+    expect(shippedHalfWidths()).toEqual(derivedHalfWidths(curves));
+  });
+
+  it('hold about nine of ten measured values, and hardly fewer of a curve that they were derived without', () => {
+    const all = pools.flat();
+    const { within, of } = coverageOf(curves, all, shippedHalfWidths());
+    expect(within / of).toBeGreaterThan(0.87);
+    expect(within / of).toBeLessThan(0.94);
+    const out = leaveOneOutCoverage(curves, all);
+    expect(out.of).toBe(of);
+    expect(out.within / out.of).toBeGreaterThan(0.85);
+    expect(out.within).toBeLessThanOrEqual(within);
+  });
+
+  it('grow with the errors they are derived from', () => {
+    const doubled = curves.map((curve) => ({ ...curve, errors: curve.errors.map((error) => 2 * error) }));
+    const [once, twice] = [derivedHalfWidths(curves), derivedHalfWidths(doubled)];
+    for (const kind of pools.flat())
+      twice[kind]!.forEach((width, zone) => {
+        expect(Math.abs(width - 2 * once[kind]![zone]!)).toBeLessThanOrEqual(1);
+      });
+  });
+});
+
+describe('the comparison', () => {
+  const named = (name: string) => summaryOf(curves, groups.find((group) => group.name === name)!);
+
+  it('has the layered model nearer to the measurements than the mass law and the closed forms', () => {
+    const all = named('all but doors');
+    expect(all.rms).toBeLessThan(all.closedFormRms);
+    expect(all.rms).toBeLessThan(all.massLawRms);
+    expect(named('single leaves').rms).toBeLessThan(named('single leaves').closedFormRms);
+  });
+
+  it('joins the groups without losing or doubling a curve', () => {
+    const count = (name: string) => named(name).curves;
+    expect(count('all but doors')).toBe(count('single leaves') + count('all two-leaf') + count('lined leaves'));
+    expect(count('all but doors') + count('doors, seals not stated')).toBe(curves.length);
+    const errors = curves
+      .filter(({ construction }) => construction.type === 'lined leaf')
+      .flatMap((curve) => curve.errors);
+    expect(named('lined leaves').rms).toBeCloseTo(rootMeanSquare(errors), 12);
+  });
+});
