@@ -1,4 +1,4 @@
-import type { Layer, LineConnection } from '@boothwright/acoustics';
+import type { Layer, LineConnection, SeparateFrame } from '@boothwright/acoustics';
 import type { AssemblyLayer, FrameLayer, Material, MaterialLayer } from '@boothwright/language';
 import { type ConstructionKind, emptyCavity } from '../uncertainty/model-uncertainty.js';
 
@@ -22,6 +22,8 @@ export interface Gap {
 export interface Construction {
   readonly layers: readonly Layer[];
   readonly connections: readonly LineConnection[];
+  /** Frames that stand between two leaves and tie neither to the other. */
+  readonly separateFrames: readonly SeparateFrame[];
   readonly leaves: readonly Leaf[];
   /** Between leaf n and leaf n + 1. */
   readonly gaps: readonly Gap[];
@@ -29,21 +31,31 @@ export interface Construction {
 }
 
 /**
+ * Frames that tie nothing divide the cavity between two leaves into bays when they take up more than this share of its
+ * depth: above one half, sound that runs along the wall meets studs on most of its way. Evidence: judgement.
+ */
+export const dividingShare = 0.5;
+
+/**
  * Builder's layers as physical layers.
  *
  * panel -> plate; limp -> limp sheet; covering and lumber laid flat -> limp sheet of their mass (their stiffness is left
  * out); porous -> porous with a limp frame; cloth -> screen; frame -> its fill against the outer leaf, then the remaining
- * air, and a rigid line connection between the two sheets that touch the frame, be it through cloth. The studs' own mass
+ * air, and a rigid line connection between the two sheets that touch the frame, be it through cloth. Frames that
+ * touch at most one leaf, such as two that stand back to back with air between them, tie nothing and divide the cavity
+ * into bays by the spacing of their studs (see `dividingShare`). The studs' own mass
  * counts in the weight of the wall, not in the mass of a leaf. A layer of no thickness is absent. Air at the outside or
  * inside end is no gap between leaves and is left out.
  */
 export function constructionOf(assembly: readonly AssemblyLayer[]): Construction {
   const layers: Layer[] = [];
   const connections: LineConnection[] = [];
+  const separateFrames: SeparateFrame[] = [];
   const leaves: { mass: number; names: string[] }[] = [];
   const gaps: Gap[] = [];
   let gap: { air: number; fill: number } | undefined = { air: 0, fill: 0 };
   let lastSheet = -1;
+  let standing: { depth: number; spacing: number }[] = [];
   let pendingStud: { outer: number; spacing: number; width: number } | undefined;
 
   const addSpace = (air: number, fill: number) => {
@@ -58,6 +70,8 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
   const addSheet = (layer: Layer, mass: number, name: string) => {
     layers.push(layer);
     const leaf = leaves[leaves.length - 1];
+    const outer = lastSheet;
+    const between = gap;
     if (gap === undefined && leaf !== undefined) {
       leaf.mass += mass;
       leaf.names.push(name);
@@ -70,8 +84,11 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
     if (pendingStud !== undefined) {
       const { outer, spacing, width } = pendingStud;
       connections.push({ between: [outer, lastSheet], spacing, width });
+    } else if (leaf !== undefined && between !== undefined && dividesGap(standing, between)) {
+      separateFrames.push(...standing.map(({ spacing }) => ({ between: [outer, lastSheet] as const, spacing })));
     }
     pendingStud = undefined;
+    standing = [];
   };
   const addMaterial = (entry: MaterialLayer) => {
     const layer = physicalLayer(entry);
@@ -93,6 +110,7 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
     const fill = frame.fill === undefined ? undefined : clampedFill(frame.fill, frame.depth.value);
     if (fill !== undefined) addMaterial(fill);
     addAir(frame.depth.value - (fill?.thickness?.value ?? 0));
+    standing.push({ depth: frame.depth.value, spacing: frame.spacing.value });
     if (touches) {
       pendingStud = { outer, spacing: frame.spacing.value, width: frame.width.value };
     }
@@ -108,7 +126,12 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
     }
   }
   while (layers[layers.length - 1]?.kind === 'air-gap') layers.pop();
-  return { layers, connections, leaves, gaps, kind: kindOf(leaves.length, connections.length, gaps) };
+  return { layers, connections, separateFrames, leaves, gaps, kind: kindOf(leaves.length, connections.length, gaps) };
+}
+
+function dividesGap(frames: readonly { depth: number }[], { air, fill }: Gap): boolean {
+  const depth = frames.reduce((sum, frame) => sum + frame.depth, 0);
+  return depth > dividingShare * (air + fill);
 }
 
 function kindOf(leaves: number, connections: number, gaps: readonly Gap[]): ConstructionKind {

@@ -81,12 +81,15 @@ function curveOf(
   memo: Memo,
   samplesPerBand: number = defaultSamplesPerBand,
 ): Curve {
-  const { layers, connections } = construction;
+  const { layers, connections, separateFrames } = construction;
   if (layers.length === 0) {
     const open = asTransmissionLoss(perBand(() => 0));
     return { total: open, airborne: open, connections: null };
   }
-  return memo.of(`tl ${JSON.stringify([layers, connections, size, air, samplesPerBand])}`, () =>
-    wallTransmissionLoss({ layers, connections }, { air, field: { kind: 'finite', size }, samplesPerBand }),
+  return memo.of(`tl ${JSON.stringify([layers, connections, separateFrames, size, air, samplesPerBand])}`, () =>
+    wallTransmissionLoss(
+      { layers, connections, separateFrames },
+      { air, field: { kind: 'finite', size }, samplesPerBand },
+    ),
   );
 }

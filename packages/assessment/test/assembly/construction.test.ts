@@ -35,6 +35,34 @@ describe('constructionOf(layers)', () => {
     expect(after.gaps[0]?.air).toBeCloseTo(0.09, 9);
   });
 
+  it('lets two frames that face each other across air divide the cavity and tie nothing', () => {
+    const { connections, separateFrames, kind } = constructionOf([
+      sheet(plywood, 0.012),
+      frame(0.07, 0.07),
+      airGap(0.02),
+      frame(0.07, 0.07),
+      sheet(gypsum, 0.0125),
+    ]);
+    expect(connections).toEqual([]);
+    expect(separateFrames).toEqual([
+      { between: [0, 4], spacing: 0.6 },
+      { between: [0, 4], spacing: 0.6 },
+    ]);
+    expect(kind).toBe('separate-leaves');
+  });
+
+  it('lets no frame divide a cavity it takes up less than half of, is alone at an end of, or ties', () => {
+    const separate = (...layers: Parameters<typeof constructionOf>[0]) => constructionOf(layers).separateFrames;
+    const [outer, inner] = [sheet(plywood, 0.012), sheet(gypsum, 0.0125)];
+    expect(separate(outer, frame(0.07), airGap(0.02), inner)).toHaveLength(1);
+    expect(separate(outer, airGap(0.2), frame(0.07), inner)).toEqual([]);
+    expect(separate(outer, frame(0.07), inner)).toEqual([]);
+    expect(separate(frame(0.07), inner)).toEqual([]);
+    expect(separate(outer, frame(0.07))).toEqual([]);
+    // The frame outside the first leaf stands in no cavity and must not count in the next one.
+    expect(separate(frame(0.07), outer, airGap(0.05), inner)).toEqual([]);
+  });
+
   it('calls a cavity empty when it is deep and has little fibre in it', () => {
     const kind = (...between: Parameters<typeof constructionOf>[0]) =>
       constructionOf([sheet(gypsum, 0.0125), ...between, sheet(gypsum, 0.0125)]).kind;
