@@ -29,9 +29,10 @@ export type AirConditions = {
 /** Standard atmospheric pressure, Pa. */
 export const standardPressure = 101_325;
 
-/** Specific gas constants of dry air and of water vapour, J/(kg K). */
-const dryAirConstant = 287.05;
-const waterVapourConstant = 461.5;
+/** Specific gas constant of dry air, J/(kg K). Source: common practice. */
+export const dryAirConstant = 287.05;
+/** Specific gas constant of water vapour, J/(kg K). Source: common practice. */
+export const waterVapourConstant = 461.5;
 
 /**
  * Saturation pressure of water vapour, Pa, at an absolute temperature in K.

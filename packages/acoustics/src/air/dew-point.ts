@@ -1,5 +1,5 @@
 import { requireNumber } from '../errors/require-number.js';
-import { type Air, saturationPressure } from './air-properties.js';
+import { type Air, saturationPressure, standardPressure } from './air-properties.js';
 
 /**
  * Temperature at which the moisture of the air begins to condense, degC.
@@ -11,5 +11,5 @@ import { type Air, saturationPressure } from './air-properties.js';
 export function dewPoint(air: Air): number {
   requireNumber('relative humidity', air.relativeHumidity, { above: 0, atMost: 1 });
   const vapour = air.relativeHumidity * saturationPressure(air.temperature + 273.15);
-  return 273.16 * ((4.6151 - Math.log10(vapour / 101_325)) / 6.8346) ** (-1 / 1.261) - 273.15;
+  return 273.16 * ((4.6151 - Math.log10(vapour / standardPressure)) / 6.8346) ** (-1 / 1.261) - 273.15;
 }

@@ -1,4 +1,4 @@
-import { type Air, saturationPressure } from './air-properties.js';
+import { type Air, dryAirConstant, saturationPressure, waterVapourConstant } from './air-properties.js';
 
 /**
  * Mass of water vapour per mass of dry air, kg/kg: 0.622 p_v/(p - p_v), 0.622 = 287.05/461.5.
@@ -6,5 +6,5 @@ import { type Air, saturationPressure } from './air-properties.js';
  */
 export function humidityRatio(air: Air): number {
   const vapour = air.relativeHumidity * saturationPressure(air.temperature + 273.15);
-  return ((287.05 / 461.5) * vapour) / (air.pressure - vapour);
+  return ((dryAirConstant / waterVapourConstant) * vapour) / (air.pressure - vapour);
 }

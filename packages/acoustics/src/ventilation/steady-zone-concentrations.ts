@@ -1,0 +1,15 @@
+import type { AirZones } from './air-zones.js';
+import { concentrationRates, requireZoneLoad } from './concentration-rates.js';
+import { steadyZones } from './steady-zones.js';
+import type { ZoneLoad } from './zone-concentrations.js';
+
+/**
+ * Carbon dioxide that several zones reach in the long run, ppm; null when no air from outside gets to one of them.
+ *
+ * Equation: that of `zoneConcentrations` with nothing changing any more. Units: m3, m3/s, ppm.
+ * Source and range: as there. Errors: ArgumentError for wrong lengths or a quantity that can't be.
+ */
+export function steadyZoneConcentrations(zones: AirZones, load: ZoneLoad): number[] | null {
+  requireZoneLoad(zones, load);
+  return steadyZones(concentrationRates(zones, load));
+}

@@ -1,0 +1,16 @@
+import type { AirZones } from './air-zones.js';
+import { steadyZones } from './steady-zones.js';
+import { requireVapourLoad, vapourRates } from './vapour-rates.js';
+import type { VapourLoad } from './zone-vapour.js';
+
+/**
+ * Water vapour that the air of several zones holds in the long run, kg/m3; null when no air from outside gets to one of
+ * them.
+ *
+ * Equation: that of `zoneVapour` with nothing changing any more. Units, source and range: as there.
+ * Errors: ArgumentError for wrong lengths or a quantity that can't be.
+ */
+export function steadyZoneVapour(zones: AirZones, load: VapourLoad): number[] | null {
+  requireVapourLoad(zones, load);
+  return steadyZones(vapourRates(zones, load));
+}
