@@ -17,7 +17,7 @@ export interface PlotSettings {
 }
 
 const columns = 5;
-const cell = { width: 150, height: 128 } as const;
+const cell = { width: 164, height: 128 } as const;
 const inner = { left: 24, right: 6, top: 20, bottom: 18 } as const;
 const head = 26;
 const colours = { ink: '#444444', grid: '#dddddd', measured: '#c2410c', predicted: '#1d4ed8' } as const;
@@ -56,7 +56,7 @@ function panelContent(panel: Panel, { bandNames, highest, step }: PlotSettings):
   const line = panel.predicted.map((value, band) => `${band === 0 ? 'M' : 'L'}${at(x(band))} ${at(y(value))}`).join('');
   const small = { 'font-size': 8 } as const;
   return [
-    svgText(panel.title, { x: inner.left, y: 13, 'font-size': 9 }),
+    svgText(panel.title, { x: inner.left, y: 13, 'font-size': 8.5 }),
     svgElement('path', { d: grid, stroke: colours.grid }),
     ...marks.map((mark) =>
       svgText(String(Math.round(mark * 10) / 10), {

@@ -45,6 +45,10 @@ export function accuracyReport(data: OpenData): AccuracyReport {
 }
 
 function opening(curves: readonly Curve[], absorption: readonly AbsorptionCurve[]): string {
+  const sources = curves.map(({ row }) => `${row.provenance.source}, ${row.provenance.where}`);
+  const count = (source: string) => sources.filter((each) => each === source).length;
+  const largest = sources.reduce((most, each) => (count(each) > count(most) ? each : most));
+  const fromLargest = count(largest);
   return `# How accurate the predictions are
 
 Written by \`npm run accuracy\` out of \`shared/open-data\`; a test holds the page to the figures.
@@ -56,7 +60,7 @@ What this is worth:
 - **Nothing is fitted.** No figure of a material, size, stud or model was chosen to bring a curve closer; all are listed under [What was assumed](#what-was-assumed). Where a source prints no size, spacing or section, the usual one is taken.
 - **It is no blind test.** Which mechanisms the model holds (edges, modes, studs that yield, bays of a cavity) was decided while such curves were looked at. Measurements that were never seen may be met less well.
 - **The measured side errs too.** Most rows are representative values of handbooks, read in transcriptions; the sources print no sample size, edge, loss factor or laboratory. The same wall measures 2 to 5 dB apart in different laboratories below 200 Hz (common practice). Rows with printed anomalies are compared all the same.
-- Most of the curves come from one handbook table.`;
+- ${fromLargest} of the ${curves.length} curves of transmission loss come from one handbook table (${largest}).`;
 }
 
 const typesHead = [
