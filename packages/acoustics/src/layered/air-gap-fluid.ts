@@ -41,7 +41,7 @@ export function rimLossRate(absorption: number, width: number, height: number, a
 
 /**
  * An air gap as a fluid whose sideways motion rubs along the leaves: k_z^2 = `square` - `trace` k^2 sin^2(theta), and
- * `product` = Z k_z. Undefined when nothing damps it.
+ * `product` = Z k_z. Undefined when it is as free air: nothing damps it and no bay holds it.
  *
  * Equations: square = omega^2 rho/K, product = omega rho, trace = rho/rho_s; rho_s and K of `narrowGapMedium` for the
  * sideways motion and the compression, K times (1 + j rate/omega) for the loss at the rim. The motion across the gap has
@@ -56,7 +56,8 @@ export function airGapFluid(
   index: number,
 ): { square: Complex; product: Complex; trace: Complex } | undefined {
   const rate = losses.rimRates?.[index] ?? 0;
-  if (!losses.friction && rate === 0) return undefined;
+  const runsFreely = losses.bays?.[index] === undefined || (losses.lateralShare ?? 1) === 1;
+  if (!losses.friction && rate === 0 && runsFreely) return undefined;
   const omega = 2 * Math.PI * hz;
   const rim = complex(1, rate / omega);
   const along = losses.friction

@@ -7,11 +7,14 @@ import {
   gapLosses,
   transmissionWith,
 } from '../../src/layered/diffuse-transmission-loss.js';
+import { builtIn } from '../../src/layered/edge-loss.js';
 import { finiteRadiationFactor } from '../../src/layered/finite-radiation-factor.js';
+import { byLateralMotion } from '../../src/layered/lateral-motion.js';
 import { type Field, fieldIncidenceAngleDeg, type Layer } from '../../src/layered/layer.js';
-import { prepareStack, waveState } from '../../src/layered/prepared-stack.js';
+import { prepareStack } from '../../src/layered/prepared-stack.js';
 import { lookUpRadiation, radiationTable } from '../../src/layered/radiation-table.js';
-import { followTransmittedWave, transmittedShare } from '../../src/layered/transmission-coefficient.js';
+import { followTransmittedBlock, transmittedShares } from '../../src/layered/transmission-coefficient.js';
+import { block, blockSize } from '../../src/layered/wave-block.js';
 import { massLawNormal } from '../../src/panels/mass-law.js';
 import { roomAir as air, board, stacks } from './stacks.js';
 
@@ -20,17 +23,24 @@ const limited: Field = { kind: 'limited', maximumAngleDeg: fieldIncidenceAngleDe
 
 /** Midpoint rule over cos(theta) with so many points that no peak of the stacks below falls between two of them. */
 function bruteForce(layers: readonly Layer[], hz: number, field: Field, losses: GapLosses, count: number): number {
-  const stack = prepareStack(layers, hz, air, losses);
-  const state = waveState();
-  const table = field.kind === 'finite' ? radiationTable(stack.wavenumber, field.size) : undefined;
   const limit = field.kind === 'limited' ? (field.maximumAngleDeg * Math.PI) / 180 : Math.PI / 2;
   const from = Math.cos(limit);
+  const shares = new Float64Array(blockSize);
   let sum = 0;
-  for (let i = 0; i < count; i++) {
-    const q = from + ((1 - from) * (i + 0.5)) / count;
-    followTransmittedWave(stack, q, state);
-    const share = transmittedShare(stack, q, state);
-    sum += share * 2 * q * (table === undefined ? 1 / Math.sin(limit) ** 2 : q * lookUpRadiation(table, q));
+  for (const motion of byLateralMotion(losses, hz, air)) {
+    const stack = prepareStack(builtIn(layers, hz, field), hz, air, motion.losses);
+    const table = field.kind === 'finite' ? radiationTable(stack.wavenumber, field.size) : undefined;
+    for (let start = 0; start < count; start += blockSize) {
+      const length = Math.min(blockSize, count - start);
+      for (let i = 0; i < length; i++) block.cosine[i] = from + ((1 - from) * (start + i + 0.5)) / count;
+      followTransmittedBlock(stack, length);
+      transmittedShares(stack, length, shares);
+      for (let i = 0; i < length; i++) {
+        const q = block.cosine[i]!;
+        const radiated = table === undefined ? 1 / Math.sin(limit) ** 2 : q * lookUpRadiation(table, q);
+        sum += motion.weight * shares[i]! * 2 * q * radiated;
+      }
+    }
   }
   return (sum * (1 - from)) / count;
 }

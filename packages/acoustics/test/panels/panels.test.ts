@@ -9,6 +9,7 @@ import type { Plate } from '../../src/panels/plate.js';
 import { checkPlate } from '../../src/panels/plate.js';
 import { plateImpedance } from '../../src/panels/plate-impedance.js';
 import { radiationEfficiency } from '../../src/panels/radiation-efficiency.js';
+import { shearParameter } from '../../src/panels/shear-parameter.js';
 
 const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
 const plate: Plate = { thickness: 0.01, density: 1000, youngsModulus: 12e9, poissonRatio: 0, lossFactor: 0.02 };
@@ -32,15 +33,67 @@ describe('criticalFrequency(plate, air)', () => {
   });
 });
 
+describe('shearParameter(plate, hz, air)', () => {
+  it('is B k^2/(kappa G h), worked by hand', () => {
+    // B = 1000 N m, G = 6 GPa, h = 10 mm, kappa = 5/6: s = 1000 k^2/5e7.
+    const k = (2 * Math.PI * 1000) / air.soundSpeed;
+    expect(shearParameter(plate, 1000, air)).toBeCloseTo((1000 * k * k) / 5e7, 12);
+  });
+
+  it('of an isotropic plate without Poisson ratio is (k h)^2/5, whatever its modulus', () => {
+    const kh = ((2 * Math.PI * 1000) / air.soundSpeed) * 0.01;
+    for (const youngsModulus of [1e8, 12e9, 2e11]) {
+      expect(shearParameter({ ...plate, youngsModulus }, 1000, air)).toBeCloseTo((kh * kh) / 5, 12);
+    }
+  });
+
+  it('goes with the inverse of a stated shear modulus, and is 0 without stiffness', () => {
+    const soft = shearParameter({ ...plate, shearModulus: 6e7 }, 1000, air);
+    expect(soft / shearParameter(plate, 1000, air)).toBeCloseTo(100, 9);
+    expect(shearParameter({ ...plate, youngsModulus: 0 }, 1000, air)).toBe(0);
+  });
+});
+
 describe('plateImpedance(plate, hz, sinTheta, air)', () => {
-  it('is a mass at normal incidence and pure loss at coincidence', () => {
-    const fc = criticalFrequency(plate, air);
+  const fc = criticalFrequency(plate, air);
+
+  it('is a mass at normal incidence and pure loss at coincidence, which shear moves to where sin^4 = (fc/f)^2 (1 + s sin^2)', () => {
     const normal = plateImpedance(plate, 500, 0, air);
     expect(normal.re).toBe(0);
     expect(normal.im).toBeCloseTo(2 * Math.PI * 500 * 10, 6);
-    const found = plateImpedance(plate, 2 * fc, Math.SQRT1_2, air);
+    const ratio = 1 / 4;
+    const shear = shearParameter(plate, 2 * fc, air);
+    const sineSquared = (ratio * shear + Math.sqrt((ratio * shear) ** 2 + 4 * ratio)) / 2;
+    const found = plateImpedance(plate, 2 * fc, Math.sqrt(sineSquared), air);
     expect(found.im / (2 * Math.PI * 2 * fc * 10)).toBeCloseTo(0, 9);
     expect(found.re / (2 * Math.PI * 2 * fc * 10)).toBeCloseTo(0.02, 9);
+  });
+
+  it('is that of a thin plate, with coincidence at sin^2 = fc/f, when it does not yield in shear', () => {
+    const found = plateImpedance({ ...plate, shearModulus: 1e20 }, 2 * fc, Math.SQRT1_2, air);
+    expect(found.im / (2 * Math.PI * 2 * fc * 10)).toBeCloseTo(0, 9);
+    expect(found.re / (2 * Math.PI * 2 * fc * 10)).toBeCloseTo(0.02, 9);
+  });
+
+  it('tends to that of a membrane held by G h when shear is all that gives way', () => {
+    // kappa G h k_t^2/(j omega) in place of B k_t^4/(j omega).
+    const soft = { ...plate, shearModulus: 1e3, lossFactor: 0 };
+    const omega = 2 * Math.PI * 4000;
+    const trace = (omega / air.soundSpeed) * 0.8;
+    const expected = omega * 10 - ((5 / 6) * 1e3 * 0.01 * trace ** 2) / omega;
+    expect(plateImpedance(soft, 4000, 0.8, air).im / expected).toBeCloseTo(1, 9);
+  });
+
+  it('is never active and has no more bending with shear than without', () => {
+    for (const sine of [0.1, 0.5, 0.9, 1]) {
+      for (const hz of [50, 500, 5000]) {
+        const found = plateImpedance(plate, hz, sine, air);
+        const stiff = plateImpedance({ ...plate, shearModulus: 1e20 }, hz, sine, air);
+        expect(found.re).toBeGreaterThanOrEqual(0);
+        expect(found.re).toBeLessThanOrEqual(stiff.re);
+        expect(found.im).toBeGreaterThanOrEqual(stiff.im);
+      }
+    }
   });
 });
 
@@ -143,5 +196,7 @@ describe('checkPlate(plate)', () => {
     expect(() => checkPlate({ ...plate, youngsModulus: Number.NaN })).toThrow('plate modulus is NaN');
     expect(() => checkPlate({ ...plate, poissonRatio: 1 })).toThrow("Poisson's ratio is 1");
     expect(() => checkPlate({ ...plate, lossFactor: -0.1 })).toThrow('loss factor is -0.1');
+    expect(() => checkPlate({ ...plate, shearModulus: 0 })).toThrow('shear modulus is 0');
+    expect(() => checkPlate({ ...plate, crossModulus: -1 })).toThrow('modulus across the grain is -1');
   });
 });
