@@ -32,6 +32,7 @@ export {
   normalIncidenceAbsorption,
   stackAbsorption,
 } from './stack-absorption.js';
+export { type SteelStud, steelStuds } from './steel-studs.js';
 export * from './surface-mass.js';
 export * from './transfer-matrix.js';
 export { transmissionCoefficient } from './transmission-coefficient.js';

@@ -69,7 +69,7 @@ function readLines(text: string, problems: TableProblem[]): { line: number; fiel
       skip_empty_lines: true,
       skip_records_with_error: true,
       on_skip: (error: CsvError | undefined) => {
-        const line = Number(error?.['lines']);
+        const line = Number(error?.lines);
         problems.push({
           severity: 'error',
           ...(Number.isFinite(line) ? { row: line } : {}),

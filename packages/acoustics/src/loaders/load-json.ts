@@ -30,7 +30,7 @@ function loadJson(text: string, quantity: TableQuantity): LoadedTable {
   } catch (error) {
     return fail(`table is not JSON: ${error instanceof Error ? error.message : String(error)}`);
   }
-  const list = Array.isArray(data) ? data : isObject(data) ? (data['rows'] ?? data['entries']) : undefined;
+  const list = Array.isArray(data) ? data : isObject(data) ? (data.rows ?? data.entries) : undefined;
   if (!Array.isArray(list))
     return fail('table has no list of rows, expected a list, or an object with rows or entries');
   const records = list.map((item: unknown, index): TableRecord => {

@@ -170,7 +170,7 @@ describe('loadAbsorptionJson(text)', () => {
       '[{"id": "a", "bands": [125], "alpha": [0.1, 0.2]}, {"id": "b", "alpha": [1]}, 7]',
     );
     expect(table.rows).toHaveLength(3);
-    expect(table.rows[0]!.other['alpha']).toBe('[0.1,0.2]');
+    expect(table.rows[0]!.other.alpha).toBe('[0.1,0.2]');
     expect(errors(table)[0]).toBe('row 1, column alpha: 2 values for 1 bands, expected as many; kept as text');
     expect(errors(table)[1]).toContain('row 2, column alpha: a list without bands');
     expect(errors(table)[2]).toBe('row 3: is 7, expected an object');
