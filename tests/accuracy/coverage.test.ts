@@ -1,11 +1,13 @@
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { coverageOf, derivedHalfWidths, leaveOneOutCoverage, pools, shippedHalfWidths } from './coverage.js';
+import { coverageOf, derivedHalfWidths, kindOf, leaveOneOutCoverage, pools, shippedHalfWidths } from './coverage.js';
 import { groups, insulationCurves, summaryOf } from './insulation-results.js';
 import { readOpenData } from './open-data.js';
 import { rootMeanSquare } from './statistics.js';
 
-const curves = insulationCurves(readOpenData(path.resolve(import.meta.dirname, '../..')));
+const root = path.resolve(import.meta.dirname, '../..');
+const curves = insulationCurves(readOpenData(root));
 
 describe('half-widths of the assessment', () => {
   it('are those that the comparison gives', () => {
@@ -21,6 +23,19 @@ describe('half-widths of the assessment', () => {
     expect(out.of).toBe(of);
     expect(out.within / out.of).toBeGreaterThan(0.85);
     expect(out.within).toBeLessThanOrEqual(within);
+  });
+
+  it('stand in docs/models/uncertainty.md with the curves and the coverage they have', () => {
+    const page = readFileSync(path.join(root, 'docs/models/uncertainty.md'), 'utf8');
+    const shipped = shippedHalfWidths();
+    for (const kinds of pools) {
+      const count = curves.filter(({ construction }) => kinds.includes(kindOf(construction) ?? 'open')).length;
+      expect(page).toContain(`| ${shipped[kinds[0]!]!.join(' | ')} | ${count} curves |`);
+    }
+    const { within, of } = coverageOf(curves, pools.flat(), shipped);
+    expect(page).toContain(`${within} of ${of} values (${Math.round((100 * within) / of)} %) lie within`);
+    const out = leaveOneOutCoverage(curves, pools.flat());
+    expect(page).toContain(`${out.within} do (${Math.round((100 * out.within) / out.of)} %)`);
   });
 
   it('grow with the errors they are derived from', () => {

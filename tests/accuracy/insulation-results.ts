@@ -75,16 +75,27 @@ export interface Summary {
   readonly rms: number;
   readonly biasByBand: readonly number[];
   readonly rmsByBand: readonly number[];
-  readonly classMedian: number;
-  readonly classWorst: number;
+  /** Size of the error of the class: median and worst of the curves. */
+  readonly classErrors: Spread;
   readonly massLawRms: number;
+  readonly massLawClassErrors: Spread;
   readonly closedFormRms: number;
+  readonly closedFormClassErrors: Spread;
+}
+
+/** Middle and largest of some sizes. */
+export interface Spread {
+  readonly median: number;
+  readonly worst: number;
 }
 
 /** Statistics of the curves of a group. */
 export function summaryOf(curves: readonly Curve[], { types }: Group): Summary {
   const chosen = curves.filter(({ construction }) => types.includes(construction.type));
-  const classErrors = chosen.map((curve) => Math.abs(curve.predictedClass - curve.measuredClass));
+  const spread = (of: 'predicted' | 'massLaw' | 'closedForm'): Spread => {
+    const sizes = chosen.map((curve) => Math.abs(classFromOctaves(octaveCentres, curve[of]) - curve.measuredClass));
+    return { median: median(sizes), worst: Math.max(...sizes) };
+  };
   const errors = chosen.flatMap((curve) => curve.errors);
   const inBand = (band: number) => chosen.map((curve) => curve.errors[band]!);
   return {
@@ -93,8 +104,9 @@ export function summaryOf(curves: readonly Curve[], { types }: Group): Summary {
     rms: rootMeanSquare(errors),
     biasByBand: octaveCentres.map((_, band) => mean(inBand(band))),
     rmsByBand: octaveCentres.map((_, band) => rootMeanSquare(inBand(band))),
-    classMedian: median(classErrors),
-    classWorst: Math.max(...classErrors),
+    classErrors: spread('predicted'),
+    massLawClassErrors: spread('massLaw'),
+    closedFormClassErrors: spread('closedForm'),
     massLawRms: rootMeanSquare(chosen.flatMap((curve) => differences(curve.massLaw, curve.measured))),
     closedFormRms: rootMeanSquare(chosen.flatMap((curve) => differences(curve.closedForm, curve.measured))),
   };

@@ -39,8 +39,8 @@ export function byMassLaw({ layers }: Construction): number[] {
   return inOctaves(thirdOctaveBands.map(({ exact }) => massLawField(exact, mass, laboratoryAir)));
 }
 
-/** Absorption of the faces of a bare cavity and of its rim in the closed form: hard boards (common practice). */
-const bareCavityAbsorption = 0.1;
+/** Absorption of each face of a bare cavity in the closed form: hard boards (common practice). */
+export const bareCavityAbsorption = 0.1;
 
 /**
  * The closed forms of B.H. Sharp, dB in octaves: one leaf by its three lines, two leaves by theirs, studs as rigid lines.

@@ -9,9 +9,10 @@ import {
   shippedHalfWidths,
   zones,
 } from './coverage.js';
-import { type Curve, groups, insulationCurves, summaryOf } from './insulation-results.js';
+import { type Curve, groups, insulationCurves, type Spread, summaryOf } from './insulation-results.js';
 import { figureOf, type OpenData } from './open-data.js';
 import { bandNames, pictures } from './pictures.js';
+import { bareCavityAbsorption } from './prediction.js';
 import { mean, rootMeanSquare } from './statistics.js';
 import { likelyCauses } from './worst-curves.js';
 
@@ -68,13 +69,15 @@ const typesHead = [
   'curves',
   'bias',
   'RMS',
-  'mass law RMS',
-  'closed forms RMS',
-  'STC median',
-  'STC worst',
+  'STC error',
+  'mass law: RMS',
+  'STC error',
+  'closed forms: RMS',
+  'STC error',
 ];
 
 function typeRows(curves: readonly Curve[]): string[][] {
+  const spread = ({ median, worst }: Spread) => `${Number(median.toFixed(1))} / ${worst}`;
   return groups.map((group) => {
     const s = summaryOf(curves, group);
     return [
@@ -82,25 +85,40 @@ function typeRows(curves: readonly Curve[]): string[][] {
       String(s.curves),
       signed(s.bias),
       tenths(s.rms),
+      spread(s.classErrors),
       tenths(s.massLawRms),
+      spread(s.massLawClassErrors),
       tenths(s.closedFormRms),
-      tenths(s.classMedian),
-      tenths(s.classWorst),
+      spread(s.closedFormClassErrors),
     ];
   });
+}
+
+/** Groups in which another model has the smaller root mean square, in words. */
+function whereOthersAreNearer(curves: readonly Curve[]): string {
+  const names = groups.flatMap((group) => {
+    const s = summaryOf(curves, group);
+    const nearer = [
+      ...(s.massLawRms < s.rms ? [`the mass law by ${tenths(s.rms - s.massLawRms)} dB`] : []),
+      ...(s.closedFormRms < s.rms ? [`the closed forms by ${tenths(s.rms - s.closedFormRms)} dB`] : []),
+    ];
+    return nearer.length > 0 ? [`${group.name} (${nearer.join(', ')})`] : [];
+  });
+  if (names.length === 0) return 'In every group the RMS of the layered model is the smallest of the three.';
+  return `The RMS of the layered model is the smallest of the three but for: ${names.join('; ')}.`;
 }
 
 function byType(curves: readonly Curve[]): string {
   return `## By type of construction
 
-dB over the six octaves of all curves of the type. STC is the size of the error of the class; both curves are read off at the third-octave centres by straight lines over the logarithm of frequency, so it is no measured class. In the same run and on the same curves:
+dB over the six octaves of all curves of the type. STC error is the size of the error of the class, median / worst; both curves are read off at the third-octave centres by straight lines over the logarithm of frequency, so it is no measured class. In the same run and on the same curves:
 
 - **mass law**: field incidence, of the mass of everything together;
-- **closed forms**: B. H. Sharp's three lines of a single leaf and of two leaves, studs as rigid lines, as textbooks give them; they know no lining of one leaf.
+- **closed forms**: B. H. Sharp's three lines of a single leaf and of two leaves, studs as rigid lines, as textbooks give them; each face of a bare cavity absorbs ${bareCavityAbsorption} (common practice); they know no lining of one leaf.
 
 ${table(typesHead, typeRows(curves))}
 
-The closed forms come close to the layered model for single leaves and stud walls, and fall behind for panes, whose empty cavity they do not describe. A group of one or two curves says little.
+${whereOthersAreNearer(curves)} The closed forms come close for single leaves and stud walls, and fall behind for panes, whose empty cavity they hardly describe. A group of one or two curves says little.
 
 ![Single leaves](accuracy/single-leaves.svg)
 
@@ -285,7 +303,7 @@ function summaryLines(curves: readonly Curve[], absorption: readonly AbsorptionC
   const porous = absorptionSummary(absorption, 'finite');
   const large = absorptionSummary(absorption, 'infinite');
   return [
-    'Transmission loss, octaves 125 Hz to 4 kHz, dB, predicted less measured',
+    'Transmission loss, octaves 125 Hz to 4 kHz, dB, predicted less measured; STC error median / worst',
     ...columns([typesHead, ...typeRows(curves)]),
     `Stated 90 % ranges hold ${within} of ${of} values (${Math.round((100 * within) / of)} %); each curve by ranges derived without it: ${out.within} (${Math.round((100 * out.within) / out.of)} %)`,
     `Absorption of ${porous.curves} porous rows: sample of 10.8 m2 bias ${signed(porous.bias, 2)}, RMS ${porous.rms.toFixed(2)}; very large sample bias ${signed(large.bias, 2)}, RMS ${large.rms.toFixed(2)}`,
