@@ -8,7 +8,8 @@ import { localPressureLoss } from './local-pressure-loss.js';
  * Pressure lost in a straight duct, Pa.
  *
  * Equation: f (l/D) rho U^2/2, D = 4 S/P, U = Q/S. Units: area m2, perimeter m, length m, roughness m, flow m3/s.
- * Source: Darcy and Weisbach (from memory); `ductFrictionFactor`. Valid: fully developed flow.
+ * Source: Darcy and Weisbach (from memory); `ductFrictionFactor`. Valid: fully developed flow, roughness up to 0.05 of
+ * the diameter.
  * Errors: ArgumentError for a quantity that can't be.
  */
 export function ductFrictionPressure(
@@ -20,9 +21,13 @@ export function ductFrictionPressure(
   requireNumber('duct perimeter', duct.perimeter, { above: 0 });
   requireNumber('duct length', duct.length, { atLeast: 0 });
   requireNumber('airflow', flow, { atLeast: 0 });
-  if (flow === 0) return 0;
   const diameter = (4 * duct.area) / duct.perimeter;
+  requireNumber('duct roughness', duct.roughness, { atLeast: 0, atMost: 0.05 * diameter });
   const speed = flow / duct.area;
-  const factor = ductFrictionFactor((air.density * speed * diameter) / airViscosity(air), duct.roughness / diameter);
+  const viscosity = airViscosity(air);
+  const reynolds = (air.density * speed * diameter) / viscosity;
+  // 64/Re put in, so that a vanishing flow leaves no quotient of two vanishing numbers.
+  if (reynolds <= 2300) return (32 * viscosity * speed * duct.length) / diameter ** 2;
+  const factor = ductFrictionFactor(reynolds, duct.roughness / diameter);
   return ((factor * duct.length) / diameter) * localPressureLoss(1, speed, air);
 }
