@@ -1,10 +1,13 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { thirdOctaveBands } from '../../src/bands/bands.js';
+import { ArgumentError } from '../../src/errors/argument-error.js';
 import { bandTransmissionLoss } from '../../src/layered/band-transmission-loss.js';
 import type { Layer } from '../../src/layered/layer.js';
 import { wallTransmissionLoss } from '../../src/layered/wall-transmission-loss.js';
 import { criticalFrequency } from '../../src/panels/critical-frequency.js';
-import { roomAir as air, batt, board, stacks } from './stacks.js';
+import { anyLayer } from './layer-arbitraries.js';
+import { roomAir as air, batt, board, hardboard, stacks } from './stacks.js';
 
 const field = { kind: 'finite', size: { width: 4, height: 2.5 } } as const;
 const cavity: Layer[] = [{ ...batt, thickness: 0.09 }];
@@ -105,5 +108,136 @@ describe('wallTransmissionLoss(wall, { air, field })', () => {
     expect(() => of([0, 1], [board, board])).toThrow('expected layers of two different leaves');
     expect(() => of([0, 2], stud, 0)).toThrow('spacing of studs is 0');
     expect(() => of([0, 7])).toThrow('place of the studs is layer 8 of 3');
+  });
+});
+
+describe('wallTransmissionLoss at its limits', () => {
+  const conditions = { air, field, samplesPerBand: 1, stiffnessSpread: 0 } as const;
+  const fill = { ...batt, thickness: 0.09 } as const;
+  const rigid = { between: [0, 2], spacing: 0.6 } as const;
+  const worst = (a: readonly number[], b: readonly number[], upTo = 21) =>
+    Math.max(...a.slice(0, upTo).map((value, band) => Math.abs(value - b[band]!)));
+
+  it('takes a compliance of 0 as rigid, and one beyond all bounds as no studs but their bays', () => {
+    const of = (compliance?: number) =>
+      wallTransmissionLoss(
+        { layers: stud, connections: [{ ...rigid, ...(compliance === undefined ? {} : { compliance }) }] },
+        conditions,
+      ).total;
+    expect(of(0)).toEqual(of());
+    const apart = wallTransmissionLoss(
+      { layers: stud, connections: [], separateFrames: [{ between: [0, 2], spacing: 0.6 }] },
+      conditions,
+    ).total;
+    expect(worst(of(1e6), apart)).toBeLessThan(1e-3);
+  });
+
+  it('is the same through the layers from either side, with and without frames', () => {
+    const layers: Layer[] = [board, { kind: 'air-gap', thickness: 0.05 }, board, fill, hardboard];
+    for (const frame of [[], [{ between: [2, 4], spacing: 0.6 }] as const]) {
+      const mirrored = frame.map(() => ({ between: [0, 2], spacing: 0.6 }) as const);
+      const there = wallTransmissionLoss({ layers, connections: [], separateFrames: frame }, conditions);
+      const turned = { layers: layers.toReversed(), connections: [], separateFrames: mirrored };
+      expect(worst(there.total, wallTransmissionLoss(turned, conditions).total)).toBeLessThan(0.05);
+    }
+  });
+
+  it('through studs is not quite the same from either side: 3.5 dB below coincidence, more in it', () => {
+    // The sound that the modes of the first leaf take up is left out, that which the modes of the last one give off is not.
+    const layers: Layer[] = [board, fill, hardboard];
+    const there = wallTransmissionLoss({ layers, connections: [rigid] }, conditions);
+    const back = wallTransmissionLoss({ layers: layers.toReversed(), connections: [rigid] }, conditions);
+    expect(worst(there.connections!, back.connections!, 17)).toBeLessThan(3.5);
+    expect(worst(there.airborne, back.airborne)).toBeLessThan(0.05);
+    expect(worst(there.connections!, back.connections!)).toBeLessThan(7);
+  });
+
+  it('tends to the wall without bays when studs stand far apart', () => {
+    const layers: Layer[] = [board, { kind: 'air-gap', thickness: 0.1 }, board];
+    const wide = { air, field: { kind: 'finite', size: { width: 400, height: 400 } }, samplesPerBand: 1 } as const;
+    const none = wallTransmissionLoss({ layers, connections: [] }, wide).total;
+    const rare = wallTransmissionLoss(
+      { layers, connections: [], separateFrames: [{ between: [0, 2], spacing: 400 }] },
+      wide,
+    ).total;
+    expect(worst(none, rare)).toBeLessThan(1e-9);
+  });
+
+  it('damps an empty cavity by bays and leaves a filled one as it is', () => {
+    const of = (core: Layer, spacing?: number) =>
+      wallTransmissionLoss(
+        {
+          layers: [board, core, board],
+          connections: [],
+          ...(spacing === undefined ? {} : { separateFrames: [{ between: [0, 2], spacing }] }),
+        },
+        conditions,
+      ).total;
+    const empty: Layer = { kind: 'air-gap', thickness: 0.1 };
+    expect(of(empty, 0.6)[8]! - of(empty)[8]!).toBeGreaterThan(3);
+    expect(Math.abs(of(fill, 0.6)[13]! - of(fill)[13]!)).toBeLessThan(1);
+  });
+
+  it('gives an inner stud of three leaves the bays and losses of its own cavity', () => {
+    // Sheets before the inner leaf must not shift what belongs to the layers behind it: an absent layer in front changes nothing.
+    const layers: Layer[] = [board, fill, board, { kind: 'air-gap', thickness: 0.06 }, hardboard];
+    const first = wallTransmissionLoss({ layers, connections: [rigid, { between: [2, 4], spacing: 0.4 }] }, conditions);
+    const shifted = wallTransmissionLoss(
+      {
+        layers: [{ kind: 'porous', thickness: 0, flowResistivity: 9000 }, ...layers],
+        connections: [
+          { between: [1, 3], spacing: 0.6 },
+          { between: [3, 5], spacing: 0.4 },
+        ],
+      },
+      conditions,
+    );
+    expect(worst(first.total, shifted.total)).toBeLessThan(1e-9);
+    expect(worst(first.connections!, shifted.connections!)).toBeLessThan(1e-9);
+  });
+
+  it('never lets through more than what comes in, for walls of any layers and studs of any kind', () => {
+    fc.assert(
+      fc.property(
+        anyLayer,
+        fc.array(anyLayer, { maxLength: 3 }),
+        fc.double({ min: 0, max: 1e-4, noNaN: true }),
+        fc.double({ min: 0.1, max: 1, noNaN: true }),
+        (core, more, compliance, spacing) => {
+          const cavityLayers: Layer[] = [fill, core, ...more];
+          const layers: Layer[] = [board, ...cavityLayers, fill, hardboard];
+          const found = wallTransmissionLoss(
+            { layers, connections: [{ between: [0, layers.length - 1], spacing, compliance, screwSpacing: 0.3 }] },
+            conditions,
+          );
+          for (const loss of [...found.airborne, ...found.connections!]) expect(loss).toBeGreaterThan(-0.1);
+          for (const [band, loss] of found.total.entries()) {
+            expect(loss).toBeLessThanOrEqual(Math.min(found.airborne[band]!, found.connections![band]!) + 1e-9);
+          }
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+
+  it('stays finite where a leaf has no stiffness, and carries nothing through such a stud', () => {
+    const limp: Layer = { ...board, youngsModulus: 0 };
+    const found = wallTransmissionLoss({ layers: [limp, fill, limp], connections: [rigid] }, conditions);
+    expect(found.airborne.every(Number.isFinite)).toBe(true);
+    expect(found.total).toEqual(found.airborne);
+    const sheets: Layer[] = [{ kind: 'limp-sheet', surfaceMass: 8.5 }, fill, { kind: 'limp-sheet', surfaceMass: 8.5 }];
+    const same = wallTransmissionLoss({ layers: sheets, connections: [rigid] }, conditions);
+    expect(worst(found.total, same.total)).toBeLessThan(1e-9);
+  });
+
+  it('rejects frames, screws and compliances that cannot be, as errors with three fields', () => {
+    const of = (more: object) => () =>
+      wallTransmissionLoss({ layers: stud, connections: [{ ...rigid, ...more }] }, conditions);
+    expect(of({ compliance: -1 })).toThrow(ArgumentError);
+    expect(of({ compliance: -1 })).toThrow('compliance of studs is -1');
+    expect(of({ screwSpacing: 0 })).toThrow('spacing of screws is 0');
+    expect(of({ width: 0.7 })).toThrow('width of studs is 0.7');
+    const frame = { layers: stud, connections: [], separateFrames: [{ between: [0, 1], spacing: 0.6 }] } as const;
+    expect(() => wallTransmissionLoss(frame, conditions)).toThrow(ArgumentError);
   });
 });
