@@ -13,6 +13,7 @@ import { type Curve, groups, insulationCurves, type Spread, summaryOf } from './
 import { figureOf, type OpenData } from './open-data.js';
 import { bandNames, pictures } from './pictures.js';
 import { bareCavityAbsorption } from './prediction.js';
+import { biasAndRms, errorsWith, variants } from './sensitivity.js';
 import { mean, rootMeanSquare } from './statistics.js';
 import { likelyCauses } from './worst-curves.js';
 
@@ -34,6 +35,7 @@ export function accuracyReport(data: OpenData): AccuracyReport {
     curveByCurve(curves),
     worst(curves),
     ranges(curves),
+    sensitivitySection(curves),
     absorptionSection(absorption),
     assumptions(data, curves),
     leftOutSection(),
@@ -204,6 +206,31 @@ The half-widths that every prediction carries ([The range of a prediction](model
 ${table(['kind', 'curves', 'shipped', 'derived', 'values inside', 'one left out'], rows)}
 
 Together ${share(coverageOf(curves, all, shipped))} lie inside, with one left out ${share(leaveOneOutCoverage(curves, all))}. The two kinds of unframed leaves share their half-widths, since only two curves have fibre or a thin gap. Doors are not counted: their seals are not stated, and leaks have a range of their own. In a booth the range is wider where tolerances are stated and above 55 dB.`;
+}
+
+const sensitivityGroups = ['single leaves', 'stud walls', 'all two-leaf', 'all but doors'] as const;
+
+function sensitivitySection(curves: readonly Curve[]): string {
+  const chosen = sensitivityGroups.map((name) => groups.find((group) => group.name === name)!);
+  const line = (words: string, errors: readonly (readonly number[])[]) => [
+    words,
+    ...chosen.map((group) => {
+      const { bias, rms } = biasAndRms(curves, errors, group);
+      return `${signed(bias)} / ${tenths(rms)}`;
+    }),
+  ];
+  const rows = [
+    line(
+      'as assumed',
+      curves.map(({ errors }) => errors),
+    ),
+    ...variants.map((variant) => line(variant.words, errorsWith(curves, variant))),
+  ];
+  return `## What hangs on the assumptions
+
+Bias / RMS in dB when one assumption is changed and all others stay. Nothing was chosen by this table; a line that is better than the first was not taken over.
+
+${table(['changed', ...sensitivityGroups], rows)}`;
 }
 
 function absorptionSection(curves: readonly AbsorptionCurve[]): string {
