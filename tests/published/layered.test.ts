@@ -25,11 +25,6 @@ describe('mass-air-mass resonance of 2 x 12.16 kg/m2 on 100 mm, Bies, Hansen, Ho
   test('76.95 Hz from the rounded constant 60, within 0.2 %', () => {
     expect(Math.abs(massAirMassFrequency(12.16, 12.16, 0.1, air) / 76.95 - 1)).toBeLessThan(0.002);
   });
-
-  test('an isothermal spring lowers it to about 0.85 (from memory)', () => {
-    const [found] = cavityResonances([12.16, 12.16], [{ thickness: 0.1, isothermal: true }], air);
-    expect(found! / 76.85).toBeCloseTo(0.85, 2);
-  });
 });
 
 describe('double wall of limp leaves at normal incidence, Bies, Hansen, Howard 2017, Sect. 7.2.6, as transcribed', () => {
@@ -48,10 +43,11 @@ describe('double wall of limp leaves at normal incidence, Bies, Hansen, Howard 2
     expect(Math.abs(loss(hz) - expected)).toBeLessThan(2);
   });
 
-  test('at fl = c/(2 pi d) the two branches meet: 20 lg(2 k d) = 6.02 dB', () => {
+  test('at fl = c/(2 pi d) = 545.9 Hz the branches meet: 20 lg(2 k d) = 6.02 dB above TL1 + TL2, within 2 dB', () => {
+    // The waves themselves give 20 lg(2 sin(k d)) = 4.5 dB at k d = 1.
     const fl = air.soundSpeed / (2 * Math.PI * 0.1);
     expect(fl).toBeCloseTo(545.9, 1);
-    expect(20 * Math.log10(((2 * 2 * Math.PI * fl) / air.soundSpeed) * 0.1)).toBeCloseTo(6.02, 2);
+    expect(Math.abs(loss(fl) - (2 * massLawNormal(fl, 12.16, air) + 6.02))).toBeLessThan(2);
   });
 });
 
@@ -76,18 +72,12 @@ describe('a third leaf inside the cavity, Mahn, Skoda, Cunha: NRC report of 2024
     expect(Math.max(...losses)).toBeGreaterThan(5);
   });
 
-  test('the resonances of such a wall lie between 51 and 105 Hz', () => {
+  test('resonances of such a wall: 48 and 68 Hz, the lower one 3 Hz below the range of the report, whose build-ups differ', () => {
     const mass = 0.0159 * 700;
-    for (const hz of cavityResonances(
-      [mass, 2 * mass, mass],
-      [
-        { thickness: 0.1, isothermal: true },
-        { thickness: 0.1, isothermal: true },
-      ],
-      air,
-    )) {
-      expect(hz).toBeGreaterThan(45);
-      expect(hz).toBeLessThan(105);
-    }
+    const cavity = { thickness: 0.1, isothermal: true };
+    const [low, high] = cavityResonances([mass, 2 * mass, mass], [cavity, cavity], air);
+    expect(low).toBeCloseTo(48.0, 0);
+    expect(high).toBeGreaterThan(51);
+    expect(high).toBeLessThan(105);
   });
 });
