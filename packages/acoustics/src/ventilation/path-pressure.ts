@@ -48,7 +48,7 @@ export type PathElement =
  *   { kind: 'duct', area, perimeter: 0.314, length: 2, roughness: 1.5e-4 },
  *   { kind: 'fitting', area, coefficient: commonLossCoefficients.outlet },
  * ] as const;
- * pathPressure(path, 0.02, air); // 6.02
+ * pathPressure(path, 0.02, air); // 6.21
  * ```
  */
 export function pathPressure(path: readonly PathElement[], flow: number, air: Air): number {

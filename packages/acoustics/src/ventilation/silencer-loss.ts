@@ -28,6 +28,11 @@ export function silencerLoss(
 ): InsertionLoss {
   requireNumber('airway of the silencer', airway, { above: 0 });
   requireNumber('splitter of the silencer', splitter, { above: 0 });
+  for (const row of rows) {
+    requireNumber(`airway of the row ${row.id}`, row.airway, { above: 0 });
+    requireNumber(`splitter of the row ${row.id}`, row.splitter, { above: 0 });
+    requireNumber(`length of the row ${row.id}`, row.length, { above: 0 });
+  }
   const alike = rows
     .filter((row) => Math.abs(row.airway - airway) < 0.001 && Math.abs(row.splitter - splitter) < 0.001)
     .sort((a, b) => a.length - b.length);
