@@ -1,4 +1,4 @@
-import { block, blockSize } from './wave-block.js';
+import { blockSize, type WaveBlock } from './wave-block.js';
 
 // Sine, cosine and exponential are written out in the loops below: calls would cost more than the arithmetic, sine and
 // cosine share their reduction, and the results are the same on every engine. Each takes the value of the nearest entry of
@@ -13,7 +13,7 @@ const step1 = 1.5707963267341256 / 64;
 const step2 = 6.077100506303966e-11 / 64;
 const step3 = 2.0222662487959506e-21 / 64;
 /** Beyond this phase the reduction loses digits and the built-in functions take over. */
-const longestPhase = 1e5;
+export const longestPhase = 1e5;
 
 const stepsPerDoubling = 64;
 const fractionsOfTwo = Float64Array.from({ length: stepsPerDoubling }, (_, i) => 2 ** (i / stepsPerDoubling));
@@ -25,18 +25,25 @@ const neper1 = 0.6931471803691238 / stepsPerDoubling;
 const neper2 = 1.9082149292705877e-10 / stepsPerDoubling;
 const largestExponent = 700;
 
+/** Takes the first `count` waves of a block across a fluid layer whose constants start at `at`. */
+export type CrossFluid = (constants: Float64Array, at: number, wavenumber: number, count: number) => void;
+
 /**
- * Takes the first `count` waves of the block across a fluid layer whose eight constants start at `at`: real and imaginary
- * part of s, of P and of t (with d between P and t), and the decay.
+ * What takes waves across a fluid layer of eight constants: real and imaginary part of s, of P and of t (with d between P
+ * and t), and the decay.
  *
  * Equations: k_z^2 = s - t k^2 sin^2(theta); p' = cos(k_z d) p + j P sin(k_z d)/k_z v, v' = j k_z sin(k_z d)/P p +
  * cos(k_z d) v, P = Z_c k_p; all four divided by exp(decay).
  */
-export const crossFluid = makeCrossFluid();
-
-// The arrays are constants of a closure, not of the module: bundlers turn the latter into variables, and an engine that
-// cannot be sure of an array checks it anew at every access.
-function makeCrossFluid(): (constants: Float64Array, at: number, wavenumber: number, count: number) => void {
+export function makeCrossFluid({
+  cosine: direction,
+  pressureRe,
+  pressureIm,
+  velocityRe,
+  velocityIm,
+}: WaveBlock): CrossFluid {
+  // The arrays are constants of a closure, not of the module: bundlers turn the latter into variables, and an engine that
+  // cannot be sure of an array checks it anew at every access.
   const squareRe = new Float64Array(blockSize);
   const squareIm = new Float64Array(blockSize);
   const perSize = new Float64Array(blockSize);
@@ -45,7 +52,6 @@ function makeCrossFluid(): (constants: Float64Array, at: number, wavenumber: num
   const sine = new Float64Array(blockSize);
   const cosine = new Float64Array(blockSize);
   const growth = new Float64Array(blockSize);
-  const { sineSquared, pressureRe, pressureIm, velocityRe, velocityIm } = block;
 
   function crossFluid(constants: Float64Array, at: number, wavenumber: number, count: number): void {
     const thickness = constants[at + 4]!;
@@ -58,15 +64,17 @@ function makeCrossFluid(): (constants: Float64Array, at: number, wavenumber: num
 
   /** k_z^2, 1/|k_z^2| and the sizes of both parts of k_z. */
   function takeRoots(constants: Float64Array, at: number, traceSquared: number, count: number): void {
-    const wholeRe = constants[at]!;
-    const wholeIm = constants[at + 1]!;
     const alongRe = traceSquared * constants[at + 5]!;
     const alongIm = traceSquared * constants[at + 6]!;
+    // By what is left at grazing incidence: nothing in free air, where a difference of two large numbers would lose digits.
+    // The small number keeps sin(k_z d)/k_z finite there.
+    const grazingRe = constants[at]! - alongRe + 1e-150;
+    const grazingIm = constants[at + 1]! - alongIm;
     for (let i = 0; i < count; i++) {
-      const s = sineSquared[i]!;
-      const re = wholeRe - alongRe * s;
-      const im = wholeIm - alongIm * s;
-      const size = Math.sqrt(re * re + im * im) + 1e-300;
+      const cosineSquared = direction[i]! * direction[i]!;
+      const re = grazingRe + alongRe * cosineSquared;
+      const im = grazingIm + alongIm * cosineSquared;
+      const size = Math.sqrt(re * re + im * im);
       const larger = Math.sqrt((size + Math.abs(re)) * 0.5);
       const smaller = (Math.abs(im) * 0.5) / larger;
       squareRe[i] = re;

@@ -1,5 +1,5 @@
 import type { Air } from '../air/air-properties.js';
-import { type Complex, divide, multiply } from '../math/complex.js';
+import { type Complex, complex, divide, multiply } from '../math/complex.js';
 import { criticalFrequency } from '../panels/critical-frequency.js';
 import { shearParameter } from '../panels/shear-parameter.js';
 import { limpFrame } from '../porous/limp-frame.js';
@@ -48,10 +48,9 @@ export function waveState(): WaveState {
   return { pressureRe: 0, pressureIm: 0, velocityRe: 0, velocityIm: 0, markedRe: [0, 0], markedIm: [0, 0] };
 }
 
-// Operations: what `constants` hold for each is said in `propagateBlock` and `crossFluid`.
+// Operations: what `constants` hold for each is said in `typescriptKernel` and `makeCrossFluid`.
 export const series = 0;
-export const freeAir = 1;
-const fluid = 2;
+const fluid = 1;
 export const stride = 8;
 
 /** True for a layer that takes part; layers of no thickness or mass are absent. */
@@ -90,6 +89,7 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
   const constants = new Float64Array(stride * layers.length);
   const operationOfLayer = new Array<number>(layers.length).fill(-1);
   const omega = 2 * Math.PI * hz;
+  const airWavenumber = omega / air.soundSpeed;
   let count = 0;
   let depthPhase = 0;
   let takenOut = 0;
@@ -98,14 +98,14 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
     if (!isPresent(layer)) continue;
     const share = losses.bays?.[index] === undefined ? 1 : (losses.lateralShare ?? 1);
     if (layer.kind === 'air-gap') {
-      depthPhase += (omega / air.soundSpeed) * layer.thickness;
+      depthPhase += airWavenumber * layer.thickness;
       const gap = airGapFluid(layer.thickness, hz, air, losses, index);
       const at = stride * count;
+      operations[count++] = fluid;
       if (gap === undefined) {
-        operations[count++] = freeAir;
-        constants[at] = (omega / air.soundSpeed) * layer.thickness;
+        putFluid(constants, at, complex(airWavenumber * airWavenumber), complex(omega * air.density), layer.thickness);
+        constants[at + 5] = share;
       } else {
-        operations[count++] = fluid;
         putFluid(constants, at, gap.square, gap.product, layer.thickness);
         constants[at + 5] = gap.trace.re * share;
         constants[at + 6] = gap.trace.im * share;
@@ -151,7 +151,7 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
   return {
     operations: count === layers.length ? operations : operations.slice(0, count),
     constants,
-    wavenumber: omega / air.soundSpeed,
+    wavenumber: airWavenumber,
     airImpedance: air.impedance,
     operationOfLayer,
     depthPhase,

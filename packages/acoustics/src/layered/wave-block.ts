@@ -1,3 +1,7 @@
+import { simdKernel } from './simd-kernel.js';
+import { typescriptKernel } from './typescript-kernel.js';
+import type { WaveKernel } from './wave-kernel.js';
+
 /** Most directions that are followed at once; what they need stays in the nearest cache. */
 export const blockSize = 64;
 
@@ -7,8 +11,6 @@ export const blockSize = 64;
  */
 export type WaveBlock = {
   readonly cosine: Float64Array;
-  /** sin^2(theta) */
-  readonly sineSquared: Float64Array;
   readonly pressureRe: Float64Array;
   readonly pressureIm: Float64Array;
   readonly velocityRe: Float64Array;
@@ -20,17 +22,63 @@ export type WaveBlock = {
   readonly secondIm: Float64Array;
 };
 
-const numbers = () => new Float64Array(blockSize);
+/** Arrays of a block, one behind the other. */
+const columns = 9;
+/** Bytes that a block takes. */
+export const blockBytes = columns * blockSize * Float64Array.BYTES_PER_ELEMENT;
 
+/** A block at the start of a memory. */
+export function blockIn(buffer: ArrayBuffer): WaveBlock {
+  const column = (index: number) =>
+    new Float64Array(buffer, index * blockSize * Float64Array.BYTES_PER_ELEMENT, blockSize);
+  return {
+    cosine: column(0),
+    pressureRe: column(1),
+    pressureIm: column(2),
+    velocityRe: column(3),
+    velocityIm: column(4),
+    firstRe: column(5),
+    firstIm: column(6),
+    secondRe: column(7),
+    secondIm: column(8),
+  };
+}
+
+let made: WaveKernel | undefined;
+
+/** The kernel that the engine can run best, made at the first call so that an import alone does nothing. */
+export function waveKernel(): WaveKernel {
+  made ??= simdKernel() ?? typescriptKernel();
+  return made;
+}
+
+/** The block of `waveKernel`. */
 export const block: WaveBlock = {
-  cosine: numbers(),
-  sineSquared: numbers(),
-  pressureRe: numbers(),
-  pressureIm: numbers(),
-  velocityRe: numbers(),
-  velocityIm: numbers(),
-  firstRe: numbers(),
-  firstIm: numbers(),
-  secondRe: numbers(),
-  secondIm: numbers(),
+  get cosine() {
+    return waveKernel().block.cosine;
+  },
+  get pressureRe() {
+    return waveKernel().block.pressureRe;
+  },
+  get pressureIm() {
+    return waveKernel().block.pressureIm;
+  },
+  get velocityRe() {
+    return waveKernel().block.velocityRe;
+  },
+  get velocityIm() {
+    return waveKernel().block.velocityIm;
+  },
+  get firstRe() {
+    return waveKernel().block.firstRe;
+  },
+  get firstIm() {
+    return waveKernel().block.firstIm;
+  },
+  get secondRe() {
+    return waveKernel().block.secondRe;
+  },
+  get secondIm() {
+    return waveKernel().block.secondIm;
+  },
 };
