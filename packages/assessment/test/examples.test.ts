@@ -57,6 +57,16 @@ describe('the tram alcove', () => {
     expect((tram?.base as number) - (tram?.variant as number)).toBeCloseTo(8, 6);
   });
 
+  it('finds what is planted in it: floor load, too little air, a resonance and openings that cap the walls', () => {
+    expect(result.findings.map((finding) => finding.id).sort()).toEqual([
+      'cavity-resonance-in-band',
+      'dba-passes-dbfs-fails',
+      'floor-load-over-limit',
+      'leak-caps-wall',
+      'more-air-needed',
+    ]);
+  });
+
   it('names the footsteps without predicting them', () => {
     expect(result.booths.alcove?.noise.notPredicted.map((entry) => entry.name)).toEqual(['footsteps']);
   });
@@ -69,6 +79,19 @@ describe('the tram alcove', () => {
 
 describe('the thin gap', () => {
   const result = resultOf('thin-gap-wall/thin-gap-wall.booth');
+
+  it('resonates at 556 Hz, where its transmission loss has a dip that the glued sheet has not', () => {
+    const [finding] = result.findings.filter((entry) => entry.id === 'cavity-resonance-in-band');
+    // 1/(2 pi) sqrt(rho c^2 (1/4.9 + 1/3.2)/0.006 m) with 3.2 mm of hardboard at 1000 kg/m3.
+    expect(finding?.figures.resonanceHz).toBeCloseTo(556, 0);
+    expect(finding?.message).toContain('556 Hz');
+    const { transmissionLossDb, withoutGapDb, bandHz } = finding?.figures ?? {};
+    expect(withoutGapDb).toBeGreaterThan((transmissionLossDb as number) + 10);
+    const loss = result.assemblies.panel?.transmissionLossDb ?? [];
+    const dip = result.grid.nominalHz.indexOf(bandHz as number);
+    expect(loss[dip]).toBeLessThan(loss[dip - 3] as number);
+    expect(loss[dip]).toBeLessThan(loss[dip + 3] as number);
+  });
 
   it('is worse than no gap at all, and the finding says both', () => {
     const [finding] = result.findings.filter((entry) => entry.id === 'cavity-resonance-in-band');
