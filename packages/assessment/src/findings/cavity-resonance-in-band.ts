@@ -9,6 +9,7 @@ import type { JudgedContext } from '../assessment-context.js';
 import { bandIndexOf, exactHz } from '../bands/grid.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
+import { insteadOf } from '../text/instead-of.js';
 import { joined } from '../text/joined.js';
 import { textRange } from '../text/text-range.js';
 import type { Found } from './found.js';
@@ -64,13 +65,15 @@ function finding(
   const name = hertz(nominalOf(dip));
   const at = loss[dip] as number;
   const closedAt = closed[dip] as number;
+  const stc = ratingsOf(loss).stc;
+  const closedStc = ratingsOf(closed).stc;
   const figures: Record<string, number> = {
     resonanceHz: resonance,
     bandHz: nominalOf(dip),
     transmissionLossDb: at,
     withoutGapDb: closedAt,
-    stc: ratingsOf(loss).stc,
-    withoutGapStc: ratingsOf(closed).stc,
+    stc,
+    withoutGapStc: closedStc,
   };
   const gap = construction.gaps[0];
   const depth = (gap?.air ?? 0) + (gap?.fill ?? 0);
@@ -83,7 +86,7 @@ function finding(
     explanation: `Two masses with air between them are masses on a spring. Near ${hertz(resonance)} they move against each other and the wall lets through more than its weight suggests: ${decimals(at, 1)} dB at ${name}, where the same layers in contact would keep out ${decimals(closedAt, 1)} dB. Well above the resonance the gap pays off.`,
     source:
       'Mass-air-mass resonance, 1/(2 pi) sqrt(s (1/m1 + 1/m2)) with the spring s = rho c^2/d of the air; fibre makes the spring 1.4 times softer. docs/findings/cavity-resonance-in-band.md',
-    fix: `${fix} Without the gap: ${decimals(closedAt, 1)} dB at ${name}, STC ${figures.withoutGapStc} instead of ${figures.stc}. All figures for the panel alone.`,
+    fix: `${fix} Without the gap: ${decimals(closedAt, 1)} dB at ${name}, ${insteadOf('STC', closedStc, stc)}. All figures for the panel alone.`,
     figures,
     related:
       construction.leaves.length === 2 ? [{ range: textRange(assembly.nameRange), message: 'of this build-up' }] : [],

@@ -7,6 +7,7 @@ import type { BoothPath } from '../booth/booth-path.js';
 import { pathWords } from '../booth/path-words.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
+import { insteadOf } from '../text/instead-of.js';
 import { joined } from '../text/joined.js';
 import type { Found } from './found.js';
 import { longerDuct, withTighterOpening } from './tighter-opening.js';
@@ -83,13 +84,14 @@ function finding(
   const words = pathWords(worst.result);
   const first = hertz(nominalHz[capped[0] as number] as number);
   const last = hertz(nominalHz[capped.at(-1) as number] as number);
+  const stcWithoutWorst = ratingsOf(tightLoss).stc;
   const figures: Record<string, number> = {
     ceilingDb: ceiling,
     withoutLeaksDb: wall,
     openAreaCm2: openArea * 1e4,
     worstLeakShare: strength(worst),
     stc: result.ratings.stc,
-    stcWithoutWorstLeak: ratingsOf(tightLoss).stc,
+    stcWithoutWorstLeak: stcWithoutWorst,
   };
   if (levels !== null) {
     figures.insideDbA = levels.now;
@@ -105,7 +107,7 @@ function finding(
     explanation: `Sound adds by area times what passes. In these bands the openings bring more than half of it, so better walls change nothing. The strongest is ${words} with ${decimals(100 * strength(worst), 0)} % of the sound.${levelWords(levels, sealed, hardly)}`,
     source:
       'Area-weighted sum of transmission coefficients; slits after a two-port with friction, ducts after published tables. docs/findings/leak-caps-wall.md',
-    fix: `${fixWords(worst, words)} With it closed the whole booth rates STC ${figures.stcWithoutWorstLeak} instead of ${figures.stc}.`,
+    fix: `${fixWords(worst, words)} With it closed the whole booth rates ${insteadOf('STC', stcWithoutWorst, result.ratings.stc)}.`,
     figures,
     related: leaks
       .filter((path) => path !== worst)

@@ -12,6 +12,7 @@ import { facePatches } from '../booth/linings.js';
 import type { TextRange } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
+import { insteadOf } from '../text/instead-of.js';
 import { joined } from '../text/joined.js';
 import { textRange } from '../text/text-range.js';
 import type { Found } from './found.js';
@@ -148,7 +149,7 @@ function leafFinding(
       explanation: `Each gap is a spring of its own, and two short springs are stiffer than one long one. Below its lowest resonance a wall is no better than its weight, and here that is ${hertz(lowest)}, where two equal leaves would reach down to ${hertz(two)}: in between, where traffic and low voices lie, the third leaf makes the wall worse. It helps only well above ${hertz(resonances.at(-1) as number)}.`,
       source:
         'Eigenfrequencies of the chain of leaves and air springs; two leaves of half the mass each at the same total spring depth. docs/findings/third-leaf.md',
-      fix: `Put the middle leaf (${moved}) onto the ${move.to} side (${onto}) and leave the whole depth open between${studs ? ', the two frames not touching' : ''}: ${move.resonances.length > 1 ? 'resonances' : 'the resonance'} at ${joined(move.resonances.map(hertz))}, STC ${move.stc} instead of ${now.stc}, Rw + Ctr,50-5000 ${decimals(move.low, 0)} instead of ${decimals(now.low, 0)} dB, for the panel alone.`,
+      fix: `Put the middle leaf (${moved}) onto the ${move.to} side (${onto}) and leave the whole depth open between${studs ? ', the two frames not touching' : ''}: ${move.resonances.length > 1 ? 'resonances' : 'the resonance'} at ${joined(move.resonances.map(hertz))}, ${insteadOf('STC', move.stc, now.stc)}, Rw + Ctr,50-5000 ${decimals(move.low, 0)} instead of ${decimals(now.low, 0)} dB, for the panel alone.`,
       figures,
       related: [{ range: whole, message: 'of this build-up' }],
       fixed: fixed(move.layers),
