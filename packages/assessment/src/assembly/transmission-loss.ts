@@ -51,7 +51,8 @@ export function transmissionLossOf(
     ...curve,
     halfWidth,
     modelHalfWidth,
-    low: total.map((loss, band) => loss - (halfWidth[band] as number)),
+    // No wall lets through more than arrives.
+    low: total.map((loss, band) => Math.min(loss, Math.max(0, loss - (halfWidth[band] as number)))),
     high: total.map((loss, band) =>
       Math.max(loss, Math.min(loss, practicalCeilingDb) + (modelHalfWidth[band] as number)),
     ),

@@ -71,7 +71,10 @@ export interface AssemblyResult {
   readonly transmissionLossDb: readonly number[];
   /** Half-width of the range of the model, per band. */
   readonly transmissionLossRangeDb: readonly number[];
-  /** Ends of the range per band; above a practical ceiling the lower end falls back to it, and the value is the upper. */
+  /**
+   * Ends of the range per band; above a practical ceiling the lower end falls back to it, and the value is the upper. The
+   * lower end stops at 0 dB.
+   */
   readonly transmissionLossLowDb: readonly number[];
   readonly transmissionLossHighDb: readonly number[];
   /** The part that goes straight through, and the part through the frame; null without a frame connection. */

@@ -37,6 +37,13 @@ it('transmissionLossOf(layers, size) widens the range by what it promises beyond
   expect(wall.halfWidth.at(-1)).toBeGreaterThan(top - 55);
 });
 
+it('transmissionLossOf(layers, size) lets no range end below nothing: a wall does not amplify', () => {
+  const { total, halfWidth, low } = transmissionLossOf([byMass(vinyl, 0.5)], size, air, createMemo());
+  expect((total[0] as number) - (halfWidth[0] as number)).toBeLessThan(0);
+  expect(low[0]).toBeCloseTo(Math.min(0, total[0] as number), 9);
+  expect(low.at(-1)).toBeCloseTo((total.at(-1) as number) - (halfWidth.at(-1) as number), 9);
+});
+
 it('transmissionLossOf(layers, size) splits a framed wall into what goes straight and what goes through the studs', () => {
   const wall = transmissionLossOf(
     [sheet(plywood, 0.012), frame(0.07, 0.07), sheet(gypsum, 0.0125)],
