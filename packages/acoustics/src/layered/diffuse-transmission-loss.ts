@@ -32,8 +32,9 @@ export type DiffuseTransmission = {
  * radiation factor sigma of the receiving face for a finite panel; tau_d = Integral_0^limit tau dsin^2 / sin^2(limit) for
  * a limited field.
  * Source: M. Villot, C. Guigou, L. Gagliardini, J. Sound Vib. 245 (2001) 433 (from memory); limited field: common
- * practice. The panel stays infinite for the waves inside it: its own modes are left out, and with them the region of its
- * first few resonances. Air gaps are damped by friction and, in a panel of finite size, at their rim.
+ * practice. The panel stays infinite for the waves in its plates: its own modes are left out, which `wallTransmissionLoss`
+ * adds for a single leaf. Cavities hold standing waves as `lateralMotion` says; air gaps are damped by friction and, in a
+ * panel of finite size, at their rim; plates lose at their edges (`edgeLossFactor`); a grain is summed over its directions.
  * `converged` is false when the error estimate of the integration did not come below 0.02 dB within its limit.
  */
 export function diffuseTransmission(

@@ -38,8 +38,8 @@ export type WallTransmissionLoss = {
 /**
  * Transmission loss of a wall with studs in the 21 third-octave bands, dB.
  *
- * Equation: tau = tau_airborne + Sum tau_stud, the first as in `bandTransmissionLoss` for leaves that differ as real ones do, the studs as in
- * `connectionTransmission`. When the driven leaf of a stud is not the last one, what it radiates goes on through the rest
+ * Equation: tau = tau_airborne + Sum tau_stud, the first as in `bandTransmissionLoss` for leaves that differ as real ones
+ * do (`unlikeLeaves`), with the modes of a single leaf by `resonantTransmission`; the studs as in `connectionTransmission`. When the driven leaf of a stud is not the last one, what it radiates goes on through the rest
  * of the wall: tau_stud is multiplied by tau(rest, from that leaf on)/tau(that leaf alone).
  * Source and validity: see those functions and docs/models/frame-connection.md.
  * Errors: ArgumentError when a stud is not fixed to two different leaves, the outer one named first.
@@ -134,7 +134,8 @@ function singleLeaf(layers: readonly Layer[], air: Air): Leaf | undefined {
 /**
  * What a single leaf lets through by its own modes beside the waves of the layers; a lining weakens it as much as those.
  *
- * From coincidence on the same free waves are part of the wave picture, which the radiation factor of a small panel makes
+ * Below coincidence they get what the waves do not let through, so that a film so light that sound hardly notices it passes
+ * no more than all. From coincidence on the same free waves are part of the wave picture, which the radiation factor of a small panel makes
  * too weak just above it: there only what the balance of modes has more counts.
  */
 function throughModes(
@@ -148,7 +149,8 @@ function throughModes(
   if (leaf === undefined || field.kind === 'limited') return 0;
   const byModes = resonantTransmission(leafInPlace(leaf, hz, field), hz, air, field);
   if (byModes === 0) return 0;
-  const more = (alone: number) => (hz < leaf.coincidenceHz ? byModes : Math.max(0, byModes - alone));
+  const more = (alone: number) =>
+    hz < leaf.coincidenceHz ? byModes * Math.max(0, 1 - alone) : Math.max(0, byModes - alone);
   if (leaf.last - leaf.first + 1 === layers.length) return more(forced);
   const alone = transmissionWith(layers.slice(leaf.first, leaf.last + 1), hz, air, field, frictionOnly);
   expectConverged(alone.converged, hz);
