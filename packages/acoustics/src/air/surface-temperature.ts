@@ -18,6 +18,17 @@ export type SurfaceConditions = {
  * Source: steady heat through layers (common practice); the resistances named above are those of ISO 6946 and ISO 13788
  * (from memory). Valid: steady state, a plane wall; a thermal bridge is colder.
  * Errors: ArgumentError for a quantity that can't be, or a surface resistance that exceeds that of the whole wall.
+ *
+ * @example
+ * ```ts
+ * import { airProperties, condensationMargin, surfaceTemperature } from '@boothwright/acoustics/air';
+ *
+ * const air = airProperties({ temperature: 22, relativeHumidity: 0.6 });
+ * const wall = { inside: 22, outside: 2, transmittance: 2, surfaceResistance: 0.13 };
+ * surfaceTemperature(wall); // 16.8
+ * // The wall is dry by this many kelvins.
+ * condensationMargin(air, surfaceTemperature(wall)); // 2.9
+ * ```
  */
 export function surfaceTemperature({ inside, outside, transmittance, surfaceResistance }: SurfaceConditions): number {
   requireNumber('temperature inside', inside, { unit: 'degC' });

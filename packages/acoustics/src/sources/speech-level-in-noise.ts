@@ -8,6 +8,13 @@ import { requireNumber } from '../errors/require-number.js';
  * transcribed from its abstract).
  * Valid: conversation, no performance; how far above 40 dBA the straight line holds wasn't read. Headphones that carry the
  * noise count as noise. Errors: ArgumentError for a level that is no number.
+ *
+ * @example
+ * ```ts
+ * import { speechLevelInNoise } from '@boothwright/acoustics/sources';
+ *
+ * speechLevelInNoise(60); // 56
+ * ```
  */
 export function speechLevelInNoise(noise: number): number {
   requireNumber('noise level', noise, { unit: 'dBA' });

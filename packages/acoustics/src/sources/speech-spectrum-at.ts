@@ -9,6 +9,14 @@ import { speechSpectrum, type VocalEffort } from './speech-spectrum.js';
  * Valid: from about 0.2 m, where the mouth is still a small source, outdoors or well inside the critical distance of a
  * room; straight ahead. Very near the lips levels rise less than this says.
  * Errors: ArgumentError for an effort that is not known or a distance that can't be.
+ *
+ * @example
+ * ```ts
+ * import { speechSpectrumAt } from '@boothwright/acoustics/sources';
+ *
+ * // A shout at 500 Hz, 0.5 m from the lips.
+ * speechSpectrumAt('shout', 0.5)[10]; // 75.9
+ * ```
  */
 export function speechSpectrumAt(effort: VocalEffort, distance: number): (number | null)[] {
   requireNumber('distance from the lips', distance, { above: 0, unit: 'metres' });

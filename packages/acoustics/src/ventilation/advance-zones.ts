@@ -1,3 +1,4 @@
+import { requireNumber } from '../errors/require-number.js';
 import type { ZoneRates } from './zone-rates.js';
 
 /**
@@ -5,7 +6,8 @@ import type { ZoneRates } from './zone-rates.js';
  *
  * Equation: x(t) = exp(A t) x(0) with the source carried along by a constant 1; the exponential is exact, summed over
  * positive terms alone and squared up. Units: those of the state; s.
- * Source: uniformisation of the exponential (common practice). Errors: none; callers check what they pass.
+ * Source: uniformisation of the exponential (common practice).
+ * Errors: ArgumentError when the air is exchanged so often in the time that it can't be counted; callers check the rest.
  */
 export function advanceZones(rates: ZoneRates, start: readonly number[], seconds: number): number[] {
   const count = start.length;
@@ -15,6 +17,7 @@ export function advanceZones(rates: ZoneRates, start: readonly number[], seconds
     row.reduce((sum, rate, from) => (from === zone ? sum : sum + rate), rates.outside[zone]!),
   );
   const fastest = Math.max(...leaving);
+  requireNumber('times that the air is exchanged', fastest * seconds);
   const squarings = Math.max(0, Math.ceil(Math.log2(Math.max(1, fastest * seconds))));
   const step = seconds / 2 ** squarings;
   // exp(A step) = e^-x exp((A + fastest) step), whose terms hold no difference of large numbers. The constant row is zero

@@ -22,6 +22,15 @@ export type ExpansionChamber = {
  * Valid: below the first mode across the chamber, about 0.6 c over its diameter. It is the loss between endless
  * ducts: what is gained in a real path depends on what is before and after.
  * Errors: ArgumentError for a quantity that can't be.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { expansionChamberLoss } from '@boothwright/acoustics/ventilation';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * expansionChamberLoss(172, { chamberArea: 0.08, ductArea: 0.01, length: 0.5 }, air); // 12.2
+ * ```
  */
 export function expansionChamberLoss(
   hz: number,

@@ -12,6 +12,17 @@ import { requireFanCurve } from './require-fan-curve.js';
  * Valid: curves that fall throughout; a dip lets fans in parallel hunt.
  * Errors: ArgumentError for a curve that can't be or doesn't fall throughout, no curve at all, or curves without a
  * pressure in common.
+ *
+ * @example
+ * ```ts
+ * import { fansInParallel } from '@boothwright/acoustics/ventilation';
+ *
+ * const fan = [
+ *   { flow: 0, pressure: 60 },
+ *   { flow: 0.04, pressure: 0 },
+ * ];
+ * fansInParallel([fan, fan])[1]?.flow; // 0.08
+ * ```
  */
 export function fansInParallel(curves: readonly (readonly FanPoint[])[]): FanPoint[] {
   if (curves.length === 0) throw new ArgumentError('number of fans', 0, '1 or more');

@@ -10,6 +10,17 @@ import { requireFanCurve } from './require-fan-curve.js';
  * curves are kept. Units: m3/s, Pa. Source: balance of pressures (common practice).
  * Valid: fans far enough apart not to disturb each other; less is gained where they are close.
  * Errors: ArgumentError for a curve that can't be, no curve at all, or curves without a flow in common.
+ *
+ * @example
+ * ```ts
+ * import { fansInSeries } from '@boothwright/acoustics/ventilation';
+ *
+ * const fan = [
+ *   { flow: 0, pressure: 60 },
+ *   { flow: 0.04, pressure: 0 },
+ * ];
+ * fansInSeries([fan, fan])[0]?.pressure; // 120
+ * ```
  */
 export function fansInSeries(curves: readonly (readonly FanPoint[])[]): FanPoint[] {
   if (curves.length === 0) throw new ArgumentError('number of fans', 0, '1 or more');

@@ -1,5 +1,6 @@
 import type { AirZones } from './air-zones.js';
-import { concentrationRates, requireZoneLoad } from './concentration-rates.js';
+import { concentrationRates } from './concentration-rates.js';
+import { requireZoneLoad } from './require-zone-load.js';
 import { steadyZones } from './steady-zones.js';
 import type { ZoneLoad } from './zone-concentrations.js';
 

@@ -1,5 +1,6 @@
 import type { Air } from '../air/air-properties.js';
-import { heatRates, requireHeatLoad } from './heat-rates.js';
+import { heatRates } from './heat-rates.js';
+import { requireHeatLoad } from './require-heat-load.js';
 import { steadyZones } from './steady-zones.js';
 import type { HeatLoad, ThermalZones } from './thermal-zones.js';
 

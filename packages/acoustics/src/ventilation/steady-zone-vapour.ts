@@ -1,6 +1,7 @@
 import type { AirZones } from './air-zones.js';
+import { requireVapourLoad } from './require-vapour-load.js';
 import { steadyZones } from './steady-zones.js';
-import { requireVapourLoad, vapourRates } from './vapour-rates.js';
+import { vapourRates } from './vapour-rates.js';
 import type { VapourLoad } from './zone-vapour.js';
 
 /**

@@ -1,8 +1,9 @@
 import { requireNumber } from '../errors/require-number.js';
 import { advanceZones } from './advance-zones.js';
 import type { AirZones } from './air-zones.js';
-import { concentrationRates, requireZoneLoad } from './concentration-rates.js';
+import { concentrationRates } from './concentration-rates.js';
 import { requireZoneList } from './require-zone-list.js';
+import { requireZoneLoad } from './require-zone-load.js';
 
 /** What is given off in each zone, and the air that is supplied. */
 export type ZoneLoad = {

@@ -1,7 +1,8 @@
 import type { Air } from '../air/air-properties.js';
 import { requireNumber } from '../errors/require-number.js';
 import { advanceZones } from './advance-zones.js';
-import { heatRates, requireHeatLoad } from './heat-rates.js';
+import { heatRates } from './heat-rates.js';
+import { requireHeatLoad } from './require-heat-load.js';
 import { requireZoneList } from './require-zone-list.js';
 import type { HeatLoad, ThermalZones } from './thermal-zones.js';
 
@@ -14,6 +15,24 @@ import type { HeatLoad, ThermalZones } from './thermal-zones.js';
  * Valid: constant flows and loads; each zone has one temperature, so a heavy wall that lags behind its air is a zone of its
  * own without airflow. The volumes aren't used. No radiation between zones, no latent heat.
  * Errors: ArgumentError for wrong lengths, conductances that differ with the way, or a quantity that can't be.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { zoneTemperatures } from '@boothwright/acoustics/ventilation';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * // A booth of 4 m3 in a room at 20 degC: 5 l/s of its air, 40 W/K through the walls, a person and a screen.
+ * const booth = {
+ *   volumes: [4],
+ *   between: [[0]],
+ *   fromOutside: [0.005],
+ *   heatCapacities: [60_000],
+ *   conductances: [[0]],
+ *   toOutside: [40],
+ * };
+ * zoneTemperatures(booth, { outside: 20, gains: [120] }, [20], 1800, air)[0]; // 22
+ * ```
  */
 export function zoneTemperatures(
   zones: ThermalZones,

@@ -1,8 +1,9 @@
 import { requireNumber } from '../errors/require-number.js';
 import { advanceZones } from './advance-zones.js';
 import type { AirZones } from './air-zones.js';
+import { requireVapourLoad } from './require-vapour-load.js';
 import { requireZoneList } from './require-zone-list.js';
-import { requireVapourLoad, vapourRates } from './vapour-rates.js';
+import { vapourRates } from './vapour-rates.js';
 
 /** Water vapour given off in each zone, and that of the air outside. */
 export type VapourLoad = {

@@ -289,3 +289,10 @@ describe('timeToThreshold', () => {
     );
   });
 });
+
+test('an exchange of air too often to be counted is told, not waited for', () => {
+  const one = { volumes: [1e-300], between: [[0]], fromOutside: [1e300] };
+  expect(() => zoneConcentrations(one, { outside: 420, generation: [0] }, [420], 60)).toThrow(
+    'times that the air is exchanged is Infinity',
+  );
+});
