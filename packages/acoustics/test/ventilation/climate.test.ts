@@ -296,3 +296,41 @@ test('an exchange of air too often to be counted is told, not waited for', () =>
     'times that the air is exchanged is Infinity',
   );
 });
+
+test('a zone that loses no heat warms in proportion to the time, and a closed one moistens likewise', () => {
+  const sealed = {
+    volumes: [4],
+    between: [[0]],
+    fromOutside: [0],
+    heatCapacities: [60_000],
+    conductances: [[0]],
+    toOutside: [0],
+  };
+  const times = fc.double({ min: 0, max: 1e7, noNaN: true });
+  fc.assert(
+    fc.property(times, gain, (seconds, watts) => {
+      const [warmed] = zoneTemperatures(sealed, { outside: 5, gains: [watts] }, [20], seconds, air);
+      expect(warmed! - 20 - (watts * seconds) / 60_000).toBeCloseTo(0, 6);
+      const [moistened] = zoneVapour(sealed, { outside: 0, generation: [2e-5] }, [0.01], seconds);
+      expect(moistened! / (0.01 + (2e-5 * seconds) / 4)).toBeCloseTo(1, 12);
+    }),
+  );
+});
+
+test('temperature and moisture follow a schedule as they follow one span', () => {
+  const load = (people: number) => ({
+    heat: { outside: 5, gains: [0, 70 * people] },
+    vapour: { outside: 0.006, generation: [0, 2e-5 * people] },
+  });
+  type Climate = { temperatures: readonly number[]; vapour: readonly number[] };
+  const start: Climate = { temperatures: [20, 21], vapour: [0.008, 0.009] };
+  const advance = (state: Climate, people: number, seconds: number): Climate =>
+    zoneClimate(zones, load(people), state, seconds, air);
+  const cut = [1, 1, 1].map((setting) => ({ seconds: 700, setting }));
+  const [end] = followSchedule(start, cut, advance, [2100]);
+  const whole = zoneClimate(zones, load(1), start, 2100, air);
+  whole.temperatures.forEach((value, zone) => {
+    expect(end!.temperatures[zone]).toBeCloseTo(value, 9);
+    expect(end!.vapour[zone]! / whole.vapour[zone]!).toBeCloseTo(1, 10);
+  });
+});
