@@ -1,7 +1,15 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { coverageOf, derivedHalfWidths, kindOf, leaveOneOutCoverage, pools, shippedHalfWidths } from './coverage.js';
+import {
+  coverageOf,
+  derivedHalfWidths,
+  kindOf,
+  leaveOneOutCoverage,
+  pools,
+  roundingAllowance,
+  shippedHalfWidths,
+} from './coverage.js';
 import { groups, insulationCurves, summaryOf } from './insulation-results.js';
 import { readOpenData } from './open-data.js';
 import { rootMeanSquare } from './statistics.js';
@@ -10,8 +18,13 @@ const root = path.resolve(import.meta.dirname, '../..');
 const curves = insulationCurves(readOpenData(root));
 
 describe('half-widths of the assessment', () => {
-  it('are those that the comparison gives', () => {
-    expect(shippedHalfWidths()).toEqual(derivedHalfWidths(curves));
+  it('are those that the comparison gives, in whole dB', () => {
+    const [shipped, derived] = [shippedHalfWidths(), derivedHalfWidths(curves)];
+    for (const kind of pools.flat())
+      shipped[kind]!.forEach((width, zone) => {
+        expect(Number.isInteger(width)).toBe(true);
+        expect(Math.abs(width - derived[kind]![zone]!), `${kind}, zone ${zone + 1}`).toBeLessThan(roundingAllowance);
+      });
   });
 
   it('hold about nine of ten measured values, and hardly fewer of a curve that they were derived without', () => {
@@ -32,10 +45,13 @@ describe('half-widths of the assessment', () => {
       const count = curves.filter(({ construction }) => kinds.includes(kindOf(construction) ?? 'open')).length;
       expect(page).toContain(`| ${shipped[kinds[0]!]!.join(' | ')} | ${count} curves |`);
     }
+    const [, held, all] = /(\d+) of (\d+) values \(\d+ %\) lie within/.exec(page) ?? [];
+    const [, heldWithout] = /derived without it, (\d+) do/.exec(page) ?? [];
     const { within, of } = coverageOf(curves, pools.flat(), shipped);
-    expect(page).toContain(`${within} of ${of} values (${Math.round((100 * within) / of)} %) lie within`);
-    const out = leaveOneOutCoverage(curves, pools.flat());
-    expect(page).toContain(`${out.within} do (${Math.round((100 * out.within) / out.of)} %)`);
+    expect(Number(all)).toBe(of);
+    // A value at the very edge may turn over with a thousandth of a dB.
+    expect(Math.abs(Number(held) - within)).toBeLessThanOrEqual(2);
+    expect(Math.abs(Number(heldWithout) - leaveOneOutCoverage(curves, pools.flat()).within)).toBeLessThanOrEqual(2);
   });
 
   it('grow with the errors they are derived from', () => {
@@ -43,7 +59,7 @@ describe('half-widths of the assessment', () => {
     const [once, twice] = [derivedHalfWidths(curves), derivedHalfWidths(doubled)];
     for (const kind of pools.flat())
       twice[kind]!.forEach((width, zone) => {
-        expect(Math.abs(width - 2 * once[kind]![zone]!)).toBeLessThanOrEqual(1);
+        expect(width).toBeCloseTo(2 * once[kind]![zone]!, 9);
       });
   });
 });

@@ -44,13 +44,14 @@ export const pools: readonly (readonly ConstructionKind[])[] = [
 /** Of a normal distribution about zero, nine tenths lie within this many root mean squares. */
 const ninetyPercent = 1.645;
 
-/** 90 % half-widths out of the errors of these curves: 1.645 root mean squares by zone, rounded to whole dB. */
+/** 90 % half-widths out of the errors of these curves: 1.645 root mean squares by zone, dB, not rounded. */
 export function derivedHalfWidths(curves: readonly Curve[]): HalfWidths {
   return Object.fromEntries(
     pools.flatMap((kinds) => {
       const chosen = curves.filter(({ construction }) => kinds.includes(kindOf(construction) ?? 'open'));
-      const widths = zones.map(({ octaves }) =>
-        Math.round(ninetyPercent * rootMeanSquare(chosen.flatMap((curve) => octaves.map((hz) => errorAt(curve, hz))))),
+      const widths = zones.map(
+        ({ octaves }) =>
+          ninetyPercent * rootMeanSquare(chosen.flatMap((curve) => octaves.map((hz) => errorAt(curve, hz)))),
       );
       return kinds.map((kind) => [kind, widths]);
     }),
@@ -65,6 +66,9 @@ export function shippedHalfWidths(): HalfWidths {
       .map((kind) => [kind, zones.map(({ octaves }) => halfWidthAt(transmissionLossHalfWidth[kind], octaves[0]))]),
   );
 }
+
+/** The shipped half-widths are in whole dB; within this of the derived ones they still are the derived ones, dB. */
+export const roundingAllowance = 0.75;
 
 /** How many octave values of how many lie within their half-width. */
 export interface Coverage {

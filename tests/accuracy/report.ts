@@ -193,7 +193,7 @@ function ranges(curves: readonly Curve[]): string {
     kinds.join(', '),
     String(curves.filter(({ construction }) => kinds.includes(kindOf(construction) ?? 'open')).length),
     shipped[kinds[0]!]!.join(' / '),
-    derived[kinds[0]!]!.join(' / '),
+    derived[kinds[0]!]!.map(tenths).join(' / '),
     share(coverageOf(curves, kinds, shipped)),
     share(leaveOneOutCoverage(curves, kinds)),
   ]);
@@ -201,7 +201,7 @@ function ranges(curves: readonly Curve[]): string {
   const zoneWords = zones.map(({ words }) => words).join(' / ');
   return `## Do the stated ranges hold?
 
-The half-widths that every prediction carries ([The range of a prediction](models/uncertainty.md)) are meant to hold nine of ten measured values. They are derived from this comparison: 1.645 times the RMS error by kind of construction and range of bands, rounded to whole dB. Half-widths in dB ${zoneWords}. "One left out": each curve is judged by half-widths that are derived without it.
+The half-widths that every prediction carries ([The range of a prediction](models/uncertainty.md)) are meant to hold nine of ten measured values. They are derived from this comparison: 1.645 times the RMS error by kind of construction and range of bands, and shipped in whole dB. Half-widths in dB ${zoneWords}. "One left out": each curve is judged by half-widths that are derived without it.
 
 ${table(['kind', 'curves', 'shipped', 'derived', 'values inside', 'one left out'], rows)}
 
