@@ -11,6 +11,8 @@ const smallestCosine = 1e-6;
 const coincidenceHalvings = 7;
 const secantPasses = 25;
 const fewestSteps = 32;
+/** Nodes of a first pass that only has to notice a peak: it turns the phase by half a turn, however narrow it is. */
+const fewestNodes = 14;
 const stepsPerRadian = 6;
 /** Half-width below which a peak is taken as this wide; it would hold no power worth counting. */
 const narrowest = 1e-10;
@@ -85,23 +87,24 @@ export function angleBreaks(stack: PreparedStack, from: number, to: number, foll
 
 /** Incident waves, times 2, that go with a transmitted wave of 1, in the order in which they were noted. */
 export class Incidents {
-  readonly re: Float64Array;
-  readonly im: Float64Array;
+  // Plain arrays: making a typed one of this size costs more than filling it.
+  readonly re: number[] = [];
+  readonly im: number[] = [];
   count = 0;
 
-  constructor(readonly capacity: number) {
-    this.re = new Float64Array(capacity);
-    this.im = new Float64Array(capacity);
-  }
+  constructor(readonly capacity: number) {}
 
   /** Notes those of the first `count` waves of the block for which there is room. */
   note({ airImpedance }: PreparedStack, count: number): void {
     const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = block;
-    for (let i = 0; i < count && this.count < this.capacity; i++, this.count++) {
+    const room = Math.min(count, this.capacity - this.count);
+    const { re, im } = this;
+    for (let i = 0, at = this.count; i < room; i++, at++) {
       const perCosine = airImpedance / cosine[i]!;
-      this.re[this.count] = pressureRe[i]! + velocityRe[i]! * perCosine;
-      this.im[this.count] = pressureIm[i]! + velocityIm[i]! * perCosine;
+      re[at] = pressureRe[i]! + velocityRe[i]! * perCosine;
+      im[at] = pressureIm[i]! + velocityIm[i]! * perCosine;
     }
+    this.count += Math.max(0, room);
   }
 }
 
@@ -119,10 +122,12 @@ export function hasSharpPeak({ re, im, count }: Incidents): boolean {
   return false;
 }
 
-/** Pieces that together have at least as many nodes as the scan has places, denser towards grazing incidence. */
+/** Pieces whose nodes are dense enough to notice every peak, denser towards grazing incidence. */
 export function pieceEdges(stack: PreparedStack, from: number, to: number, nodesPerPiece: number): number[] {
-  const pieces = Math.ceil((fewestSteps + stepsPerRadian * stack.depthPhase) / nodesPerPiece);
-  return Array.from({ length: pieces + 1 }, (_, i) => from + (to - from) * warp(i / pieces));
+  const pieces = Math.ceil((fewestNodes + stepsPerRadian * stack.turn) / nodesPerPiece);
+  const edges: number[] = [];
+  for (let i = 0; i <= pieces; i++) edges.push(from + (to - from) * warp(i / pieces));
+  return edges;
 }
 
 function warp(share: number): number {
@@ -134,7 +139,7 @@ function warp(share: number): number {
  * resonance goes at high frequencies, and closing in on every coincidence, next to which resonances crowd.
  */
 function scanPlaces(stack: PreparedStack, from: number, to: number): number[] {
-  const steps = fewestSteps + Math.ceil(stepsPerRadian * stack.depthPhase);
+  const steps = fewestSteps + Math.ceil(stepsPerRadian * stack.turn);
   const places: number[] = [];
   for (let i = 0; i <= steps; i++) {
     const share = i / steps;

@@ -26,7 +26,7 @@ const neper2 = 1.9082149292705877e-10 / stepsPerDoubling;
 const largestExponent = 700;
 
 /** Takes the first `count` waves of a block across a fluid layer whose constants start at `at`. */
-export type CrossFluid = (constants: Float64Array, at: number, wavenumber: number, count: number) => void;
+export type CrossFluid = (constants: readonly number[], at: number, wavenumber: number, count: number) => void;
 
 /**
  * What takes waves across a fluid layer of eight constants: real and imaginary part of s, of P and of t (with d between P
@@ -53,7 +53,7 @@ export function makeCrossFluid({
   const cosine = new Float64Array(blockSize);
   const growth = new Float64Array(blockSize);
 
-  function crossFluid(constants: Float64Array, at: number, wavenumber: number, count: number): void {
+  function crossFluid(constants: readonly number[], at: number, wavenumber: number, count: number): void {
     const thickness = constants[at + 4]!;
     const decay = constants[at + 7]!;
     takeRoots(constants, at, wavenumber * wavenumber, count);
@@ -63,7 +63,7 @@ export function makeCrossFluid({
   }
 
   /** k_z^2, 1/|k_z^2| and the sizes of both parts of k_z. */
-  function takeRoots(constants: Float64Array, at: number, traceSquared: number, count: number): void {
+  function takeRoots(constants: readonly number[], at: number, traceSquared: number, count: number): void {
     const alongRe = traceSquared * constants[at + 5]!;
     const alongIm = traceSquared * constants[at + 6]!;
     // By what is left at grazing incidence: nothing in free air, where a difference of two large numbers would lose digits.

@@ -36,16 +36,17 @@ export function integrateOverField(
   const table = field.kind === 'finite' ? radiationTable(stack.wavenumber, field.size) : undefined;
   const edges = pieceEdges(stack, from, 1, pointsPerPiece);
   const scan = new Incidents((edges.length - 1) * pointsPerPiece);
-  const integrand = (places: Float64Array, out: Float64Array) => {
-    block.cosine.set(places);
-    follow(pointsPerPiece);
-    scan.note(stack, pointsPerPiece);
-    response(pointsPerPiece, out);
-    for (let i = 0; i < pointsPerPiece; i++) {
+  const { cosine } = block;
+  const integrand = (places: Float64Array, count: number, out: Float64Array) => {
+    for (let i = 0; i < count; i++) cosine[i] = places[i]!;
+    follow(count);
+    scan.note(stack, count);
+    response(count, out);
+    for (let i = 0; i < count; i++) {
       const q = places[i]!;
       out[i]! *= table === undefined ? perSine * q : 2 * q * q * lookUpRadiation(table, q);
     }
-    for (let i = pointsPerPiece; i < components * pointsPerPiece; i++) out[i]! *= perSine;
+    for (let i = count; i < components * count; i++) out[i]! *= perSine;
   };
   const integrate = (breaks: readonly number[], isResolved?: () => boolean) =>
     integratePieces(integrand, components, breaks, angularTolerance, angularEvaluationLimit, isResolved);

@@ -46,6 +46,7 @@ export function fixedRuleTransmissionLoss(
   const cosines = Float64Array.from(rule.nodes, (x) => from + half * (1 + x));
   const weights = Float64Array.from(rule.weights, (weight, i) => half * weight * perSine * cosines[i]!);
   const shares = new Float64Array(blockSize);
+  const { cosine } = block;
   return asTransmissionLoss(
     thirdOctaveBands.map((band) => {
       let sum = 0;
@@ -57,7 +58,7 @@ export function fixedRuleTransmissionLoss(
           const stack = prepareStack(inPlace, hz, air, motion.losses);
           for (let start = 0; start < angles; start += blockSize) {
             const count = Math.min(blockSize, angles - start);
-            for (let i = 0; i < count; i++) block.cosine[i] = cosines[start + i]!;
+            for (let i = 0; i < count; i++) cosine[i] = cosines[start + i]!;
             followTransmittedBlock(stack, count);
             transmittedShares(stack, count, shares);
             for (let i = 0; i < count; i++) {

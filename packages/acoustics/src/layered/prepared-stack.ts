@@ -1,7 +1,8 @@
 import type { Air } from '../air/air-properties.js';
 import { type Complex, complex, divide, multiply } from '../math/complex.js';
-import { criticalFrequency } from '../panels/critical-frequency.js';
-import { shearParameter } from '../panels/shear-parameter.js';
+import { bendingStiffness } from '../panels/bending-stiffness.js';
+import { criticalFrequencyOf } from '../panels/critical-frequency.js';
+import { shearParameterOf } from '../panels/shear-parameter.js';
 import { limpFrame } from '../porous/limp-frame.js';
 import { mikiPorous } from '../porous/miki-porous.js';
 import type { PorousMedium } from '../porous/porous-medium.js';
@@ -18,13 +19,15 @@ export type PreparedStack = {
   /** Operations from the far side to the near side. */
   readonly operations: Int8Array;
   /** `stride` numbers per operation. */
-  readonly constants: Float64Array;
+  readonly constants: readonly number[];
   readonly wavenumber: number;
   readonly airImpedance: number;
   /** Which operation holds which layer; -1 for a layer of no thickness. */
   readonly operationOfLayer: readonly number[];
-  /** Total k d of the fluid layers, rad: how often the stack can resonate across its depth. */
+  /** Total k d of the fluid layers, rad. */
   readonly depthPhase: number;
+  /** By how much the phase across the fluid layers changes from normal to grazing incidence, rad. */
+  readonly turn: number;
   /**
    * Powers computed from the waves at the near side must be multiplied by this: thick dense fibre weakens sound beyond the
    * range of numbers, so the waves are kept small on the way by what the fibre takes at normal incidence.
@@ -86,12 +89,14 @@ export function screenImpedance(layer: Layer & { kind: 'screen' }, hz: number): 
 export function prepareStack(layers: readonly Layer[], hz: number, air: Air, losses: GapLosses): PreparedStack {
   // Sheets that lie on each other share an operation, so that there may be fewer operations than layers.
   const operations = new Int8Array(layers.length);
-  const constants = new Float64Array(stride * layers.length);
+  // A plain array: making a typed one of this size costs more than filling it.
+  const constants = new Array<number>(stride * layers.length).fill(0);
   const operationOfLayer = new Array<number>(layers.length).fill(-1);
   const omega = 2 * Math.PI * hz;
   const airWavenumber = omega / air.soundSpeed;
   let count = 0;
   let depthPhase = 0;
+  let turn = 0;
   let takenOut = 0;
   for (let index = layers.length - 1; index >= 0; index--) {
     const layer = layers[index]!;
@@ -110,6 +115,7 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
         constants[at + 5] = gap.trace.re * share;
         constants[at + 6] = gap.trace.im * share;
       }
+      turn += turnAcross(constants, at, airWavenumber);
     } else if (layer.kind === 'porous') {
       const { characteristicImpedance, wavenumber } = mediumOf(layer, hz, air);
       const square = multiply(wavenumber, wavenumber);
@@ -122,18 +128,21 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
       putFluid(constants, at, square, product, layer.thickness);
       constants[at + 5] = share;
       constants[at + 7] = decay;
+      turn += turnAcross(constants, at, airWavenumber);
     } else {
       if (count === 0 || operations[count - 1] !== series) operations[count++] = series;
       const at = stride * (count - 1);
       if (layer.kind === 'plate') {
-        const mass = omega * layer.thickness * layer.density;
-        const ratio = hz / criticalFrequency(layer, air);
+        const surfaceMass = layer.thickness * layer.density;
+        const stiffness = bendingStiffness(layer);
+        const mass = omega * surfaceMass;
+        const ratio = hz / criticalFrequencyOf(surfaceMass, stiffness, air);
         const bending = mass * ratio * ratio;
         constants[at + 1]! += mass;
         if (bending > 0) {
           // Sheets that bend together share one reduction by shear: the mean, weighted with their stiffness.
           const before = -constants[at + 3]!;
-          const own = shearParameter(layer, hz, air);
+          const own = shearParameterOf(layer, stiffness, hz, air);
           constants[at + 4] = (constants[at + 4]! * before + own * bending) / (before + bending);
         }
         constants[at + 2]! += bending * layer.lossFactor;
@@ -155,13 +164,14 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
     airImpedance: air.impedance,
     operationOfLayer,
     depthPhase,
+    turn,
     attenuation: Math.exp(-2 * takenOut),
     coincidences: coincidencesOf(operations, constants, count),
   };
 }
 
 /** Where the mass and the bending of a leaf cancel: mass (1 + s sin^2(theta)) = bending sin^4(theta). */
-function coincidencesOf(operations: Int8Array, constants: Float64Array, count: number): readonly number[] {
+function coincidencesOf(operations: Int8Array, constants: number[], count: number): readonly number[] {
   let found = nothing;
   for (let index = 0; index < count; index++) {
     const mass = constants[index * stride + 1]!;
@@ -178,10 +188,26 @@ function coincidencesOf(operations: Int8Array, constants: Float64Array, count: n
 
 const nothing: readonly number[] = [];
 
-function putFluid(constants: Float64Array, at: number, square: Complex, product: Complex, thickness: number): void {
+function putFluid(constants: number[], at: number, square: Complex, product: Complex, thickness: number): void {
   constants[at] = square.re;
   constants[at + 1] = square.im;
   constants[at + 2] = product.re;
   constants[at + 3] = product.im;
   constants[at + 4] = thickness;
+}
+
+/** Change of Re(k_z) d of a fluid layer from normal to grazing incidence, rad. */
+function turnAcross(constants: readonly number[], at: number, wavenumber: number): number {
+  const re = constants[at]!;
+  const im = constants[at + 1]!;
+  const traceSquared = wavenumber * wavenumber;
+  const grazing = realRoot(re - traceSquared * constants[at + 5]!, im - traceSquared * constants[at + 6]!);
+  return Math.abs(realRoot(re, im) - grazing) * constants[at + 4]!;
+}
+
+/** Real part of the root of a complex number. */
+function realRoot(re: number, im: number): number {
+  const size = Math.sqrt(re * re + im * im);
+  const larger = Math.sqrt((size + Math.abs(re)) / 2);
+  return re >= 0 || larger === 0 ? larger : Math.abs(im) / (2 * larger);
 }

@@ -40,7 +40,7 @@ export function typescriptKernel(buffer = new ArrayBuffer(blockBytes)): WaveKern
    * Masses, bending stiffnesses and cloths that move together, with the five numbers of the operation a to e:
    * Z = a + j b + (c + j d) sin^4(theta)/(1 + e sin^2(theta)).
    */
-  function crossSeries(constants: Float64Array, at: number, count: number): void {
+  function crossSeries(constants: readonly number[], at: number, count: number): void {
     const re = constants[at]!;
     const im = constants[at + 1]!;
     const bendRe = constants[at + 2]!;

@@ -23,10 +23,15 @@ export type Integrand = (x: number, out: Float64Array) => void;
 /** Points of one application of the rule. */
 export const pointsPerPiece = 15;
 
-/** The same at `pointsPerPiece` places at once, in rising order: component c at place i goes to out[pointsPerPiece c + i]. */
-export type PieceIntegrand = (places: Float64Array, out: Float64Array) => void;
+/** Pieces whose points are asked for at once. */
+const piecesAtOnce = 4;
+/** Most places at which an integrand is asked at once. */
+export const mostPlaces = piecesAtOnce * pointsPerPiece;
 
-type Piece = { from: number; to: number; values: Float64Array; errors: Float64Array };
+/** The same at the first `count` of some places at once, in rising order: component c at place i goes to out[count c + i]. */
+export type PieceIntegrand = (places: Float64Array, count: number, out: Float64Array) => void;
+
+type Piece = { from: number; to: number; values: number[]; errors: number[] };
 
 /**
  * Integrates several components at once over consecutive intervals given by `breaks`, with error control on each
@@ -45,17 +50,17 @@ export function integrateAdaptive(
   maximumEvaluations: number,
 ): AdaptiveResult {
   const one = new Float64Array(components);
-  const piecewise: PieceIntegrand = (places, out) => {
-    for (let i = 0; i < pointsPerPiece; i++) {
+  const piecewise: PieceIntegrand = (places, count, out) => {
+    for (let i = 0; i < count; i++) {
       integrand(places[i]!, one);
-      for (let c = 0; c < components; c++) out[pointsPerPiece * c + i] = one[c]!;
+      for (let c = 0; c < components; c++) out[count * c + i] = one[c]!;
     }
   };
   return integratePieces(piecewise, components, breaks, tolerance, maximumEvaluations)!;
 }
 
 /**
- * The same for an integrand that is evaluated at all places of a piece at once. `isResolved`, asked once after the first
+ * The same for an integrand that is evaluated at the places of several pieces at once. `isResolved`, asked once after the first
  * pass over the breaks, can reject them: then nothing is returned.
  */
 export function integratePieces(
@@ -67,13 +72,9 @@ export function integratePieces(
   isResolved?: () => boolean,
 ): AdaptiveResult | undefined {
   const pieces: Piece[] = [];
-  const totals = new Float64Array(components);
-  const errors = new Float64Array(components);
+  const totals = new Array<number>(components).fill(0);
+  const errors = new Array<number>(components).fill(0);
   let evaluations = 0;
-  const measure = (from: number, to: number): Piece => {
-    evaluations += pointsPerPiece;
-    return applyRule(integrand, components, from, to);
-  };
   const count = (piece: Piece, sign: 1 | -1) => {
     for (let c = 0; c < components; c++) {
       totals[c]! += sign * piece.values[c]!;
@@ -81,10 +82,13 @@ export function integratePieces(
     }
   };
   for (let i = 0; i + 1 < breaks.length; i++) {
-    if (!(breaks[i + 1]! > breaks[i]!)) continue;
-    const piece = measure(breaks[i]!, breaks[i + 1]!);
-    pieces.push(piece);
-    count(piece, 1);
+    if (breaks[i + 1]! > breaks[i]!) pieces.push(emptyPiece(breaks[i]!, breaks[i + 1]!));
+  }
+  for (let start = 0; start < pieces.length; start += piecesAtOnce) {
+    const end = Math.min(start + piecesAtOnce, pieces.length);
+    applyRule(integrand, components, pieces, start, end);
+    evaluations += (end - start) * pointsPerPiece;
+    for (let i = start; i < end; i++) count(pieces[i]!, 1);
   }
   if (isResolved !== undefined && !isResolved()) return undefined;
   const isGood = () => {
@@ -110,15 +114,17 @@ export function integratePieces(
     const piece = pieces[worst]!;
     const middle = (piece.from + piece.to) / 2;
     if (!(middle > piece.from && middle < piece.to)) break;
-    const left = measure(piece.from, middle);
-    const right = measure(middle, piece.to);
+    const left = emptyPiece(piece.from, middle);
+    const right = emptyPiece(middle, piece.to);
+    applyRule(integrand, components, [left, right], 0, 2);
+    evaluations += 2 * pointsPerPiece;
     count(piece, -1);
     count(left, 1);
     count(right, 1);
     pieces[worst] = left;
     pieces.push(right);
   }
-  return { values: Array.from(totals), evaluations, converged: isGood() };
+  return { values: totals, evaluations, converged: isGood() };
 }
 
 /** All 15 nodes in rising order with their weights; the Gauss weights are 0 where that rule has no node. */
@@ -128,26 +134,42 @@ const risingKronrod = mirrored(kronrodWeights);
 const risingGauss = mirrored(nodes.map((_, i) => (i % 2 === 1 ? gaussWeights[(i - 1) / 2]! : 0)));
 
 const mostComponents = 8;
-const places = new Float64Array(pointsPerPiece);
-const results = new Float64Array(pointsPerPiece * mostComponents);
+const places = new Float64Array(mostPlaces);
+const results = new Float64Array(mostPlaces * mostComponents);
 
-function applyRule(integrand: PieceIntegrand, components: number, from: number, to: number): Piece {
-  const centre = (from + to) / 2;
-  const half = (to - from) / 2;
-  for (let i = 0; i < pointsPerPiece; i++) places[i] = centre + half * risingNodes[i]!;
-  integrand(places, results);
-  const values = new Float64Array(components);
-  const errors = new Float64Array(components);
-  for (let c = 0; c < components; c++) {
-    let kronrod = 0;
-    let gauss = 0;
-    for (let i = 0; i < pointsPerPiece; i++) {
-      const value = results[pointsPerPiece * c + i]!;
-      kronrod += risingKronrod[i]! * value;
-      gauss += risingGauss[i]! * value;
-    }
-    values[c] = kronrod * half;
-    errors[c] = Math.abs(kronrod - gauss) * half;
+function emptyPiece(from: number, to: number): Piece {
+  return { from, to, values: [], errors: [] };
+}
+
+/** Fills the pieces from index `start` up to, not including, `end`. */
+function applyRule(
+  integrand: PieceIntegrand,
+  components: number,
+  pieces: readonly Piece[],
+  start: number,
+  end: number,
+): void {
+  const count = (end - start) * pointsPerPiece;
+  for (let index = start, at = 0; index < end; index++) {
+    const { from, to } = pieces[index]!;
+    const centre = (from + to) / 2;
+    const half = (to - from) / 2;
+    for (let i = 0; i < pointsPerPiece; i++, at++) places[at] = centre + half * risingNodes[i]!;
   }
-  return { from, to, values, errors };
+  integrand(places, count, results);
+  for (let c = 0; c < components; c++) {
+    for (let index = start, at = count * c; index < end; index++) {
+      const piece = pieces[index]!;
+      const half = (piece.to - piece.from) / 2;
+      let kronrod = 0;
+      let gauss = 0;
+      for (let i = 0; i < pointsPerPiece; i++, at++) {
+        const value = results[at]!;
+        kronrod += risingKronrod[i]! * value;
+        gauss += risingGauss[i]! * value;
+      }
+      piece.values.push(kronrod * half);
+      piece.errors.push(Math.abs(kronrod - gauss) * half);
+    }
+  }
 }

@@ -11,7 +11,8 @@ export const prandtlNumber = 0.71;
  */
 export function airViscosity(air: Air): number {
   const kelvin = air.temperature + 273.15;
-  return (1.716e-5 * (kelvin / 273.15) ** 1.5 * (273.15 + 110.4)) / (kelvin + 110.4);
+  const ratio = kelvin / 273.15;
+  return (1.716e-5 * ratio * Math.sqrt(ratio) * (273.15 + 110.4)) / (kelvin + 110.4);
 }
 
 /** Ratio of the specific heats as it follows from density, speed of sound and pressure. */

@@ -14,7 +14,11 @@ const shearFactor = 5 / 6;
  * kappa (from memory). Rotary inertia is left out; valid while the thickness is below half a bending wavelength or so.
  */
 export function shearParameter(plate: Plate, hz: number, air: Air): number {
-  const stiffness = bendingStiffness(plate);
+  return shearParameterOf(plate, bendingStiffness(plate), hz, air);
+}
+
+/** The same for a plate whose bending stiffness in N m is known. */
+export function shearParameterOf(plate: Plate, stiffness: number, hz: number, air: Air): number {
   if (stiffness === 0) return 0;
   const modulus = plate.shearModulus ?? plate.youngsModulus / (2 * (1 + plate.poissonRatio));
   const wavenumber = (2 * Math.PI * hz) / air.soundSpeed;
