@@ -36,7 +36,9 @@ export function judged({
     limit,
     unit,
     margin,
-    withinRange: value.low < limit && limit < value.high,
+    // One end of the range meets the limit and the other misses it; exactly at the limit is met.
+    withinRange:
+      sense === 'at-most' ? value.low <= limit && limit < value.high : value.low < limit && limit <= value.high,
     limitedBy: limitedBy ?? null,
     explanation,
   };
