@@ -4,6 +4,6 @@ export type AirZones = {
   readonly volumes: readonly number[];
   /** `between[i][j]`: airflow from zone i into zone j, m3/s. */
   readonly between: readonly (readonly number[])[];
-  /** Airflow from outside into each zone, m3/s. The same balance leaves it, so nothing more need be said of it. */
+  /** Airflow from outside into each zone, m3/s. What a zone gets and doesn't give to others leaves it for outside; it can't give more than it gets. */
   readonly fromOutside: readonly number[];
 };

@@ -1,4 +1,5 @@
 import { requireNumber } from '../errors/require-number.js';
+import { requireConcentration } from './require-concentration.js';
 
 /** Carbon dioxide in one well-mixed space with one air supply. */
 export type Co2Balance = {
@@ -16,9 +17,9 @@ export type Co2Balance = {
 
 /** Rejects a balance with a quantity that can't be. */
 export function requireCo2Balance({ start, supply, generation, flow, volume }: Co2Balance): void {
-  requireNumber('CO2 at the start', start, { atLeast: 0 });
-  requireNumber('CO2 of the supply air', supply, { atLeast: 0 });
-  requireNumber('CO2 generation', generation, { atLeast: 0 });
-  requireNumber('airflow', flow, { atLeast: 0 });
-  requireNumber('air volume', volume, { above: 0 });
+  requireConcentration('CO2 at the start', start);
+  requireConcentration('CO2 of the supply air', supply);
+  requireNumber('CO2 generation', generation, { atLeast: 0, unit: 'cubic metres per second' });
+  requireNumber('airflow', flow, { atLeast: 0, unit: 'cubic metres per second' });
+  requireNumber('air volume', volume, { above: 0, unit: 'cubic metres' });
 }

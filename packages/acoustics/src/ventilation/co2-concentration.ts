@@ -1,5 +1,6 @@
 import { requireNumber } from '../errors/require-number.js';
 import { type Co2Balance, requireCo2Balance } from './co2-balance.js';
+import { requireConcentration } from './require-concentration.js';
 
 /**
  * Carbon dioxide concentration after a time.
@@ -9,7 +10,7 @@ import { type Co2Balance, requireCo2Balance } from './co2-balance.js';
  * Source: mass balance of a well-mixed space, exact solution (common practice).
  * Valid: for constant generation and flow and complete mixing. A short circuit from supply to exhaust leaves the
  * performer with more than this, leaks and the opening of the door with less.
- * Errors: ArgumentError for a quantity that can't be.
+ * Errors: ArgumentError for a quantity that can't be, or a time after which there would be more carbon dioxide than air.
  *
  * @example
  * ```ts
@@ -20,11 +21,13 @@ import { type Co2Balance, requireCo2Balance } from './co2-balance.js';
  */
 export function co2Concentration({ seconds, ...balance }: Co2Balance & { readonly seconds: number }): number {
   requireCo2Balance(balance);
-  requireNumber('time', seconds, { atLeast: 0 });
+  requireNumber('time', seconds, { atLeast: 0, unit: 'seconds' });
   const { start, supply, generation, flow, volume } = balance;
   const exponent = (flow * seconds) / volume;
   const renewed = -Math.expm1(-exponent);
   // Where hardly any air has been renewed, (1 - e^-x)/x is 1, and no division by a vanishing flow is left.
   const produced = (1e6 * generation * seconds * (exponent === 0 ? 1 : renewed / exponent)) / volume;
-  return start + (supply - start) * renewed + produced;
+  const reached = start + (supply - start) * renewed + produced;
+  requireConcentration(`CO2 after ${seconds} s`, reached);
+  return reached;
 }

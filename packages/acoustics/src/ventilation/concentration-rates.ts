@@ -1,5 +1,5 @@
 import type { AirZones } from './air-zones.js';
-import type { ZoneLoad } from './zone-concentrations.js';
+import type { ZoneLoad } from './zone-load.js';
 import { type ZoneRates, zoneRatesOfAir } from './zone-rates.js';
 
 /** Rates of the balance of carbon dioxide in several zones; equation and units as in `zoneConcentrations`. */

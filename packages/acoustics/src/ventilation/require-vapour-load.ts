@@ -2,7 +2,7 @@ import { requireNumber } from '../errors/require-number.js';
 import type { AirZones } from './air-zones.js';
 import { requireAirZones } from './require-air-zones.js';
 import { requireZoneList } from './require-zone-list.js';
-import type { VapourLoad } from './zone-vapour.js';
+import type { VapourLoad } from './vapour-load.js';
 
 /** Rejects zones and a load whose lists don't fit together or hold a quantity that can't be. */
 export function requireVapourLoad(zones: AirZones, { outside, generation }: VapourLoad): void {

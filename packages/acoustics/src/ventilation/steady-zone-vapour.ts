@@ -1,8 +1,8 @@
 import type { AirZones } from './air-zones.js';
 import { requireVapourLoad } from './require-vapour-load.js';
 import { steadyZones } from './steady-zones.js';
+import type { VapourLoad } from './vapour-load.js';
 import { vapourRates } from './vapour-rates.js';
-import type { VapourLoad } from './zone-vapour.js';
 
 /**
  * Water vapour that the air of several zones holds in the long run, kg/m3; null when no air from outside gets to one of

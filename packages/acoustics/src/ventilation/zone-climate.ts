@@ -1,8 +1,9 @@
 import type { Air } from '../air/air-properties.js';
 import { relativeHumidityOfVapour } from '../air/relative-humidity-of-vapour.js';
 import type { HeatLoad, ThermalZones } from './thermal-zones.js';
+import type { VapourLoad } from './vapour-load.js';
 import { zoneTemperatures } from './zone-temperatures.js';
-import { type VapourLoad, zoneVapour } from './zone-vapour.js';
+import { zoneVapour } from './zone-vapour.js';
 
 /** Temperature and moisture of the air of each zone. */
 export type ZoneClimate = {

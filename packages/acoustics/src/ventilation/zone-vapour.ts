@@ -3,15 +3,8 @@ import { advanceZones } from './advance-zones.js';
 import type { AirZones } from './air-zones.js';
 import { requireVapourLoad } from './require-vapour-load.js';
 import { requireZoneList } from './require-zone-list.js';
+import type { VapourLoad } from './vapour-load.js';
 import { vapourRates } from './vapour-rates.js';
-
-/** Water vapour given off in each zone, and that of the air outside. */
-export type VapourLoad = {
-  /** Vapour in the air outside, kg/m3; see `vapourDensity`. */
-  readonly outside: number;
-  /** Vapour given off in each zone, kg/s. */
-  readonly generation: readonly number[];
-};
 
 /**
  * Water vapour in the air of several zones after a time, kg/m3.
@@ -25,6 +18,6 @@ export type VapourLoad = {
 export function zoneVapour(zones: AirZones, load: VapourLoad, start: readonly number[], seconds: number): number[] {
   requireVapourLoad(zones, load);
   requireZoneList('start', 'water vapour at the start in', start, zones.volumes.length, { atLeast: 0 });
-  requireNumber('time', seconds, { atLeast: 0 });
+  requireNumber('time', seconds, { atLeast: 0, unit: 'seconds' });
   return advanceZones(vapourRates(zones, load), start, seconds);
 }

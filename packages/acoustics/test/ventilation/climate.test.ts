@@ -54,7 +54,12 @@ const built = ({
   volumes: [40, 3.7, 12],
   heatCapacities: [2e5, 3e4, 6e4],
   between,
-  fromOutside,
+  // No zone gives more air than it gets.
+  fromOutside: fromOutside.map((drawn, zone) => {
+    const others = [0, 1, 2].filter((other) => other !== zone);
+    const short = others.reduce((sum, other) => sum + between[zone]![other]! - between[other]![zone]!, 0);
+    return drawn + Math.max(0, short);
+  }),
   conductances: [
     [0, ab!, ac!],
     [ab!, 0, bc!],

@@ -9,7 +9,7 @@ const balance = fc.record({
   start: fc.double({ min: 380, max: 3000, noNaN: true }),
   supply: fc.double({ min: 380, max: 1500, noNaN: true }),
   generation: fc.double({ min: 1e-6, max: 3e-5, noNaN: true }),
-  flow: fc.double({ min: 1e-6, max: 0.1, noNaN: true }),
+  flow: fc.double({ min: 1e-4, max: 0.1, noNaN: true }),
   volume: fc.double({ min: 0.5, max: 100, noNaN: true }),
 });
 

@@ -13,13 +13,17 @@ interface Balance {
 const curvePoints = 120;
 /** Times beyond a day are "never" in a booth. */
 const longestMinutes = 24 * 60;
+/** ppm of air that is nothing but CO2: the balance of a crowd in a closed box ends there. */
+const pureGas = 1e6;
 
 /** CO2 over the session, and the minutes until each of four levels is passed. */
 export function co2Curve(balance: Balance, fan: AirCurve['fan'], sessionMinutes: number): AirCurve {
   const step = Math.max(1, Math.ceil(sessionMinutes / curvePoints));
   const minutes = Array.from({ length: Math.floor(sessionMinutes / step) + 1 }, (_, index) => index * step);
   if ((minutes.at(-1) ?? 0) < sessionMinutes) minutes.push(sessionMinutes);
-  const at = (minute: number) => co2Concentration({ ...balance, seconds: minute * 60 });
+  const full = co2TimeTo({ ...balance, threshold: pureGas }) ?? Number.POSITIVE_INFINITY;
+  const at = (minute: number) =>
+    minute * 60 < full ? co2Concentration({ ...balance, seconds: minute * 60 }) : pureGas;
   return {
     fan,
     flowM3PerS: balance.flow,

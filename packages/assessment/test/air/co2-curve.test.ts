@@ -21,3 +21,10 @@ it('co2Curve(balance) says never for a level that takes longer than a day', () =
 it('co2Curve(balance) is there from the start where the supply air already is', () => {
   expect(co2Curve({ ...balance, start: 1200, supply: 1200 }, 'off', 60).minutesTo['1000']).toBe(0);
 });
+
+it('co2Curve(balance) of a crowd in a closed box ends at air that is all CO2', () => {
+  const curve = co2Curve({ ...balance, generation: 100 * balance.generation }, 'off', 24 * 60);
+  expect(curve.endPpm).toBe(1e6);
+  expect(Math.max(...curve.ppm)).toBe(1e6);
+  expect(curve.ppm[1]).toBeLessThan(1e6);
+});
