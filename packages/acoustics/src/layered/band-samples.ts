@@ -1,4 +1,5 @@
 import type { Band } from '../bands/bands.js';
+import { ArgumentError } from '../errors/argument-error.js';
 
 /** Sample frequencies per third-octave band; the tests show what more of them would change. */
 export const defaultSamplesPerBand = 8;
@@ -6,10 +7,11 @@ export const defaultSamplesPerBand = 8;
 /**
  * Frequencies inside a band at which a quantity is averaged, Hz: the middles of `count` steps of equal ratio, because a
  * band of noise with equal energy per ratio is what a measurement hears.
+ * Errors: ArgumentError when `count` is not a whole number above 0.
  */
 export function bandSamples(band: Band, count: number): number[] {
   if (!(Number.isInteger(count) && count > 0)) {
-    throw new RangeError(`samples per band are ${count}, expected a whole number above 0`);
+    throw new ArgumentError('number of samples per band', count, 'a whole number above 0');
   }
   const ratio = band.upper / band.lower;
   return Array.from({ length: count }, (_, i) => band.lower * ratio ** ((i + 0.5) / count));

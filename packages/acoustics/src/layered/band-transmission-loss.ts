@@ -1,9 +1,10 @@
 import type { TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption } from './air-gap-fluid.js';
 import { bandMeans } from './band-means.js';
+import { checkSurroundings, checkWallLayers } from './check-wall.js';
 import { type FieldConditions, gapLosses, transmissionWith } from './diffuse-transmission-loss.js';
-import { checkField } from './field-integral.js';
-import { checkLayers, type Layer } from './layer.js';
+import type { Layer } from './layer.js';
+import { lossesOfCoefficients } from './loss-of-coefficient.js';
 
 /** Surroundings of a wall, and how finely each band is sampled. */
 export type BandConditions = FieldConditions & {
@@ -16,18 +17,20 @@ export type BandConditions = FieldConditions & {
  *
  * Equation: R = -10 lg of the mean of tau_d over the band, found by `bandMeans`, since a measured band is a sum of
  * energy. Source and validity as in `diffuseTransmission`.
- * See also: `wallTransmissionLoss` for a wall with studs.
+ * For a wall as built use `wallTransmissionLoss`, which differs by three things left out here: the modes of a single leaf
+ * (`resonantTransmission`), the small differences between leaves that are twins on paper (`unlikeLeaves`), and studs. With
+ * several unlike leaves and no studs both give the same.
+ * Errors: ArgumentError for a list without layers, a layer, air or field that cannot be, or a number of samples that is not
+ * a whole number above 0.
  */
-export function bandTransmissionLoss(
-  layers: readonly Layer[],
-  { air, field, rimAbsorption = defaultRimAbsorption, samplesPerBand }: BandConditions,
-): TransmissionLoss {
-  checkLayers(layers);
-  checkField(field);
+export function bandTransmissionLoss(layers: readonly Layer[], conditions: BandConditions): TransmissionLoss {
+  checkWallLayers(layers);
+  checkSurroundings(conditions);
+  const { air, field, rimAbsorption = defaultRimAbsorption, samplesPerBand } = conditions;
   const losses = gapLosses(layers, field, rimAbsorption, air);
   const [means] = bandMeans((hz) => {
     const { coefficient, converged } = transmissionWith(layers, hz, air, field, losses);
     return { values: [coefficient], converged };
   }, samplesPerBand);
-  return means!.map((mean) => -10 * Math.log10(mean)) as readonly number[] as TransmissionLoss;
+  return lossesOfCoefficients(means!);
 }

@@ -2,11 +2,13 @@ import type { Air } from '../air/air-properties.js';
 import { requireNumber } from '../errors/require-number.js';
 import type { TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption, type GapLosses, rimLossRate } from './air-gap-fluid.js';
+import { checkSurroundings, checkWallLayers } from './check-wall.js';
 import { builtIn } from './edge-loss.js';
-import { checkField, integrateOverField } from './field-integral.js';
+import { integrateOverField } from './field-integral.js';
 import { grainDirections } from './grain-directions.js';
 import { byLateralMotion } from './lateral-motion.js';
-import { checkLayers, type Field, type Layer, type PanelSize } from './layer.js';
+import type { Field, Layer, PanelSize } from './layer.js';
+import { lossOfCoefficient } from './loss-of-coefficient.js';
 import { prepareStack } from './prepared-stack.js';
 import { followTransmittedBlock, transmittedShares } from './transmission-coefficient.js';
 
@@ -36,14 +38,16 @@ export type DiffuseTransmission = {
  * adds for a single leaf. Cavities hold standing waves as `lateralMotion` says; air gaps are damped by friction and, in a
  * panel of finite size, at their rim; plates lose at their edges (`edgeLossFactor`); a grain is summed over its directions.
  * `converged` is false when the error estimate of the integration did not come below 0.02 dB within its limit.
+ * Errors: ArgumentError for a list without layers, or a layer, air, field or frequency that cannot be.
  */
 export function diffuseTransmission(
   layers: readonly Layer[],
   hz: number,
-  { air, field, rimAbsorption = defaultRimAbsorption }: FieldConditions,
+  conditions: FieldConditions,
 ): DiffuseTransmission {
-  checkLayers(layers);
-  checkField(field);
+  checkWallLayers(layers);
+  checkSurroundings(conditions);
+  const { air, field, rimAbsorption = defaultRimAbsorption } = conditions;
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   return transmissionWith(layers, hz, air, field, gapLosses(layers, field, rimAbsorption, air));
 }
@@ -106,7 +110,7 @@ export function diffuseTransmissionLoss(
   return hz.map((frequency) => {
     const result = diffuseTransmission(layers, frequency, conditions);
     expectConverged(result.converged, frequency);
-    return -10 * Math.log10(result.coefficient);
+    return lossOfCoefficient(result.coefficient);
   }) as readonly number[] as TransmissionLoss;
 }
 

@@ -71,18 +71,26 @@ export const fieldIncidenceAngleDeg = 78;
 
 /**
  * Rejects layers that cannot exist.
- * Errors: ArgumentError that names the layer by its place from outside, what was found and what was expected.
+ * Errors: ArgumentError that names the layer by its place from outside, what was found and what was expected; also for
+ * what is no layer or of an unknown kind.
  */
 export function checkLayers(layers: readonly Layer[]): void {
-  layers.forEach((layer, index) => {
+  if (!Array.isArray(layers)) throw new ArgumentError('layers of the wall', layers, 'a list of layers');
+  for (let index = 0; index < layers.length; index++) {
+    const layer: unknown = layers[index];
+    if (typeof layer !== 'object' || layer === null) {
+      throw new ArgumentError(`layer ${index + 1}`, layer, `a layer with kind ${layerKindWords}`);
+    }
     try {
-      checkLayer(layer);
+      checkLayer(layer as Layer);
     } catch (error) {
       if (!(error instanceof ArgumentError)) throw error;
       throw new ArgumentError(`layer ${index + 1}: ${error.argument}`, error.value, error.allowed);
     }
-  });
+  }
 }
+
+const layerKindWords = 'plate, limp-sheet, air-gap, porous or screen';
 
 function checkLayer(layer: Layer): void {
   switch (layer.kind) {
@@ -105,5 +113,8 @@ function checkLayer(layer: Layer): void {
       if (layer.surfaceMass !== undefined) {
         requireNumber('surface mass', layer.surfaceMass, { atLeast: 0, unit: 'kg/m2' });
       }
+      return;
+    default:
+      throw new ArgumentError('kind', (layer as { kind?: unknown }).kind, layerKindWords);
   }
 }

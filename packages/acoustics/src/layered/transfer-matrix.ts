@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import {
   add,
   type Complex,
@@ -31,6 +32,7 @@ const identity: Matrix2 = { a: one, b: zero, c: zero, d: one };
  * Z = Z_c k_p/k_z; an air gap with the friction of `airGapFluid` unless `losses` says otherwise.
  * Source: common practice, J.F. Allard, N. Atalla: Propagation of Sound in Porous Media, 2nd ed. (2009), ch. 11.
  * Valid for layers of infinite extent; porous layers are fluids, so their frame carries no stress.
+ * Errors: ArgumentError for a layer that cannot exist, a frequency that is not above 0 or a sine outside 0 .. 1.
  */
 export function transferMatrix(
   layer: Layer,
@@ -39,6 +41,13 @@ export function transferMatrix(
   air: Air,
   losses: GapLosses = frictionOnly,
 ): Matrix2 {
+  checkLayers([layer]);
+  return matrixOf(layer, hz, sinTheta, air, losses);
+}
+
+function matrixOf(layer: Layer, hz: number, sinTheta: number, air: Air, losses: GapLosses): Matrix2 {
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
+  requireNumber('sine of the angle of incidence', sinTheta, { atLeast: 0, atMost: 1 });
   if (!isPresent(layer)) return identity;
   switch (layer.kind) {
     case 'plate':
@@ -84,7 +93,7 @@ export function stackMatrix(
   losses: GapLosses = frictionOnly,
 ): Matrix2 {
   checkLayers(layers);
-  return layers.map((layer) => transferMatrix(layer, hz, sinTheta, air, losses)).reduce(multiplyMatrices, identity);
+  return layers.map((layer) => matrixOf(layer, hz, sinTheta, air, losses)).reduce(multiplyMatrices, identity);
 }
 
 function multiplyMatrices(m: Matrix2, n: Matrix2): Matrix2 {

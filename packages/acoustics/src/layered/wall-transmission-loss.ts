@@ -5,14 +5,16 @@ import type { TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption, frictionOnly, type GapLosses, rimLossRate } from './air-gap-fluid.js';
 import { bandMeans } from './band-means.js';
 import type { BandConditions } from './band-transmission-loss.js';
+import { checkSurroundings, checkWallLayers } from './check-wall.js';
 import { expectConverged, gapLosses, transmissionWith } from './diffuse-transmission-loss.js';
 import { builtIn, leafInPlace } from './edge-loss.js';
-import { checkField, integrateOverField } from './field-integral.js';
+import { integrateOverField } from './field-integral.js';
 import { connectionTransmission, couplingLossFactor } from './frame-connection.js';
 import { grainDirections } from './grain-directions.js';
 import { byLateralMotion } from './lateral-motion.js';
-import { checkLayers, type Field, type Layer, type LineConnection, type Wall } from './layer.js';
+import type { Field, Layer, LineConnection, Wall } from './layer.js';
 import { type Leaf, leafAt } from './leaf.js';
+import { lossesOfCoefficients } from './loss-of-coefficient.js';
 import { isPresent, type PreparedStack, prepareStack } from './prepared-stack.js';
 import { resonantTransmission } from './resonant-transmission.js';
 import { followTransmittedBlock, perIncidentPressures } from './transmission-coefficient.js';
@@ -41,8 +43,15 @@ export type WallTransmissionLoss = {
  * Equation: tau = tau_airborne + Sum tau_stud, the first as in `bandTransmissionLoss` for leaves that differ as real ones
  * do (`unlikeLeaves`), with the modes of a single leaf by `resonantTransmission`; the studs as in `connectionTransmission`. When the driven leaf of a stud is not the last one, what it radiates goes on through the rest
  * of the wall: tau_stud is multiplied by tau(rest, from that leaf on)/tau(that leaf alone).
- * Source and validity: see those functions and docs/models/frame-connection.md.
- * Errors: ArgumentError when a stud is not fixed to two different leaves, the outer one named first.
+ * For a wall as built use this; `bandTransmissionLoss` is the bare transfer matrices without the modes of a single leaf,
+ * without the small differences between leaves that are twins on paper, and without studs.
+ * Source and validity: see those functions and docs/models/frame-connection.md. Practical ceiling: it is the wall alone, and
+ * what is measured in a laboratory or a building above 60 to 65 dB or so is bounded by flanking and leaks (common practice,
+ * from memory): add those by `transmissionLossWithFlanking` and `compositeTransmissionLoss` before a higher figure is relied
+ * on. No limit is built in; where nothing passes within the range of numbers, a band has 3077 dB.
+ * Errors: ArgumentError for a wall without layers, a layer, air or field that cannot be, a missing list of connections, a
+ * number of samples that is not a whole number above 0, or a stud that is not fixed to two different leaves, the outer one
+ * named first.
  *
  * @example
  * ```ts
@@ -58,18 +67,16 @@ export type WallTransmissionLoss = {
  * soundTransmissionClass(total).stc; // 47
  * ```
  */
-export function wallTransmissionLoss(
-  wall: Wall,
-  {
+export function wallTransmissionLoss(wall: Wall, conditions: WallConditions): WallTransmissionLoss {
+  checkWall(wall);
+  checkSurroundings(conditions);
+  const {
     air,
     field,
     samplesPerBand,
     rimAbsorption = defaultRimAbsorption,
     stiffnessSpread = defaultStiffnessSpread,
-  }: WallConditions,
-): WallTransmissionLoss {
-  checkLayers(wall.layers);
-  checkField(field);
+  } = conditions;
   const views = grainDirections(unlikeLeaves(wall.layers, air, stiffnessSpread)).map(({ layers, share }) => ({
     layers,
     share,
@@ -90,14 +97,19 @@ export function wallTransmissionLoss(
     return { values: wall.connections.length > 0 ? [airborne, throughStuds] : [airborne], converged: true };
   }, samplesPerBand);
   const [throughAir, throughStuds] = [means[0]!, means[1]];
-  // Infinite where nothing passes, so not by `asTransmissionLoss`.
-  const lossesOf = (coefficients: readonly number[]) =>
-    coefficients.map((mean) => -10 * Math.log10(mean)) as readonly number[] as TransmissionLoss;
   return {
-    total: lossesOf(throughAir.map((mean, band) => mean + (throughStuds?.[band] ?? 0))),
-    airborne: lossesOf(throughAir),
-    connections: throughStuds === undefined ? null : lossesOf(throughStuds),
+    total: lossesOfCoefficients(throughAir.map((mean, band) => mean + (throughStuds?.[band] ?? 0))),
+    airborne: lossesOfCoefficients(throughAir),
+    connections: throughStuds === undefined ? null : lossesOfCoefficients(throughStuds),
   };
+}
+
+function checkWall(wall: Wall): void {
+  if (typeof wall !== 'object' || wall === null) throw new ArgumentError('wall', wall, 'layers and connections');
+  checkWallLayers(wall.layers);
+  if (!Array.isArray(wall.connections)) {
+    throw new ArgumentError('connections of the wall', wall.connections, 'a list of studs, empty for a wall without');
+  }
 }
 
 type Stud = { readonly connection: LineConnection; readonly driving: Leaf; readonly driven: Leaf };

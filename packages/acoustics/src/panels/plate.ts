@@ -17,18 +17,25 @@ export type Plate = {
   readonly crossModulus?: number;
 };
 
+/** m; heavier than 10 t/m2 in concrete, and less than most boards are in millimetres. */
+const thickest = 10;
+
 /**
  * Rejects a plate that cannot exist.
+ *
+ * Poisson's ratio is that of an isotropic solid, above -1 and up to 0.5; the loss factor is at most 1. A thickness above
+ * 10 m is refused: 12.5 in metres was meant in millimetres. A modulus has no lower limit, since a film or a cloth is a plate
+ * whose stiffness tends to 0: a figure in GPa given as Pa is taken as that of a limp sheet.
  * Errors: ArgumentError that names the property, what was found and what was expected.
  */
 export function checkPlate(plate: Plate): void {
-  requireNumber('plate thickness', plate.thickness, { atLeast: 0, unit: 'metres' });
+  requireNumber('plate thickness', plate.thickness, { atLeast: 0, atMost: thickest, unit: 'metres' });
   requireNumber('plate density', plate.density, { above: 0, unit: 'kg/m3' });
   requireNumber('plate modulus', plate.youngsModulus, { atLeast: 0, unit: 'Pa' });
-  requireNumber("Poisson's ratio", plate.poissonRatio, { above: -1, below: 1 });
+  requireNumber("Poisson's ratio", plate.poissonRatio, { above: -1, atMost: 0.5 });
   if (plate.shearModulus !== undefined) requireNumber('shear modulus', plate.shearModulus, { above: 0, unit: 'Pa' });
   if (plate.crossModulus !== undefined) {
     requireNumber('modulus across the grain', plate.crossModulus, { atLeast: 0, unit: 'Pa' });
   }
-  requireNumber('loss factor', plate.lossFactor, { atLeast: 0 });
+  requireNumber('loss factor', plate.lossFactor, { atLeast: 0, atMost: 1 });
 }

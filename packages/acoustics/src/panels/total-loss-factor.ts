@@ -2,20 +2,22 @@ import type { Air } from '../air/air-properties.js';
 import { requireNumber } from '../errors/require-number.js';
 import type { PanelSize } from '../layered/layer.js';
 import { criticalFrequencyOf } from './critical-frequency.js';
+import { edgeLossFactor } from './edge-loss-factor.js';
 import { radiationEfficiency } from './radiation-efficiency.js';
 import { checkSinglePanel, requireFrequency, type SinglePanel } from './single-panel.js';
 
 /**
  * Total loss factor of a heavy element built into a laboratory, from its mass.
  *
- * Equation: eta = eta_int + m/(485 sqrt(f)), m in kg/m2, f in Hz.
+ * Equation: eta = eta_int + m/(485 sqrt(f)), m in kg/m2, f in Hz; the second term is `edgeLossFactor`, in which m counts
+ * up to 800 kg/m2.
  * Source: EN 12354-1:2000 and ISO 12354-1:2017, Annex C (from memory). Valid for masonry and concrete below 800 kg/m2 in a
  * laboratory; for a light element screwed to a frame it is a guess.
  */
 export function laboratoryLossFactor(panel: SinglePanel, hz: number): number {
   checkSinglePanel(panel);
   requireFrequency(hz);
-  return panel.lossFactor + panel.surfaceMass / (485 * Math.sqrt(hz));
+  return panel.lossFactor + edgeLossFactor(panel.surfaceMass, hz);
 }
 
 /**

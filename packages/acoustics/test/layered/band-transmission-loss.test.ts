@@ -44,7 +44,7 @@ describe('bandSamples(band, count)', () => {
   });
 
   it('rejects a count that is no count', () => {
-    expect(() => bandSamples(thirdOctaveBands[0]!, 0)).toThrow('samples per band are 0');
-    expect(() => bandSamples(thirdOctaveBands[0]!, 2.5)).toThrow('samples per band are 2.5');
+    expect(() => bandSamples(thirdOctaveBands[0]!, 0)).toThrow('number of samples per band is 0');
+    expect(() => bandSamples(thirdOctaveBands[0]!, 2.5)).toThrow('number of samples per band is 2.5');
   });
 });

@@ -9,6 +9,7 @@ import { cremerTransmissionLoss } from '../../src/panels/cremer-transmission-los
 import { criticalFrequency, criticalFrequencyOf } from '../../src/panels/critical-frequency.js';
 import { davyRadiationFactor } from '../../src/panels/davy-radiation-factor.js';
 import { davyTransmissionLoss } from '../../src/panels/davy-transmission-loss.js';
+import { edgeLossFactor } from '../../src/panels/edge-loss-factor.js';
 import { forcedRadiationFactor } from '../../src/panels/forced-radiation-factor.js';
 import { limitingAngle } from '../../src/panels/limiting-angle.js';
 import { lowFrequencyTransmissionLoss, panelStaticStiffness } from '../../src/panels/low-frequency-panel.js';
@@ -292,6 +293,10 @@ describe('total loss factors', () => {
   it('add inner, radiated and border loss, and fall towards the inner one', () => {
     expect(totalLossFactor(panel, size, 0, 100, air)).toBeGreaterThan(panel.lossFactor);
     expect(totalLossFactor(panel, size, 0.2, 100, air)).toBeGreaterThan(totalLossFactor(panel, size, 0.1, 100, air));
+    for (const surfaceMass of [10, 240, 800, 5000]) {
+      const added = laboratoryLossFactor({ ...panel, surfaceMass }, 500) - panel.lossFactor;
+      expect(added).toBeCloseTo(edgeLossFactor(surfaceMass, 500), 12);
+    }
     expect(laboratoryLossFactor(panel, 1e12)).toBeCloseTo(panel.lossFactor, 6);
     expect(() => totalLossFactor(panel, size, 1.1, 100, air)).toThrow('absorption of the borders is 1.1');
   });
