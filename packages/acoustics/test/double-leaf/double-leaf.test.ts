@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { thirdOctaveBands } from '../../src/bands/bands.js';
 import { chooseDoubleLeafModel } from '../../src/double-leaf/choose-double-leaf-model.js';
 import { connectionPathTransmission, steelStudCompliance } from '../../src/double-leaf/connection-path.js';
-import { connectedDoubleLeaf, davyDoubleLeaf } from '../../src/double-leaf/davy-double-leaf.js';
+import { connectedDoubleLeaf, davyDoubleLeaf, davyLargestAngleDeg } from '../../src/double-leaf/davy-double-leaf.js';
 import {
   cavityLimitFrequency,
   doubleLeafResonance,
@@ -26,6 +27,7 @@ import { bandTransmissionLoss } from '../../src/layered/band-transmission-loss.j
 import { cavityResonances } from '../../src/layered/cavity-resonances.js';
 import { diffuseTransmissionLoss } from '../../src/layered/diffuse-transmission-loss.js';
 import { massAirMassFrequency } from '../../src/layered/mass-air-mass-frequency.js';
+import { wallTransmissionLoss } from '../../src/layered/wall-transmission-loss.js';
 import { massLawField } from '../../src/panels/mass-law.js';
 import { air, board, davyWall, filled, limp, sharpWall, size } from './walls.js';
 
@@ -328,13 +330,69 @@ describe('chooseDoubleLeafModel(wall, air)', () => {
     ['no connections, layers unknown', { ...wall, layersKnown: false }, 'closed-form'],
     ['rigid lines, layers known', { ...wall, connection: lines }, 'transfer-matrix'],
     ['rigid lines, layers unknown', { ...wall, connection: lines, layersKnown: false }, 'connections'],
-    ['lines that yield a little', { ...wall, connection: { ...lines, compliance: 1e-7 } }, 'connections'],
+    ['lines that yield a little', { ...wall, connection: { ...lines, compliance: 1e-7 } }, 'transfer-matrix'],
+    [
+      'lines that yield, layers unknown',
+      { ...wall, connection: { ...lines, compliance: 1e-7 }, layersKnown: false },
+      'connections',
+    ],
+    ['rigid points', { ...wall, connection: { kind: 'points', spacing: 0.3, compliance: 0 } }, 'connections'],
     ['very soft points', { ...wall, connection: { kind: 'points', spacing: 0.6, compliance: 1 } }, 'transfer-matrix'],
   ] as const)('%s', (_name, question, model) => {
     const found = chooseDoubleLeafModel(question, air);
     expect(found.model).toBe(model);
     expect(found.reasons.length).toBeGreaterThan(0);
     for (const reason of found.reasons) expect(reason).not.toMatch(/\.$/);
+  });
+
+  it('says of yielding lines and of points why', () => {
+    const yielding = chooseDoubleLeafModel({ ...wall, connection: { ...lines, compliance: 1e-7 } }, air);
+    expect(yielding.reasons.join('; ')).toContain('yielding lines and every layer is known');
+    const points = { kind: 'points', spacing: 0.3, compliance: 0 } as const;
+    const onPoints = chooseDoubleLeafModel({ ...wall, connection: points }, air);
+    expect(onPoints.reasons.join('; ')).toContain('along lines only, these are points');
+  });
+
+  it('judges by closed forms, whose studs pass 1 to 4 dB less and whose air 5 to 15 dB more than the transfer matrices', () => {
+    const sheet = {
+      kind: 'plate',
+      thickness: 0.0125,
+      density: 680,
+      youngsModulus: 2.5e9,
+      poissonRatio: 0.3,
+      lossFactor: 0.03,
+    } as const;
+    const leaf = wallLeafOf(sheet, air);
+    const size = { width: 4, height: 2.5 };
+    const closed = davyDoubleLeaf(
+      {
+        leaves: [leaf, leaf],
+        cavity: { depth: 0.09, fillDepth: 0.09 },
+        cavityAbsorption: 1,
+        size,
+        largestAngleDeg: davyLargestAngleDeg,
+      },
+      { air },
+    );
+    for (const compliance of [0, 1e-6]) {
+      const { airborne, connections } = wallTransmissionLoss(
+        {
+          layers: [sheet, { kind: 'porous', thickness: 0.09, flowResistivity: 9000 }, sheet],
+          connections: [{ between: [0, 2], spacing: 0.6, compliance }],
+        },
+        { air, field: { kind: 'finite', size } },
+      );
+      thirdOctaveBands.forEach(({ exact, nominal }, band) => {
+        if (nominal < 200 || nominal > 2000) return;
+        const path = connectionPathTransmission([leaf, leaf], { ...lines, compliance }, exact, air);
+        const weaker = -10 * Math.log10(path) - connections![band]!;
+        expect(weaker, `studs at ${nominal} Hz`).toBeGreaterThan(1);
+        expect(weaker, `studs at ${nominal} Hz`).toBeLessThan(4);
+        const stronger = airborne[band]! - closed[band]!;
+        expect(stronger, `air at ${nominal} Hz`).toBeGreaterThan(5);
+        expect(stronger, `air at ${nominal} Hz`).toBeLessThan(15);
+      });
+    }
   });
 });
 
