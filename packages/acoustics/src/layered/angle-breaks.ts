@@ -1,5 +1,6 @@
+import { block } from './kernel-in-use.js';
 import type { PreparedStack } from './prepared-stack.js';
-import { block, blockSize } from './wave-block.js';
+import { blockSize } from './wave-block.js';
 
 /** Follows waves through the stack at the first `count` cosines of the block and leaves there what arrives at the near side. */
 export type Follow = (count: number) => void;
@@ -79,8 +80,10 @@ export function angleBreaks(stack: PreparedStack, from: number, to: number, foll
       mark(places[i]!, width / 2, places[i - 1]!, places[i + 1]!);
       continue;
     }
-    const valley = closeInOnMinimum(incident, places[i - 1]!, places[i + 1]!);
-    mark(valley.place, width * Math.sqrt(valley.size / Math.max(before, after)), places[i - 1]!, places[i + 1]!);
+    const [lower, upper] = [places[i - 1]!, places[i + 1]!];
+    const root = closeInOnRoot(incident, lower, upper);
+    if (root.place > lower && root.place < upper) mark(root.place, Math.min(root.halfWidth, width / 2), lower, upper);
+    else mark(places[i]!, width / 4, lower, upper);
   }
   return Array.from(breaks).sort((a, b) => a - b);
 }
@@ -179,34 +182,4 @@ function closeInOnRoot(incident: Incident, from: number, to: number): { place: n
     [b, atB] = [place, incident(place)];
   }
   return { place, halfWidth };
-}
-
-/** Smallest size between two places by golden section. */
-function closeInOnMinimum(incident: Incident, from: number, to: number): { place: number; size: number } {
-  const ratio = (Math.sqrt(5) - 1) / 2;
-  const size = (x: number) => {
-    const value = incident(x);
-    return value.re * value.re + value.im * value.im;
-  };
-  let [low, high] = [from, to];
-  let left = high - ratio * (high - low);
-  let right = low + ratio * (high - low);
-  let atLeft = size(left);
-  let atRight = size(right);
-  for (let pass = 0; pass < 30 && high - low > 1e-9; pass++) {
-    if (atLeft < atRight) {
-      high = right;
-      right = left;
-      atRight = atLeft;
-      left = high - ratio * (high - low);
-      atLeft = size(left);
-    } else {
-      low = left;
-      left = right;
-      atLeft = atRight;
-      right = low + ratio * (high - low);
-      atRight = size(right);
-    }
-  }
-  return { place: (low + high) / 2, size: Math.min(atLeft, atRight) };
 }

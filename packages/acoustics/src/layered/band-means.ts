@@ -19,8 +19,8 @@ const gaussWeights = [5 / 18, 8 / 18, 5 / 18] as const;
  * Means of transmission coefficients over the 21 third-octave bands, one row per path.
  *
  * Equation: mean of tau over lg f in the band. Method: the logarithm of tau is followed as a piecewise cubic of lg f
- * through the edges of the bands and one place beyond either end. An interval is halved as long as the cubics through its left and its right neighbours
- * differ by more than `spectralTolerance` of the power of the band, which happens at resonances and nowhere else.
+ * through the edges of the bands and one place beyond either end. An interval is halved as long as the cubics through its
+ * left and its right neighbours differ by more than `spectralTolerance` of the power of the band, which happens at resonances and nowhere else.
  * A spectrum of transmission is a sum over directions and has no features narrower than its damping; see the tests.
  * With `samplesPerBand` the plain mean over that many `bandSamples` is taken instead.
  */
@@ -62,23 +62,27 @@ function adaptiveMeans(paths: Paths): number[][] {
   const components = logarithms[0]!.length;
   // Intervals found smooth are looked at again only when a neighbour was not.
   const settled = places.map(() => false);
-  let sums = bandSums(places, logarithms, components);
+  const shares: (number[] | undefined)[] = places.map(() => undefined);
+  let sums = bandSums(places, logarithms, components, shares);
   for (let halving = 0; halving < mostHalvings; halving++) {
     const rough: number[] = [];
     for (let i = 1; i + 2 < places.length; i++) {
       const width = places[i + 1]! - places[i]!;
       if (settled[i] || width <= 2 ** -mostHalvings) continue;
-      if (isRough(places, logarithms, i, sums)) rough.push(i);
+      if (isRough(places, logarithms, i, sums, shares[i]!)) rough.push(i);
       else settled[i] = true;
     }
     if (rough.length === 0) break;
     for (const i of rough.reverse()) {
       take(i + 1, (places[i]! + places[i + 1]!) / 2);
       settled.splice(i + 1, 0, false);
+      shares.splice(i + 1, 0, undefined);
+      // The cubics around these intervals go through the new place or have moved at the ends.
+      shares.fill(undefined, Math.max(0, i - 2), i + 4);
       if (i > 0) settled[i - 1] = false;
       if (i + 2 < settled.length) settled[i + 2] = false;
     }
-    sums = bandSums(places, logarithms, components);
+    sums = bandSums(places, logarithms, components, shares);
   }
   return sums.map((row) => row.map((sum) => (sum > 2 * smallest ? sum : 0)));
 }
@@ -89,17 +93,29 @@ function frequencyAt(place: number): number {
   return lower * 10 ** (place / 10);
 }
 
-/** Integral of tau over each band, whose width is 1. */
-function bandSums(places: readonly number[], logarithms: readonly number[][], components: number): number[][] {
-  return Array.from({ length: components }, (_, c) => {
-    const sums = thirdOctaveBands.map(() => 0);
-    for (let i = 1; i + 2 < places.length; i++)
-      sums[Math.floor(places[i]!)]! += share(places, logarithms, i, c, centred(places, i));
-    return sums;
-  });
+/** Integral of tau over each band, whose width is 1; fills in the shares of the intervals that are missing. */
+function bandSums(
+  places: readonly number[],
+  logarithms: readonly number[][],
+  components: number,
+  shares: (number[] | undefined)[],
+): number[][] {
+  const sums: number[][] = [];
+  for (let c = 0; c < components; c++) sums.push(thirdOctaveBands.map(() => 0));
+  for (let i = 1; i + 2 < places.length; i++) {
+    let known = shares[i];
+    if (known === undefined) {
+      known = [];
+      for (let c = 0; c < components; c++) known.push(share(places, logarithms, i, c, centred(places, i)));
+      shares[i] = known;
+    }
+    const band = Math.floor(places[i]!);
+    for (let c = 0; c < components; c++) sums[c]![band]! += known[c]!;
+  }
+  return sums;
 }
 
-/** Integral over interval i with the cubic through the four places from `first` on. */
+/** Integral over interval i with the cubic through the four places from `first` on, in Newton's form. */
 function share(
   places: readonly number[],
   logarithms: readonly number[][],
@@ -109,9 +125,19 @@ function share(
 ): number {
   const from = places[i]!;
   const width = places[i + 1]! - from;
+  const [a, b, d, e] = [places[first]!, places[first + 1]!, places[first + 2]!, places[first + 3]!];
+  const [atA, atB] = [logarithms[first]![c]!, logarithms[first + 1]![c]!];
+  const [atD, atE] = [logarithms[first + 2]![c]!, logarithms[first + 3]![c]!];
+  const ab = (atB - atA) / (b - a);
+  const bd = (atD - atB) / (d - b);
+  const de = (atE - atD) / (e - d);
+  const abd = (bd - ab) / (d - a);
+  const bde = (de - bd) / (e - b);
+  const abde = (bde - abd) / (e - a);
   let sum = 0;
   for (let g = 0; g < 3; g++) {
-    sum += gaussWeights[g]! * Math.exp(cubic(places, logarithms, c, first, from + width * gaussPlaces[g]!));
+    const x = from + width * gaussPlaces[g]!;
+    sum += gaussWeights[g]! * Math.exp(atA + (x - a) * (ab + (x - b) * (abd + (x - d) * abde)));
   }
   return sum * width;
 }
@@ -126,35 +152,18 @@ function isRough(
   logarithms: readonly number[][],
   i: number,
   sums: readonly number[][],
+  usual: readonly number[],
 ): boolean {
   const band = Math.floor(places[i]!);
   // At either end one of them is the usual one, and the other must differ.
   const last = places.length - 4;
   const left = i === places.length - 2 ? last - 1 : Math.max(i - 2, 0);
   const right = i === 0 ? 1 : Math.min(i, last);
-  return sums.some((sum, c) => {
-    const usual = share(places, logarithms, i, c, centred(places, i));
-    const allowed = spectralTolerance * sum[band]!;
-    return !(
-      Math.abs(share(places, logarithms, i, c, left) - usual) <= allowed &&
-      Math.abs(share(places, logarithms, i, c, right) - usual) <= allowed
-    );
-  });
-}
-
-function cubic(
-  places: readonly number[],
-  logarithms: readonly number[][],
-  c: number,
-  first: number,
-  x: number,
-): number {
-  const [a, b, d, e] = [places[first]!, places[first + 1]!, places[first + 2]!, places[first + 3]!];
-  const [toA, toB, toD, toE] = [x - a, x - b, x - d, x - e];
-  return (
-    (logarithms[first]![c]! * toB * toD * toE) / ((a - b) * (a - d) * (a - e)) +
-    (logarithms[first + 1]![c]! * toA * toD * toE) / ((b - a) * (b - d) * (b - e)) +
-    (logarithms[first + 2]![c]! * toA * toB * toE) / ((d - a) * (d - b) * (d - e)) +
-    (logarithms[first + 3]![c]! * toA * toB * toD) / ((e - a) * (e - b) * (e - d))
-  );
+  for (let c = 0; c < sums.length; c++) {
+    const allowed = spectralTolerance * sums[c]![band]!;
+    // Written so that a value that is no number counts as rough.
+    if (!(Math.abs(share(places, logarithms, i, c, left) - usual[c]!) <= allowed)) return true;
+    if (!(Math.abs(share(places, logarithms, i, c, right) - usual[c]!) <= allowed)) return true;
+  }
+  return false;
 }
