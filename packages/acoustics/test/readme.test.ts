@@ -30,3 +30,12 @@ test('every name in the table of functions of the README is exported', () => {
   expect(names.length).toBeGreaterThan(40);
   expect(names.filter((name) => !(name in acoustics))).toEqual([]);
 });
+
+test('every exported function that computes something is named in the table of functions of the README', () => {
+  const table = readme.slice(readme.indexOf('## Functions by folder'), readme.indexOf('## Validity'));
+  const functions = Object.entries(acoustics)
+    .filter(([name, value]) => typeof value === 'function' && !/^(check|require)[A-Z]/.test(name))
+    .map(([name]) => name);
+  expect(functions.length).toBeGreaterThan(200);
+  expect(functions.filter((name) => !table.includes(`\`${name}\``))).toEqual([]);
+});
