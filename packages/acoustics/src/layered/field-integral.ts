@@ -1,10 +1,10 @@
 import { requireNumber } from '../errors/require-number.js';
 import { type AdaptiveResult, integratePieces, pointsPerPiece } from '../math/integrate-adaptive.js';
 import { angleBreaks, type Follow, hasSharpPeak, Incidents, pieceEdges } from './angle-breaks.js';
+import { block } from './kernel-in-use.js';
 import type { Field } from './layer.js';
 import type { PreparedStack } from './prepared-stack.js';
 import { lookUpRadiation, radiationTable } from './radiation-table.js';
-import { block } from './wave-block.js';
 
 /** Error allowed in a power summed over directions, as a share of it: 0.02 dB. */
 export const angularTolerance = 0.005;

@@ -6,12 +6,13 @@ import { bandSamples } from './band-samples.js';
 import { type FieldConditions, gapLosses } from './diffuse-transmission-loss.js';
 import { builtIn } from './edge-loss.js';
 import { checkField, directionRange } from './field-integral.js';
+import { block } from './kernel-in-use.js';
 import { byLateralMotion } from './lateral-motion.js';
 import { checkLayers, type Layer } from './layer.js';
 import { prepareStack } from './prepared-stack.js';
 import { lookUpRadiation, radiationTable } from './radiation-table.js';
 import { followTransmittedBlock, transmittedShares } from './transmission-coefficient.js';
-import { block, blockSize } from './wave-block.js';
+import { blockSize } from './wave-block.js';
 
 /** How many frequencies stand for a band and how many angles for a diffuse field. */
 export type FixedRule = {

@@ -1,5 +1,5 @@
+import { waveKernel } from './kernel-in-use.js';
 import type { PreparedStack, WaveState } from './prepared-stack.js';
-import { waveKernel } from './wave-block.js';
 
 /** `WaveKernel.propagateBlock` of the kernel in use. */
 export function propagateBlock(stack: PreparedStack, count: number, first = -1, second = -1): void {

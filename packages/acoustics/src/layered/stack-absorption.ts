@@ -1,14 +1,15 @@
 import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
 import { requireNumber } from '../errors/require-number.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 import { frictionOnly } from './air-gap-fluid.js';
 import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
 import { integrateOverField } from './field-integral.js';
+import { block } from './kernel-in-use.js';
 import { checkLayers, type Layer } from './layer.js';
 import { type PreparedStack, prepareStack } from './prepared-stack.js';
 import { propagateBlock } from './propagate.js';
-import { block } from './wave-block.js';
 
 /** What is behind the layer furthest from the room: a hard wall, or the open air. */
 export type Backing = 'rigid' | 'open';
@@ -30,6 +31,7 @@ export type AbsorptionConditions = {
  * r = (Z cos theta - rho c)/(Z cos theta + rho c), Z from the transfer matrices; mean over the band.
  * Source: common practice. Valid for a sample of infinite extent: a measured sample of a few square metres shows more, up
  * to values above 1, because sound bends in at its edges.
+ * Errors: ArgumentError for a layer that can't be or a backing that is not known.
  * See also: `absorberAbsorption` for samples of finite size, perforated sheets, pores by five figures and other backings.
  *
  * @example
@@ -48,6 +50,7 @@ export function stackAbsorption(
   { air, backing, samplesPerBand = defaultSamplesPerBand }: AbsorptionConditions,
 ): number[] {
   checkLayers(layers);
+  requireBacking(backing);
   return thirdOctaveBands.map((band) => {
     const samples = bandSamples(band, samplesPerBand);
     const sum = samples.reduce((total, hz) => total + diffuseAbsorption(layers, hz, air, backing), 0);
@@ -57,6 +60,7 @@ export function stackAbsorption(
 
 /** The same at one frequency in Hz. */
 export function diffuseAbsorption(layers: readonly Layer[], hz: number, air: Air, backing: Backing): number {
+  requireBacking(backing);
   const stack = prepareStack(layers.toReversed(), hz, air, frictionOnly);
   const { values, converged } = integrateOverField(
     stack,
@@ -80,12 +84,17 @@ export function normalIncidenceAbsorption(
   { air, backing }: { readonly air: Air; readonly backing: Backing },
 ): number[] {
   checkLayers(layers);
+  requireBacking(backing);
   for (const each of hz) requireNumber('frequency', each, { above: 0, unit: 'Hz' });
   return hz.map((frequency) => {
     block.cosine[0] = 1;
     followWavesToRoom(prepareStack(layers.toReversed(), frequency, air, frictionOnly), 1, backing);
     return absorbedShare(air.impedance, 0);
   });
+}
+
+function requireBacking(backing: Backing): void {
+  requireOneOf('backing', backing, ['rigid', 'open']);
 }
 
 /** Leaves in the block the waves at the face towards the room, for a pressure of 1 at the backing. */

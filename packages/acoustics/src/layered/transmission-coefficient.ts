@@ -1,10 +1,10 @@
 import type { Air } from '../air/air-properties.js';
 import { requireNumber } from '../errors/require-number.js';
 import { frictionOnly, type GapLosses } from './air-gap-fluid.js';
+import { block } from './kernel-in-use.js';
 import { checkLayers, type Layer } from './layer.js';
 import { type PreparedStack, prepareStack, type WaveState, waveState } from './prepared-stack.js';
 import { propagate, propagateBlock, startTransmitted } from './propagate.js';
-import { block } from './wave-block.js';
 
 /**
  * Transmitted over incident power of a plane wave on an infinite stack with air on both sides, 0..1.

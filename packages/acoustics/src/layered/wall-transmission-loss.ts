@@ -11,6 +11,7 @@ import { builtIn, leafInPlace } from './edge-loss.js';
 import { integrateOverField } from './field-integral.js';
 import { connectionTransmission, couplingLossFactor } from './frame-connection.js';
 import { grainDirections } from './grain-directions.js';
+import { block } from './kernel-in-use.js';
 import { byLateralMotion } from './lateral-motion.js';
 import type { Field, Layer, LineConnection, Wall } from './layer.js';
 import { type Leaf, leafAt } from './leaf.js';
@@ -19,7 +20,6 @@ import { isPresent, type PreparedStack, prepareStack } from './prepared-stack.js
 import { resonantTransmission } from './resonant-transmission.js';
 import { followTransmittedBlock, perIncidentPressures } from './transmission-coefficient.js';
 import { defaultStiffnessSpread, unlikeLeaves } from './unlike-leaves.js';
-import { block } from './wave-block.js';
 
 /** Surroundings of a wall as built. */
 export type WallConditions = BandConditions & {

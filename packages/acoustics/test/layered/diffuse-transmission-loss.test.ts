@@ -9,12 +9,13 @@ import {
 } from '../../src/layered/diffuse-transmission-loss.js';
 import { builtIn } from '../../src/layered/edge-loss.js';
 import { finiteRadiationFactor } from '../../src/layered/finite-radiation-factor.js';
+import { block } from '../../src/layered/kernel-in-use.js';
 import { byLateralMotion } from '../../src/layered/lateral-motion.js';
 import { type Field, fieldIncidenceAngleDeg, type Layer } from '../../src/layered/layer.js';
 import { prepareStack } from '../../src/layered/prepared-stack.js';
 import { lookUpRadiation, radiationTable } from '../../src/layered/radiation-table.js';
 import { followTransmittedBlock, transmittedShares } from '../../src/layered/transmission-coefficient.js';
-import { block, blockSize } from '../../src/layered/wave-block.js';
+import { blockSize } from '../../src/layered/wave-block.js';
 import { massLawNormal } from '../../src/panels/mass-law.js';
 import { roomAir as air, board, stacks } from './stacks.js';
 
