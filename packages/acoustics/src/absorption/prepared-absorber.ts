@@ -2,6 +2,7 @@ import type { Air } from '../air/air-properties.js';
 import { airGapFluid, frictionOnly } from '../layered/air-gap-fluid.js';
 import { add, type Complex, complex, divide, multiply, scale } from '../math/complex.js';
 import { criticalFrequency } from '../panels/critical-frequency.js';
+import { shearParameter } from '../panels/shear-parameter.js';
 import { delanyBazleyPorous } from '../porous/delany-bazley-porous.js';
 import { johnsonChampouxAllardPorous } from '../porous/johnson-champoux-allard-porous.js';
 import { limpFrame } from '../porous/limp-frame.js';
@@ -10,8 +11,8 @@ import { equivalentFluid, type PorousMedium } from '../porous/porous-medium.js';
 import type { AbsorberBacking, AbsorberLayer, AbsorberPorous } from './absorber-layer.js';
 import { type MouthDensities, perforatedImpedance, slottedImpedance } from './perforated-impedance.js';
 
-/** Impedance in series: `fixed` + sin^4(theta) `bending`, Pa s/m. */
-type Sheet = { readonly fixed: Complex; readonly bending: Complex };
+/** Impedance in series: `fixed` + sin^4(theta) `bending`/(1 + `shear` sin^2(theta)), Pa s/m. */
+type Sheet = { readonly fixed: Complex; readonly bending: Complex; readonly shear?: number };
 /** A fluid by k_z^2 = `square` - `trace` k^2 sin^2(theta) and Z k_z = `product`. */
 type Fluid = {
   readonly square: Complex;
@@ -95,6 +96,7 @@ function stepOf(
       return {
         fixed: complex(0, mass),
         bending: { re: mass * ratio ** 2 * layer.lossFactor, im: -mass * ratio ** 2 },
+        shear: shearParameter(layer, hz, air),
       };
     }
     case 'limp-sheet':
@@ -116,11 +118,13 @@ function stepOf(
   }
 }
 
-/** cos(theta) at which the bending wave of a plate runs along with the sound: sin^2(theta) = fc/f. */
+/** cos(theta) at which the bending wave of a plate runs along with the sound: sin^4 (f/fc)^2 = 1 + s sin^2, s its shear. */
 function coincidenceOf(layer: AbsorberLayer, hz: number, air: Air): number[] {
   if (layer.kind !== 'plate') return [];
   const ratio = hz / criticalFrequency(layer, air);
-  return ratio > 1 ? [Math.sqrt(1 - 1 / ratio)] : [];
+  const shear = shearParameter(layer, hz, air);
+  const sineSquared = (shear + Math.sqrt(shear * shear + 4 * ratio * ratio)) / (2 * ratio * ratio);
+  return sineSquared < 1 ? [Math.sqrt(1 - sineSquared)] : [];
 }
 
 /**
@@ -136,7 +140,10 @@ export function faceState(absorber: PreparedAbsorber, cosine: number): FaceState
   let velocity: Complex = rigid ? zero : complex(cosine / airImpedance);
   for (const step of steps) {
     if ('fixed' in step) {
-      const impedance = add(step.fixed, scale(step.bending, sineSquared * sineSquared));
+      const impedance = add(
+        step.fixed,
+        scale(step.bending, (sineSquared * sineSquared) / (1 + (step.shear ?? 0) * sineSquared)),
+      );
       pressure = add(pressure, multiply(impedance, velocity));
       continue;
     }
