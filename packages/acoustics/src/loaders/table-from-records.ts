@@ -6,7 +6,12 @@ import { readCell } from './read-cell.js';
 export type TableRecord = {
   readonly row: number;
   readonly cells: readonly (readonly [column: string, text: string])[];
+  /** True where cells and headings don't belong together, so that the texts are kept and no value is taken. */
+  readonly shifted?: boolean;
 };
+
+/** Told of a table none of whose headings is a band. */
+export const noBand = 'no band column found, expected columns named by frequency such as 125 or 1 kHz';
 
 const idColumn = /^(?:id|key|code)$/i;
 const nameColumn = /^(?:name|title|material|description|element)$/i;
@@ -21,7 +26,7 @@ export function tableFromRecords(
   const unknownColumns = new Set<string>();
   const firstRowOf = new Map<string, number>();
   let bands = 0;
-  const rows = records.map(({ row, cells }): LoadedRow => {
+  const rows = records.map(({ row, cells, shifted }): LoadedRow => {
     const values = new Map<number, LoadedValue>();
     const other = new Map<string, string>();
     let id: string | undefined;
@@ -30,6 +35,10 @@ export function tableFromRecords(
       const heading = bandHeading(column);
       if (heading.kind === 'band' && !values.has(heading.hz)) {
         bands++;
+        if (shifted === true) {
+          values.set(heading.hz, { hz: heading.hz, value: null, text });
+          continue;
+        }
         const cell = readCell(text, quantity, heading.percent);
         values.set(heading.hz, { hz: heading.hz, value: cell.kind === 'value' ? cell.value : null, text });
         const at = { row, column, found: text };
@@ -81,7 +90,7 @@ export function tableFromRecords(
   if (records.length > 0 && bands === 0) {
     found.push({
       severity: 'error',
-      message: 'table has no band, expected columns named by frequency such as 125 or 1 kHz',
+      message: noBand,
     });
   }
   return { quantity, rows, problems: found };

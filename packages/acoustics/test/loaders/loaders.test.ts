@@ -91,9 +91,11 @@ describe('loadAbsorptionCsv(text)', () => {
     const table = loadAbsorptionCsv('id,125,250\na,0.1\nb,0.1,0.2,0.3');
     expect(errors(table)).toEqual([
       'row 2: 2 cells, expected 3 as in the headings',
-      'row 3: 4 cells, expected 3 as in the headings',
+      'row 3: 4 cells, expected 3 as in the headings; no value of it is taken, as a decimal comma would shift them',
     ]);
     expect(table.rows[1]!.other['column 4']).toBe('0.3');
+    expect(table.rows[1]!.values.map(({ value }) => value)).toEqual([null, null]);
+    expect(table.rows[1]!.values.map(({ text }) => text)).toEqual(['0.1', '0.2']);
   });
 
   it('keeps columns of the same or an awkward heading', () => {
@@ -108,12 +110,34 @@ describe('loadAbsorptionCsv(text)', () => {
   it('tells an empty table, one without rows and one without bands', () => {
     expect(errors(loadAbsorptionCsv(''))).toEqual(['table is empty, expected a line of headings']);
     expect(errors(loadAbsorptionCsv('id,125'))).toEqual(['table has headings and no row, expected one row or more']);
-    expect(errors(loadAbsorptionCsv('id,maker\na,b'))[0]).toContain('table has no band');
+    expect(errors(loadAbsorptionCsv('id,maker\na,b'))[0]).toContain('no band column found');
   });
 
   it('tells quotation marks that do not pair up', () => {
-    const table = loadAbsorptionCsv('id,125\n"a,0.1\nb,0.2');
-    expect(errors(table).length).toBeGreaterThan(0);
+    const lost = (row: number) =>
+      `row ${row}: lost, as quotation marks do not pair up, expected them round a whole cell`;
+    const open = loadAbsorptionCsv('id,125\na,0.1\n"b,0.2\n\nc,0.3\n');
+    expect(errors(open)).toEqual([lost(3), lost(5)]);
+    expect(open.rows.map(({ id }) => id)).toEqual(['a']);
+    const twice = loadAbsorptionCsv('id,125\na,"0.1"x\nb,0.2\n');
+    expect(errors(twice).slice(0, 2)).toEqual([lost(2), lost(3)]);
+    expect(errors(loadAbsorptionCsv('id,125\n"a\nb",0.1\nc,0.2'))).toEqual([]);
+  });
+
+  it('takes no value from a row that decimal commas have torn apart', () => {
+    const table = loadAbsorptionCsv('id,125,250\na,0,1,0,2');
+    expect(valuesOf(table)).toEqual([
+      [125, null],
+      [250, null],
+    ]);
+    expect(errors(table)[0]).toContain('row 2: 5 cells, expected 3');
+  });
+
+  it('says of a text that is no table that it has no band column', () => {
+    expect(errors(loadAbsorptionCsv('<html>'))).toContainEqual(expect.stringContaining('no band column found'));
+    expect(errors(loadAbsorptionCsv('<html>\n<p>a</p>'))).toContainEqual(
+      expect.stringContaining('no band column found'),
+    );
   });
 
   it('never throws and never loses a line, whatever the text', () => {
