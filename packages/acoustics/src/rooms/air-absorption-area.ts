@@ -8,7 +8,7 @@ import { requireNotNegative } from './require-positive.js';
  * Errors: ArgumentError for a negative value or one that is no number.
  */
 export function airAbsorptionArea(volume: number, attenuation: number): number {
-  requireNotNegative('room volume', volume);
-  requireNotNegative('attenuation of the air', attenuation);
+  requireNotNegative('room volume', volume, 'cubic metres');
+  requireNotNegative('attenuation of the air', attenuation, 'dB/m');
   return (4 * volume * attenuation) / (10 * Math.LOG10E);
 }

@@ -18,7 +18,7 @@ import { sabineConstant } from './sabine-constant.js';
  * Errors: ArgumentError for a volume, area or coefficient that can't be.
  */
 export function arauPuchadesTime(volume: number, pairs: SurfacePairs, attenuation: number, air: Air): number {
-  requirePositive('room volume', volume);
+  requirePositive('room volume', volume, 'cubic metres');
   const means = pairs.map((surfaces) => meanRoomAbsorption(surfaces, 1));
   const area = means.reduce((sum, pair) => sum + pair.area, 0);
   const airArea = airAbsorptionArea(volume, attenuation);

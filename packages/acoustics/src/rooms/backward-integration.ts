@@ -34,7 +34,7 @@ export function backwardIntegration(
   sampleRate: number,
   noiseTreatment: 'none' | 'compensate',
 ): DecayCurve {
-  requirePositive('sample rate', sampleRate);
+  requirePositive('sample rate', sampleRate, 'Hz');
   let total = 0;
   for (let index = 0; index < energy.length; index++) {
     if (!(energy[index]! >= 0)) {

@@ -39,13 +39,13 @@ export function boxImageTransfer(
   requireBox(size);
   requireInside('source', source, size);
   requireInside('receiver', receiver, size);
-  requirePositive('longest path', reach);
+  requirePositive('longest path', reach, 'metres');
   const axes = size.map((side, axis) => axisImages(side, source[axis]!, receiver[axis]!, reach));
   const [x, y, z] = axes as [(typeof axes)[0], (typeof axes)[0], (typeof axes)[0]];
   return hz.map((frequency) => {
-    requirePositive('frequency', frequency);
+    requirePositive('frequency', frequency, 'Hz');
     const loss = attenuation(frequency);
-    requireNotNegative('attenuation of the air', loss);
+    requireNotNegative('attenuation of the air', loss, 'dB/m');
     const given = listWalls(walls(frequency));
     const table = new Float64Array(18);
     given.forEach((wall, index) => {

@@ -40,6 +40,20 @@ export type BoxPath = { readonly size: BoxDimensions; readonly source: BoxPoint;
  * Valid: exact for flat, locally reacting, even walls, at any frequency; made for small rooms below about 1 kHz, since
  * the work grows as the square of frequency. A resonance with hard walls and no air attenuation has no finite value.
  * Errors: ArgumentError for a side, point, frequency or admittance that can't be, or for points nearer than 0.02 m.
+ *
+ * @example
+ * ```ts
+ * import { airProperties } from '@boothwright/acoustics/air';
+ * import { boxModalTransfer } from '@boothwright/acoustics/rooms';
+ *
+ * const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+ * // Invented: a box of 2 m by 1.5 m by 2.2 m, every wall of the same small admittance.
+ * const path = { size: [2, 1.5, 2.2], source: [0.5, 0.7, 1.2], receiver: [1.5, 0.8, 1.5] } as const;
+ * const soft = { re: 0.05, im: 0 };
+ * const walls = () => ({ left: soft, right: soft, front: soft, back: soft, floor: soft, ceiling: soft });
+ * const transfer = boxModalTransfer(path, [50, 100], walls, () => 0, air);
+ * transfer.map(({ re, im }) => Math.hypot(re, im)); // [3.19, 1.22]
+ * ```
  */
 export function boxModalTransfer(
   { size, source, receiver }: BoxPath,
@@ -65,9 +79,9 @@ export function boxModalTransfer(
   const near = Math.min(source[along]!, receiver[along]!);
   const far = Math.max(source[along]!, receiver[along]!);
   return hz.map((frequency) => {
-    requirePositive('frequency', frequency);
+    requirePositive('frequency', frequency, 'Hz');
     const loss = attenuation(frequency);
-    requireNotNegative('attenuation of the air', loss);
+    requireNotNegative('attenuation of the air', loss, 'dB/m');
     const walls = listWalls(requireAdmittances(admittances(frequency)));
     const k = complex((2 * Math.PI * frequency) / air.soundSpeed, (-loss * Math.LN10) / 20);
     const reach = Math.hypot(k.re, evanescence / distance);

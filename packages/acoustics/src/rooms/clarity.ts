@@ -15,8 +15,8 @@ export function clarity(
   sampleRate: number,
   earlyLimit: number,
 ): { readonly clarity: number; readonly definition: number; readonly centreTime: number } {
-  requirePositive('sample rate', sampleRate);
-  requirePositive('early limit', earlyLimit);
+  requirePositive('sample rate', sampleRate, 'Hz');
+  requirePositive('early limit', earlyLimit, 'seconds');
   const limit = Math.round(earlyLimit * sampleRate);
   let early = 0;
   let late = 0;

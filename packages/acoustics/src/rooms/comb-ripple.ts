@@ -19,7 +19,7 @@ export function combRipple(
   air: Air,
 ): { readonly peak: number; readonly dip: number; readonly firstDipHz: number; readonly spacingHz: number } {
   if (level !== Number.NEGATIVE_INFINITY) requireNumber('level of the reflection', level, { atMost: 0, unit: 'dB' });
-  requirePositive('path difference', pathDifference);
+  requirePositive('path difference', pathDifference, 'metres');
   const share = 10 ** (level / 20);
   const spacingHz = air.soundSpeed / pathDifference;
   return {

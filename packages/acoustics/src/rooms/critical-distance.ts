@@ -16,6 +16,6 @@ import { requirePositive } from './require-positive.js';
  */
 export function criticalDistance(directivity: number, roomConstant: number): number {
   requirePositive('directivity factor', directivity);
-  requirePositive('room constant', roomConstant);
+  requirePositive('room constant', roomConstant, 'square metres');
   return Math.sqrt((directivity * roomConstant) / (16 * Math.PI));
 }

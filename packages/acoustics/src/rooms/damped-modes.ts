@@ -39,7 +39,7 @@ export function dampedModes(
   air: Air,
 ): DampedMode[] {
   requireBox(size);
-  requireNotNegative('upper frequency', upTo);
+  requireNotNegative('upper frequency', upTo, 'Hz');
   const half = air.soundSpeed / 2;
   const most = size.map((side) => Math.floor((upTo * side) / half));
   const modes: DampedMode[] = [];

@@ -38,7 +38,7 @@ export function earlyReflections(
   requireInside('receiver', receiver, size);
   requireNumber('largest order of reflection', largestOrder, { atLeast: 0, atMost: 20 });
   const direct = Math.hypot(...size.map((_, axis) => source[axis]! - receiver[axis]!));
-  requirePositive('distance of source and receiver', direct);
+  requirePositive('distance of source and receiver', direct, 'metres');
   const kept = listWalls(absorption).map((value, index) => {
     requireNumber(`absorption of ${boxWallNames[index]}`, value, { atLeast: 0, atMost: 1 });
     return 1 - value;

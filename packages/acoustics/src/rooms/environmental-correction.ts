@@ -11,7 +11,7 @@ import { requirePositive } from './require-positive.js';
  * Errors: ArgumentError for an area that isn't above zero.
  */
 export function environmentalCorrection(surface: number, absorptionArea: number): number {
-  requirePositive('measurement surface', surface);
-  requirePositive('absorption area', absorptionArea);
+  requirePositive('measurement surface', surface, 'square metres');
+  requirePositive('absorption area', absorptionArea, 'square metres');
   return levelOf(1 + (4 * surface) / absorptionArea);
 }

@@ -32,8 +32,8 @@ export function eyringTime(
   attenuation: number,
   air: Air,
 ): number {
-  requirePositive('room volume', volume);
-  requirePositive('room surface', surface);
+  requirePositive('room volume', volume, 'cubic metres');
+  requirePositive('room surface', surface, 'square metres');
   requireNumber('mean absorption coefficient', meanAbsorption, { atLeast: 0, atMost: 1 });
   const absorptionArea = -surface * Math.log1p(-meanAbsorption) + airAbsorptionArea(volume, attenuation);
   return sabineConstant(air) * (volume / absorptionArea);

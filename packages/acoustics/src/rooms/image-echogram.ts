@@ -28,9 +28,9 @@ export function imageEchogram(
   requireBox(size);
   requireInside('source', source, size);
   requireInside('receiver', receiver, size);
-  requireNotNegative('attenuation of the air', attenuation);
-  requirePositive('sample rate', sampleRate);
-  requirePositive('duration', duration);
+  requireNotNegative('attenuation of the air', attenuation, 'dB/m');
+  requirePositive('sample rate', sampleRate, 'Hz');
+  requirePositive('duration', duration, 'seconds');
   const kept = listWalls(absorption).map((value, index) => {
     requireNumber(`absorption of ${boxWallNames[index]}`, value, { atLeast: 0, atMost: 1 });
     return 1 - value;

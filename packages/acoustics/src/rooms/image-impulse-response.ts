@@ -31,8 +31,8 @@ export function imageImpulseResponse(
   requireBox(size);
   requireInside('source', source, size);
   requireInside('receiver', receiver, size);
-  requirePositive('sample rate', sampleRate);
-  requirePositive('duration', duration);
+  requirePositive('sample rate', sampleRate, 'Hz');
+  requirePositive('duration', duration, 'seconds');
   requirePositive(
     'distance of source and receiver',
     Math.hypot(...size.map((_, axis) => source[axis]! - receiver[axis]!)),

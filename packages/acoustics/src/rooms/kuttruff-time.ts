@@ -28,8 +28,8 @@ export function kuttruffTime(
   attenuation: number,
   air: Air,
 ): number {
-  requirePositive('room volume', volume);
-  requirePositive('room surface', surface);
+  requirePositive('room volume', volume, 'cubic metres');
+  requirePositive('room surface', surface, 'square metres');
   requireNumber('mean absorption coefficient', meanAbsorption, { atLeast: 0, atMost: 1 });
   requireNumber('relative variance of the free paths', pathVariance, { atLeast: 0, atMost: 1 });
   const exponent = -Math.log1p(-meanAbsorption);

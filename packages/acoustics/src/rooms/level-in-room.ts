@@ -24,9 +24,9 @@ export function levelInRoom(
   air: Air,
 ): number {
   requireNumber('sound power level', powerLevel, { unit: 'dB' });
-  requirePositive('distance from the source', distance);
+  requirePositive('distance from the source', distance, 'metres');
   requirePositive('directivity factor', directivity);
-  if (roomConstant !== Number.POSITIVE_INFINITY) requirePositive('room constant', roomConstant);
+  if (roomConstant !== Number.POSITIVE_INFINITY) requirePositive('room constant', roomConstant, 'square metres');
   const field = directivity / (4 * Math.PI * distance * distance) + 4 / roomConstant;
   return powerLevel + levelOf(field * (air.impedance / referenceImpedance));
 }

@@ -21,7 +21,7 @@ export function millingtonSetteTime(
   attenuation: number,
   air: Air,
 ): number {
-  requirePositive('room volume', volume);
+  requirePositive('room volume', volume, 'cubic metres');
   meanRoomAbsorption(surfaces, 1);
   let area = airAbsorptionArea(volume, attenuation);
   for (const surface of surfaces) if (surface.area > 0) area -= surface.area * Math.log1p(-surface.absorption);

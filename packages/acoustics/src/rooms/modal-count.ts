@@ -15,7 +15,7 @@ import { requireNotNegative } from './require-positive.js';
  */
 export function modalCount(size: BoxDimensions, hz: number, air: Air): number {
   const { volume, surface, edges } = boxGeometry(size);
-  requireNotNegative('frequency', hz);
+  requireNotNegative('frequency', hz, 'Hz');
   const waves = hz / air.soundSpeed;
   return ((4 * Math.PI) / 3) * volume * waves ** 3 + (Math.PI / 4) * surface * waves ** 2 + (edges * waves) / 8;
 }

@@ -12,7 +12,7 @@ import { requireNotNegative } from './require-positive.js';
  */
 export function modalDensity(size: BoxDimensions, hz: number, air: Air): number {
   const { volume, surface, edges } = boxGeometry(size);
-  requireNotNegative('frequency', hz);
+  requireNotNegative('frequency', hz, 'Hz');
   const c = air.soundSpeed;
   return (4 * Math.PI * volume * hz * hz) / c ** 3 + (Math.PI * surface * hz) / (2 * c * c) + edges / (8 * c);
 }

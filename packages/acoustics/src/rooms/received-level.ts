@@ -26,7 +26,7 @@ export function receivedLevel(outside: number, transmissionLoss: number, area: n
       'a number of dB',
     );
   }
-  requirePositive('area of the element', area);
-  requirePositive('absorption area', absorptionArea);
+  requirePositive('area of the element', area, 'square metres');
+  requirePositive('absorption area', absorptionArea, 'square metres');
   return outside - transmissionLoss + levelOf(area / absorptionArea);
 }

@@ -16,7 +16,7 @@ import { requirePositive } from './require-positive.js';
  * ```
  */
 export function roomConstant(surface: number, meanAbsorption: number): number {
-  requirePositive('room surface', surface);
+  requirePositive('room surface', surface, 'square metres');
   requireNumber('mean absorption coefficient', meanAbsorption, { atLeast: 0, atMost: 1 });
   return (surface * meanAbsorption) / (1 - meanAbsorption);
 }

@@ -32,7 +32,7 @@ export function meanRoomAbsorption(
   for (let index = 0; index < surfaces.length; index++) {
     const surface = surfaces[index]!;
     const name = surface.name ?? `surface ${index + 1} of ${surfaces.length}`;
-    requireNotNegative(`area of ${name}`, surface.area);
+    requireNotNegative(`area of ${name}`, surface.area, 'square metres');
     if (largestAbsorption === Number.POSITIVE_INFINITY) requireNotNegative(`absorption of ${name}`, surface.absorption);
     else requireNumber(`absorption of ${name}`, surface.absorption, { atLeast: 0, atMost: largestAbsorption });
     area += surface.area;

@@ -25,7 +25,7 @@ import { sabineConstant } from './sabine-constant.js';
  * ```
  */
 export function sabineTime(volume: number, absorptionArea: number, attenuation: number, air: Air): number {
-  requirePositive('room volume', volume);
-  requireNotNegative('absorption area', absorptionArea);
+  requirePositive('room volume', volume, 'cubic metres');
+  requireNotNegative('absorption area', absorptionArea, 'square metres');
   return sabineConstant(air) * (volume / (absorptionArea + airAbsorptionArea(volume, attenuation)));
 }

@@ -17,7 +17,7 @@ import { requireNotNegative, requirePositive } from './require-positive.js';
  * ```
  */
 export function schroederFrequency(volume: number, time: number): number {
-  requirePositive('room volume', volume);
-  requireNotNegative('reverberation time', time);
+  requirePositive('room volume', volume, 'cubic metres');
+  requireNotNegative('reverberation time', time, 'seconds');
   return 2000 * Math.sqrt(time / volume);
 }

@@ -29,8 +29,10 @@ describe('sabineTime and eyringTime', () => {
     expect(eyringTime(4, 15, 0.1, 0.03, air)).toBeLessThan(eyringTime(4, 15, 0.1, 0, air));
   });
   test('name the input that cannot be', () => {
-    expect(() => sabineTime(0, 1, 0, air)).toThrow('room volume is 0, expected a number above 0');
-    expect(() => sabineTime(4, -1, 0, air)).toThrow('absorption area is -1, expected a number of 0 or more');
+    expect(() => sabineTime(0, 1, 0, air)).toThrow('room volume is 0, expected a number of cubic metres above 0');
+    expect(() => sabineTime(4, -1, 0, air)).toThrow(
+      'absorption area is -1, expected a number of square metres of 0 or more',
+    );
     expect(() => eyringTime(4, 15, 1.2, 0, air)).toThrow('mean absorption coefficient is 1.2');
     expect(() => sabineTime(4, 1, Number.NaN, air)).toThrow('attenuation of the air is NaN');
   });
