@@ -82,7 +82,7 @@ test('M. Long (2014), Table 14.9, return path: received levels within 1 dB', () 
 
 describe('D. A. Bies, C. H. Hansen and C. Q. Howard, Engineering Noise Control, 5th ed. (2017)', () => {
   test('equation 8.275, plenum: 12.854 dB', () => {
-    const plenum = { outletArea: 0.1, distance: 1, angle: 0, wallArea: 20, absorption: 0.2 };
+    const plenum = { outletArea: 0.1, distance: 1, angleDeg: 0, wallArea: 20, absorption: 0.2 };
     expect(plenumLoss(plenum)).toBeCloseTo(12.854, 3);
   });
   test('equation 8.251, straight duct: 35.4347 dB', () => {

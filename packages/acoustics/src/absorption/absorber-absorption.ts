@@ -1,6 +1,7 @@
 import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
 import { requireNumber } from '../errors/require-number.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 import { bandSamples, defaultSamplesPerBand } from '../layered/band-samples.js';
 import { expectConverged } from '../layered/diffuse-transmission-loss.js';
 import { angularEvaluationLimit, angularTolerance } from '../layered/field-integral.js';
@@ -147,10 +148,13 @@ function cosineOf(angleDeg: number): number {
 
 function checkConditions(layers: readonly AbsorberLayer[], { backing, incidence }: AbsorberConditions): void {
   checkAbsorber(layers);
-  if (typeof backing !== 'string') {
+  if (typeof backing === 'string') requireOneOf('backing', backing, ['rigid', 'open']);
+  else {
+    requireOneOf('kind of the backing', backing.kind, ['limp', 'wall']);
     if (backing.kind === 'wall') checkAbsorber(backing.layers);
     else requireNumber('surface mass of the backing', backing.surfaceMass, { atLeast: 0, unit: 'kg/m2' });
   }
+  requireOneOf('kind of the incidence', incidence.kind, ['diffuse', 'diffuse-on-sample', 'plane']);
   if (incidence.kind === 'plane')
     requireNumber('angle of incidence', incidence.angleDeg, { atLeast: 0, below: 90, unit: 'degrees' });
   if (incidence.kind === 'diffuse-on-sample') {

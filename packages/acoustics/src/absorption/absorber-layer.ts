@@ -1,7 +1,12 @@
 import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 import { checkPlate, type Plate } from '../panels/plate.js';
 import { checkPoreStructure, type PoreStructure } from '../porous/johnson-champoux-allard-porous.js';
+import { touchingHoles } from './hole-interaction.js';
+
+const layerKinds = ['porous', 'perforated', 'slotted', 'plate', 'limp-sheet', 'air-gap', 'screen'] as const;
+const porousModels = ['miki', 'delany-bazley', 'johnson-champoux-allard'] as const;
 
 /** How a porous layer is described. */
 export type PorousModel =
@@ -83,9 +88,6 @@ export type AbsorberBacking =
       readonly layers: readonly AbsorberLayer[];
     };
 
-/** Share of a square lattice that round holes fill when they touch. */
-const touchingHoles = Math.PI / 4;
-
 /**
  * Rejects layers that cannot exist.
  * Errors: ArgumentError that names the layer by its place from outside, what was found and what was expected.
@@ -105,6 +107,7 @@ export function checkAbsorber(layers: readonly AbsorberLayer[]): void {
 }
 
 function checkAbsorberLayer(layer: AbsorberLayer): void {
+  requireOneOf('kind', layer.kind, layerKinds);
   switch (layer.kind) {
     case 'plate':
       checkPlate(layer);
@@ -121,6 +124,7 @@ function checkAbsorberLayer(layer: AbsorberLayer): void {
       return;
     case 'porous':
       requireNumber('thickness', layer.thickness, { atLeast: 0, unit: 'metres' });
+      requireOneOf('model', layer.model, porousModels);
       if (layer.density !== undefined) requireNumber('density', layer.density, { atLeast: 0, unit: 'kg/m3' });
       if (layer.model === 'johnson-champoux-allard') checkPoreStructure(layer);
       else requireNumber('flow resistivity', layer.flowResistivity, { atLeast: 0, unit: 'Pa s/m2' });

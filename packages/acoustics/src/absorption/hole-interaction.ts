@@ -3,6 +3,9 @@ import { requireNumber } from '../errors/require-number.js';
 /** Coefficients of the polynomial by powers of the argument (from memory, see `holeInteraction`). */
 const terms = [1, -1.4092, 0, 0.33818, 0, 0.06793, -0.02287, 0.03015, -0.01641];
 
+/** Share of a square lattice that round holes fill when they touch. */
+export const touchingHoles = Math.PI / 4;
+
 /**
  * Factor, 1..0, by which neighbouring holes in a square grid shorten each other's end correction.
  *

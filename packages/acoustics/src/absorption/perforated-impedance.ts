@@ -6,7 +6,7 @@ import { narrowGapMedium } from '../openings/narrow-gap-medium.js';
 import { equivalentFluid } from '../porous/porous-medium.js';
 import type { PerforatedSheet, SlottedSheet } from './absorber-layer.js';
 import { besselRatio } from './bessel-ratio.js';
-import { holeInteraction } from './hole-interaction.js';
+import { holeInteraction, touchingHoles } from './hole-interaction.js';
 
 /** Effective densities, kg/m3, of what the two mouths of a hole open into: air, or fibre that touches the sheet. */
 export type MouthDensities = { readonly front: Complex; readonly back: Complex };
@@ -23,7 +23,7 @@ export type MouthDensities = { readonly front: Complex; readonly back: Complex }
  * approximations; end correction of a piston in a baffle (common practice); fibre that touches the sheet loads a mouth with its
  * own effective density (derived: the near field of a hole moves what is there).
  * Valid for holes and spacings far smaller than a wavelength, low sound levels (no jets) and no flow along the sheet.
- * Errors: ArgumentError for a size that cannot be.
+ * Errors: ArgumentError for a size or frequency that cannot be, or an open share above pi/4, where the holes touch.
  */
 export function perforatedImpedance(
   { thickness, holeDiameter, openArea }: Omit<PerforatedSheet, 'kind'>,
@@ -32,7 +32,8 @@ export function perforatedImpedance(
   mouths: MouthDensities = inAir(air),
 ): Complex {
   requireNumber('hole diameter', holeDiameter, { above: 0, unit: 'metres' });
-  requireNumber('open area', openArea, { above: 0, atMost: 1 });
+  requireNumber('open area', openArea, { above: 0, atMost: touchingHoles });
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   const omega = 2 * Math.PI * hz;
   const x = scale(squareRoot(complex(0, (-omega * air.density) / airViscosity(air))), holeDiameter / 2);
   const moving = subtract(complex(1), scale(divide(besselRatio(x), x), 2));
@@ -60,6 +61,7 @@ export function slottedImpedance(
 ): Complex {
   requireNumber('slot width', slotWidth, { above: 0, unit: 'metres' });
   requireNumber('open area', openArea, { above: 0, atMost: 1 });
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   const omega = 2 * Math.PI * hz;
   const inSlot = scale(equivalentFluid(narrowGapMedium(slotWidth, hz, air), hz).density, thickness);
   const added = (slotWidth / Math.PI) * Math.log(1 / Math.sin((Math.PI * openArea) / 2));

@@ -5,6 +5,7 @@ import {
   type NoiseCriterionFamily,
   noiseCriterionCurveOf,
   noiseCriterionFamilies,
+  requireNoiseCriterionFamily,
 } from './noise-criterion-family.js';
 import { octavesByCount } from './octaves-by-count.js';
 import { speechInterferenceLevel } from './speech-interference-level.js';
@@ -39,6 +40,7 @@ export function noiseCriterionBySpeechInterference(
   octaveLevels: readonly number[],
   family: NoiseCriterionFamily,
 ): SpeechInterferenceCriterion {
+  requireNoiseCriterionFamily(family);
   const table = noiseCriterionFamilies[family];
   const counts = family === 'classic' ? [7, 8] : [7, 8, 9, 10];
   requireBands('octave band level', octaveLevels, counts, { silence: true });

@@ -1,4 +1,5 @@
 import { ArgumentError } from '../errors/argument-error.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 
 /** The classic curves of 1957, or those of the newer standard. */
 export type NoiseCriterionFamily = 'classic' | 's12.2';
@@ -69,9 +70,10 @@ export const highestNoiseCriterion = 70;
  * Units: NC number in; dB out, 8 octaves from 63 Hz (classic) or 10 from 16 Hz (s12.2), both to 8 kHz.
  * Source: `noiseCriterionFamilies`; interpolation is common practice.
  * Valid: NC 15 to NC 70.
- * Errors: ArgumentError outside NC 15 .. 70.
+ * Errors: ArgumentError outside NC 15 .. 70 or for a family that is not known.
  */
 export function noiseCriterionCurveOf(family: NoiseCriterionFamily, nc: number): number[] {
+  requireNoiseCriterionFamily(family);
   if (!(nc >= lowestNoiseCriterion && nc <= highestNoiseCriterion)) {
     throw new ArgumentError('NC', nc, `a number from ${lowestNoiseCriterion} to ${highestNoiseCriterion}`);
   }
@@ -80,4 +82,9 @@ export function noiseCriterionCurveOf(family: NoiseCriterionFamily, nc: number):
   const below = Math.min(Math.floor(position), curves.length - 2);
   const part = position - below;
   return curves[below]!.map((level, band) => level + part * (curves[below + 1]![band]! - level));
+}
+
+/** Rejects a name that is no family of curves. */
+export function requireNoiseCriterionFamily(family: NoiseCriterionFamily): void {
+  requireOneOf('family of NC curves', family, Object.keys(noiseCriterionFamilies));
 }

@@ -9,6 +9,15 @@ import { ArgumentError } from '../errors/argument-error.js';
  * Source: common practice. The centre third of each octave has the measured value, the others are a guess at what lies
  * between: a resonance narrower than an octave is lost.
  * Errors: ArgumentError for lists of different length, or centres that are not ascending octaves.
+ *
+ * @example
+ * ```ts
+ * import { absorptionInThirds } from '@boothwright/acoustics/database';
+ *
+ * const thirds = absorptionInThirds([250, 500, 1000], [0.2, 0.5, 0.8]);
+ * // 160 Hz unknown, then 200 Hz to 630 Hz.
+ * thirds.slice(5, 12); // [null, 0.2, 0.2, 0.3, 0.4, 0.5, 0.6]
+ * ```
  */
 export function absorptionInThirds(bandsHz: readonly number[], values: readonly number[]): (number | null)[] {
   if (bandsHz.length !== values.length) {

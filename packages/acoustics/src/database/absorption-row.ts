@@ -1,26 +1,33 @@
+/** All categories of the table. */
+export const absorptionCategories = [
+  'ceiling absorber',
+  'curtain',
+  'diffuser',
+  'door',
+  'floor',
+  'glazing',
+  'hard surface',
+  'lightweight lining',
+  'opening',
+  'other',
+  'panel resonator',
+  'people',
+  'porous absorber',
+  'seating',
+  'special absorber',
+  'wall absorber',
+  'wall relief',
+  'wood',
+] as const;
+
 /** What a row is about. */
-export type AbsorptionCategory =
-  | 'ceiling absorber'
-  | 'curtain'
-  | 'diffuser'
-  | 'door'
-  | 'floor'
-  | 'glazing'
-  | 'hard surface'
-  | 'lightweight lining'
-  | 'opening'
-  | 'other'
-  | 'panel resonator'
-  | 'people'
-  | 'porous absorber'
-  | 'seating'
-  | 'special absorber'
-  | 'wall absorber'
-  | 'wall relief'
-  | 'wood';
+export type AbsorptionCategory = (typeof absorptionCategories)[number];
+
+/** All quantities of the table. */
+export const absorptionQuantities = ['absorption', 'area-per-person', 'scattering'] as const;
 
 /** What the values of a row are: a coefficient, m2 per person, or the share of reflected sound that is scattered. */
-export type AbsorptionQuantity = 'absorption' | 'area-per-person' | 'scattering';
+export type AbsorptionQuantity = (typeof absorptionQuantities)[number];
 
 /** Where the figures of a row come from. */
 export type RowProvenance = {

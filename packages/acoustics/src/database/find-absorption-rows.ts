@@ -1,5 +1,13 @@
+import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
-import type { AbsorptionCategory, AbsorptionQuantity, AbsorptionRow } from './absorption-row.js';
+import { requireOneOf } from '../errors/require-one-of.js';
+import {
+  type AbsorptionCategory,
+  type AbsorptionQuantity,
+  type AbsorptionRow,
+  absorptionCategories,
+  absorptionQuantities,
+} from './absorption-row.js';
 
 /** What to look for; an absent field is no condition. */
 export type AbsorptionQuery = {
@@ -14,13 +22,20 @@ export type AbsorptionQuery = {
   readonly openOnly?: boolean;
 };
 
+const properties = ['words', 'categories', 'quantities', 'mounting', 'thickness', 'openOnly'] as const;
+
 /**
  * Rows that meet every condition of a query, those with most whole words first, else in the order of the table.
  *
  * Case and accents do not count. Numbers are words: "50" finds "50 mm".
- * Errors: ArgumentError for a thickness that is no number of metres of 0 or more.
+ * Errors: ArgumentError for a thickness that is no number of metres of 0 or more, or a property, category, quantity or
+ * mounting that is not known.
  */
 export function findAbsorptionRows(rows: readonly AbsorptionRow[], query: AbsorptionQuery): AbsorptionRow[] {
+  for (const property of Object.keys(query)) requireOneOf('property of the query', property, properties);
+  requireWords('category', query.categories, absorptionCategories);
+  requireWords('quantity', query.quantities, absorptionQuantities);
+  if (query.mounting !== undefined) requireOneOf('mounting', query.mounting, ['A', 'E400']);
   const { categories, quantities, mounting, thickness, openOnly } = query;
   for (const limit of [thickness?.atLeast, thickness?.atMost]) {
     if (limit !== undefined) requireNumber('thickness', limit, { atLeast: 0, unit: 'metres' });
@@ -39,6 +54,15 @@ export function findAbsorptionRows(rows: readonly AbsorptionRow[], query: Absorp
     .filter(({ score }) => score >= 0)
     .sort((a, b) => b.score - a.score)
     .map(({ row }) => row);
+}
+
+/** Rejects a list with a word that is not allowed, or a word that is no list. */
+function requireWords(what: string, words: unknown, allowed: readonly string[]): void {
+  if (words === undefined) return;
+  if (!Array.isArray(words)) {
+    throw new ArgumentError(`list for ${what}`, words, `a list of some of ${allowed.join(', ')}`);
+  }
+  for (const word of words) requireOneOf(what, word, allowed);
 }
 
 /** How many of the words occur whole; -1 when one does not occur at all. */

@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
 
 /** Width, depth and height, m. */
@@ -6,11 +7,16 @@ export type BoxSize = readonly [number, number, number];
 /** A mode of a hard rectangular room. */
 export type BoxMode = { readonly hz: number; readonly order: readonly [number, number, number] };
 
+/** Modes that a list may hold; more are no longer looked at one by one, and `modalCount` counts them. */
+export const largestModeCount = 200_000;
+
 /**
  * Eigenfrequencies of a box with hard walls up to `upTo` Hz, lowest first.
  *
  * Equation: f = (c/2) sqrt((n_x/w)^2 + (n_y/d)^2 + (n_z/h)^2), not all n zero.
  * Source: common practice. Valid for hard walls; linings and yielding walls shift and damp the modes.
+ * Errors: ArgumentError for a side or frequency that can't be, or where the list would hold more than `largestModeCount`
+ * modes, by the estimate pi/6 of the lattice of orders round the ellipsoid that they fill.
  *
  * @example
  * ```ts
@@ -26,6 +32,11 @@ export function boxModes(size: BoxSize, upTo: number, air: Air): BoxMode[] {
   requireNumber('upper frequency', upTo, { atLeast: 0, unit: 'Hz' });
   const half = air.soundSpeed / 2;
   const most = size.map((length) => Math.floor((upTo * length) / half));
+  const estimate = most.reduce((product, order) => product * (order + 1), Math.PI / 6);
+  if (estimate > largestModeCount) {
+    const found = `about ${estimate.toPrecision(2)}`;
+    throw new ArgumentError(`number of modes up to ${upTo} Hz`, found, `at most ${largestModeCount}`);
+  }
   const modes: BoxMode[] = [];
   for (let x = 0; x <= most[0]!; x++) {
     for (let y = 0; y <= most[1]!; y++) {

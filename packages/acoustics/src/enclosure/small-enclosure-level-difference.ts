@@ -1,6 +1,7 @@
 import type { Air } from '../air/air-properties.js';
 import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 import { checkLayers, type Layer, type PanelSize } from '../layered/layer.js';
 import { leafAt } from '../layered/leaf.js';
 import { isPresent } from '../layered/prepared-stack.js';
@@ -102,6 +103,7 @@ export const defaultCancellation: Cancellation = 'full';
  * Valid below about half the first mode of the inside (`smallEnclosureLimit`), which this function does not know; above it
  * the pressure inside is not uniform and the result is meaningless. Positive means quieter inside; at the resonances of
  * the box it is negative.
+ * Errors: ArgumentError for a quantity that can't be, a word that is not known, or an enclosure without elements.
  */
 export function smallEnclosureLevelDifference({
   volume,
@@ -112,9 +114,13 @@ export function smallEnclosureLevelDifference({
   cancellation = defaultCancellation,
   outside,
 }: SmallEnclosure): LevelDifference {
-  requireNumber('volume of the enclosure', volume, { above: 0, unit: 'm3' });
+  requireNumber('volume of the enclosure', volume, { above: 0, unit: 'cubic metres' });
   requireNumber('isothermal share', isothermalShare, { atLeast: 0, atMost: 1 });
+  requireOneOf('cancellation', cancellation, ['full', 'none']);
+  if (elements.length === 0)
+    throw new ArgumentError('number of elements', 0, '1 or more, as sound gets in through them');
   elements.forEach(checkElement);
+  for (const frequency of hz) requireNumber('frequency', frequency, { above: 0, unit: 'Hz' });
   const compliance = (volume / (air.density * air.soundSpeed ** 2)) * (1 + isothermalShare * (heatRatio(air) - 1));
   const differences: readonly number[] = hz.map((frequency) => {
     let driven = complex(0);
@@ -205,7 +211,9 @@ function wallTwoPort(wall: EnclosureElement & { kind: 'wall' }, hz: number, air:
 
 function checkElement(element: EnclosureElement): void {
   const expectSize = (name: string, value: number, unit: string) => requireNumber(name, value, { atLeast: 0, unit });
+  requireOneOf('kind of an element', element.kind, ['wall', 'leak', 'slit']);
   if (element.kind === 'slit') {
+    if (element.position !== undefined) requireOneOf('position of a slit', element.position, ['mid', 'edge']);
     expectSize('length of a slit', element.length, 'metres');
     expectSize('gap of a slit', element.gap, 'metres');
     expectSize('depth of a slit', element.depth, 'metres');
@@ -213,6 +221,9 @@ function checkElement(element: EnclosureElement): void {
   }
   expectSize(element.kind === 'wall' ? 'area of a wall' : 'area of a leak', element.area, 'm2');
   if (element.kind === 'wall') {
+    if (element.edges !== undefined) {
+      requireOneOf('edges of a wall', element.edges, ['simply-supported', 'clamped', 'between']);
+    }
     checkLayers(element.layers);
     return;
   }

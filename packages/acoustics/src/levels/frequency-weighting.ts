@@ -1,7 +1,11 @@
 import { requireNumber } from '../errors/require-number.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 
 /** The weightings of a sound level meter: A, C, and Z for none. */
 export type FrequencyWeighting = 'A' | 'C' | 'Z';
+
+/** Their letters. */
+export const frequencyWeightings: readonly FrequencyWeighting[] = ['A', 'C', 'Z'];
 
 /** Pole frequencies of the analytic weighting curves, Hz. */
 const f1 = 20.598997;
@@ -18,7 +22,7 @@ const f4 = 12_194.217;
  * Source: IEC 61672-1:2013, analytic expressions of annex E (pole frequencies from memory; with them every cell of
  * Table 3, as transcribed, is met within 0.05 dB).
  * Valid: 10 Hz to 20 kHz.
- * Errors: ArgumentError for a frequency that is not above zero.
+ * Errors: ArgumentError for a frequency that is not above zero or a letter that is no weighting.
  *
  * @example
  * ```ts
@@ -30,6 +34,7 @@ const f4 = 12_194.217;
  */
 export function frequencyWeighting(kind: FrequencyWeighting, hz: number): number {
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
+  requireOneOf('frequency weighting', kind, frequencyWeightings);
   switch (kind) {
     case 'A':
       return response(hz, true) - response(1000, true);

@@ -1,6 +1,7 @@
 import type { Band } from '../bands/bands.js';
 import { requireBands } from '../bands/require-bands.js';
-import { type FrequencyWeighting, frequencyWeighting } from './frequency-weighting.js';
+import { requireOneOf } from '../errors/require-one-of.js';
+import { type FrequencyWeighting, frequencyWeighting, frequencyWeightings } from './frequency-weighting.js';
 import { sumLevels } from './sum-levels.js';
 
 /**
@@ -17,6 +18,7 @@ export function weightedTotalOfBands(
   bands: readonly Band[],
   kind: FrequencyWeighting,
 ): number {
+  requireOneOf('frequency weighting', kind, frequencyWeightings);
   requireBands('band level', levels, [bands.length], { silence: true });
   return sumLevels(levels.map((level, index) => level + frequencyWeighting(kind, bands[index]!.exact)));
 }

@@ -1,6 +1,7 @@
 import { thirdOctaveBands } from '../bands/bands.js';
 import { requireBands } from '../bands/require-bands.js';
-import { type FrequencyWeighting, frequencyWeighting } from './frequency-weighting.js';
+import { requireOneOf } from '../errors/require-one-of.js';
+import { type FrequencyWeighting, frequencyWeighting, frequencyWeightings } from './frequency-weighting.js';
 import { sumLevels } from './sum-levels.js';
 
 /**
@@ -22,6 +23,7 @@ import { sumLevels } from './sum-levels.js';
  * ```
  */
 export function weightedTotal(levels: readonly (number | null)[], kind: FrequencyWeighting): number | null {
+  requireOneOf('frequency weighting', kind, frequencyWeightings);
   requireBands('third-octave band level', levels, [thirdOctaveBands.length], { unknown: true, silence: true });
   const weighted: number[] = [];
   levels.forEach((level, index) => {

@@ -1,5 +1,6 @@
 import type { Air } from '../air/air-properties.js';
 import { requireNumber } from '../errors/require-number.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 import { besselJ1 } from '../math/bessel.js';
 import { type Complex, complex } from '../math/complex.js';
 import { struveH1 } from '../math/struve.js';
@@ -30,7 +31,7 @@ export const defaultIncidence = 'diffuse';
  * With 4 R^2 above, as the formula is often handed on, a small hole in a thin wall would pass nothing; Rayleigh's exact
  * limit for it is tau = 8/pi^2, here 0.69 because the end correction is that of a piston. Diffuse factor derived here.
  * Valid for holes whose air moves as a plug; friction is left out, so holes below about 1 mm are overestimated.
- * Errors: ArgumentError for a radius or depth below 0.
+ * Errors: ArgumentError for a radius or depth below 0, or an incidence that is not known.
  *
  * @example
  * ```ts
@@ -47,6 +48,7 @@ export function apertureTransmissionLoss(
   hz: number,
   air: Air,
 ): number {
+  requireOneOf('incidence', incidence, ['normal', 'diffuse']);
   requireNumber('radius of the hole', radius, { atLeast: 0, unit: 'metres' });
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   requireNumber('depth of the hole', depth, { atLeast: 0, unit: 'metres' });

@@ -1,5 +1,6 @@
 import type { Air } from '../air/air-properties.js';
 import { requireNumber } from '../errors/require-number.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 import { add, type Complex, complex, multiply, squaredSize } from '../math/complex.js';
 import { channelMatrix, narrowGapMedium } from './narrow-gap-medium.js';
 
@@ -92,7 +93,8 @@ export function slitMouthImpedance(k: number, air: Air): Complex {
  * Rejects a slit that cannot exist.
  * Errors: ArgumentError that names the property.
  */
-export function checkSlit({ gap, depth }: Slit): void {
+export function checkSlit({ gap, depth, position }: Slit): void {
+  requireOneOf('position of the slit', position, ['mid', 'edge']);
   requireNumber('width of the slit', gap, { atLeast: 0, unit: 'metres' });
   requireNumber('depth of the slit', depth, { atLeast: 0, unit: 'metres' });
 }

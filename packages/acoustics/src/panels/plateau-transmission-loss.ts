@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
 import { massLawField } from './mass-law.js';
 
@@ -40,9 +41,10 @@ export const plateauFieldCorrection = 5;
  * Units: thickness in m, Hz.
  * Source: Norton, Karczub (2003), Table 3.1 and problem 3.11 (as transcribed).
  * Valid as a first guess for large flat walls of the listed materials; it knows nothing of size and damping.
- * Errors: ArgumentError for a thickness or frequency that is not above 0.
+ * Errors: ArgumentError for a thickness or frequency that is not above 0, or no material.
  */
 export function plateauTransmissionLoss(material: PlateauMaterial, thickness: number, hz: number, air: Air): number {
+  requireMaterial(material);
   requireNumber('thickness of the wall', thickness, { above: 0, unit: 'metres' });
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
   const mass = material.massPerMillimetre * thickness * 1000;
@@ -51,4 +53,15 @@ export function plateauTransmissionLoss(material: PlateauMaterial, thickness: nu
   if (hz <= start) return massLawField(hz, mass, air, plateauFieldCorrection);
   const end = material.ratio * start;
   return hz <= end ? material.plateau : material.plateau + 10 * Math.log2(hz / end);
+}
+
+function requireMaterial(material: unknown): asserts material is PlateauMaterial {
+  if (typeof material !== 'object' || material === null) {
+    const names = Object.keys(plateauMaterials).join(', ');
+    throw new ArgumentError('plateau material', material, `an entry of plateauMaterials, which are ${names}`);
+  }
+  const { massPerMillimetre, plateau, ratio } = material as PlateauMaterial;
+  requireNumber('mass of the material', massPerMillimetre, { above: 0, unit: 'kg/m2 for each mm' });
+  requireNumber('plateau of the material', plateau, { atLeast: 0, unit: 'decibels' });
+  requireNumber('ratio of the ends of the plateau', ratio, { atLeast: 1 });
 }

@@ -14,7 +14,8 @@ export type AverageAbsorption = {
  * Units: dimensionless; the 21 thirds of the working grid, or the four values.
  * Source: ASTM C423, as quoted in a public page with its rounding example.
  * Valid: for reverberation-room coefficients, which can exceed 1.
- * Errors: ArgumentError for a wrong number of bands or a coefficient that is negative or no number.
+ * Errors: ArgumentError for a wrong number of bands or a coefficient that is negative, above 1.5 (as percent
+ * would be) or no number.
  */
 export function noiseReductionCoefficient(absorption: readonly number[]): AverageAbsorption {
   requireAbsorption(absorption, [21, 4]);
@@ -30,7 +31,8 @@ export function noiseReductionCoefficient(absorption: readonly number[]): Averag
  * Units: dimensionless; the 21 thirds of the working grid, or the twelve values.
  * Source: ASTM C423, as quoted in a public page.
  * Valid: for reverberation-room coefficients, which can exceed 1.
- * Errors: ArgumentError for a wrong number of bands or a coefficient that is negative or no number.
+ * Errors: ArgumentError for a wrong number of bands or a coefficient that is negative, above 1.5 (as percent
+ * would be) or no number.
  */
 export function soundAbsorptionAverage(absorption: readonly number[]): AverageAbsorption {
   requireAbsorption(absorption, [21, 12]);

@@ -16,6 +16,20 @@ export type DuctPathElement = {
  * Equation: L_i = 10 lg(10^((L_(i-1) - IL_i)/10) + 10^(N_i/10)): what the element makes itself isn't taken off by it.
  * Units: dB. Source: energy sum (common practice); laid out as M. Long, Architectural Acoustics, 2nd ed., 2014, Table 14.9.
  * Errors: ArgumentError for a spectrum that isn't 8 numbers.
+ *
+ * @example
+ * ```ts
+ * import { asInsertionLoss } from '@boothwright/acoustics/quantities';
+ * import { ductPathLevels } from '@boothwright/acoustics/ventilation';
+ *
+ * // Invented: a fan, then a silencer that makes 30 dB in every octave.
+ * const fan = [80, 78, 75, 72, 70, 66, 62, 58];
+ * const silencer = {
+ *   loss: asInsertionLoss([4, 8, 15, 25, 35, 36, 28, 18]),
+ *   flowNoise: [30, 30, 30, 30, 30, 30, 30, 30],
+ * };
+ * ductPathLevels(fan, [silencer]).map(Math.round); // [76, 70, 60, 47, 36, 33, 35, 40]
+ * ```
  */
 export function ductPathLevels(source: readonly number[], elements: readonly DuctPathElement[]): number[] {
   requireDuctOctaves('source level', source);

@@ -1,6 +1,7 @@
 import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
 import { requireNumber } from '../errors/require-number.js';
+import { requireOneOf } from '../errors/require-one-of.js';
 import { levelOf } from '../levels/level-of.js';
 import { asInsertionLoss, type InsertionLoss } from '../quantities/insertion-loss.js';
 import type { DuctLoss, DuctOctaveLoss, DuctValidity } from './duct-loss.js';
@@ -24,7 +25,7 @@ export type DuctEnd = {
  * Valid: for a straight, open end at least three diameters long, 150 mm across or wider (from memory). A grille, a
  * flexible last piece or a bend close to the end takes much of it away. Narrower ends carry a note; the formula then stays
  * below the low-frequency limits 20 lg(c/(pi f D)) of a free and 20 lg(c/(pi f D)) - 3 of a flush end.
- * Errors: ArgumentError for an area that can't be.
+ * Errors: ArgumentError for an area that can't be or a termination that is not known.
  */
 export function endReflectionLoss(end: DuctEnd, air: Air): DuctLoss {
   const { loss, validity } = atFrequencies(
@@ -46,7 +47,8 @@ function atFrequencies(
   frequencies: readonly number[],
   air: Air,
 ): { readonly loss: InsertionLoss; readonly validity: DuctValidity } {
-  requireNumber('duct area', area, { above: 0 });
+  requireNumber('duct area', area, { above: 0, unit: 'square metres' });
+  requireOneOf('termination of the duct', termination, ['flush', 'free']);
   const diameter = Math.sqrt((4 * area) / Math.PI);
   const factor = termination === 'free' ? 1 : 0.8;
   const notes = diameter < 0.149 ? ['duct end narrower than the 150 mm of the table, formula carried on'] : [];

@@ -51,7 +51,7 @@ const calls: readonly ValidCall[] = [
   call(a.fansInParallel, [[curve, curve]]),
   call(a.fanSoundPower, [{ flow: 0.1, pressure: 100, efficiency: 0.8 }, a.forwardCurvedFanLevels], anySign),
   call(a.fanCasingPower, [octaves], anySign),
-  call(a.plenumLoss, [{ outletArea: 0.1, distance: 1, angle: 0.5, wallArea: 20, absorption: 0.2 }]),
+  call(a.plenumLoss, [{ outletArea: 0.1, distance: 1, angleDeg: 30, wallArea: 20, absorption: 0.2 }]),
   call(a.branchSplitLoss, [0.6, [0.2, 0.5], 0]),
   call(a.unlinedRectangularDuctOctaveLoss, [{ width: 0.3, height: 0.2, length: 1 }]),
   call(a.unlinedRoundDuctOctaveLoss, [1]),
