@@ -10,8 +10,8 @@ import { levelOf } from '../levels/level-of.js';
  * Errors: ArgumentError for an area that can't be.
  */
 export function areaChangeLoss(from: number, to: number): number {
-  requireNumber('duct area before the change', from, { above: 0 });
-  requireNumber('duct area after the change', to, { above: 0 });
+  requireNumber('duct area before the change', from, { above: 0, unit: 'square metres' });
+  requireNumber('duct area after the change', to, { above: 0, unit: 'square metres' });
   const ratio = from / to;
   return levelOf((1 + ratio) ** 2 / (4 * ratio));
 }

@@ -17,9 +17,9 @@ export function bendFlowNoise(
   }: { readonly speed: number; readonly area: number; readonly height: number; readonly density: number },
 ): number {
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
-  requireNumber('air speed', speed, { above: 0 });
-  requireNumber('duct area', area, { above: 0 });
-  requireNumber('duct height', height, { above: 0 });
+  requireNumber('air speed', speed, { above: 0, unit: 'metres per second' });
+  requireNumber('duct area', area, { above: 0, unit: 'square metres' });
+  requireNumber('duct height', height, { above: 0, unit: 'metres' });
   requireNumber('air density', density, { above: 0 });
   const shape = 1 + 0.165 * ((hz * height) / speed) ** 2;
   return 60 * Math.log10(speed) + 10 * Math.log10(area * density) + 14 - 10 * Math.log10(shape);

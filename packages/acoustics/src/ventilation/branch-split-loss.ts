@@ -11,8 +11,8 @@ import { levelOf } from '../levels/level-of.js';
  * Valid: plane waves. Errors: ArgumentError for an area that can't be or an index without a branch.
  */
 export function branchSplitLoss(mainArea: number, branchAreas: readonly number[], branch: number): number {
-  requireNumber('main duct area', mainArea, { above: 0 });
-  for (const area of branchAreas) requireNumber('branch area', area, { above: 0 });
+  requireNumber('main duct area', mainArea, { above: 0, unit: 'square metres' });
+  for (const area of branchAreas) requireNumber('branch area', area, { above: 0, unit: 'square metres' });
   const own = branchAreas[branch];
   if (own === undefined) throw new ArgumentError('branch', branch, `an index below ${branchAreas.length}`);
   const sum = branchAreas.reduce((total, area) => total + area, 0);

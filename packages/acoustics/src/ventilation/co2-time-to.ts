@@ -12,7 +12,7 @@ import { steadyCo2 } from './steady-co2.js';
  */
 export function co2TimeTo({ threshold, ...balance }: Co2Balance & { readonly threshold: number }): number | null {
   requireCo2Balance(balance);
-  requireNumber('CO2 threshold', threshold, { atLeast: 0 });
+  requireNumber('CO2 threshold', threshold, { atLeast: 0, unit: 'ppm' });
   const { start, generation, flow, volume } = balance;
   if (start >= threshold) return 0;
   const end = steadyCo2(balance);

@@ -38,7 +38,7 @@ const table = {
  * Errors: ArgumentError for a width that can't be or a form that is not known.
  */
 export function ductBendOctaveLoss({ width, lined, form }: DuctBend, air: Air): DuctOctaveLoss {
-  requireNumber('duct width', width, { above: 0 });
+  requireNumber('duct width', width, { above: 0, unit: 'metres' });
   const rows = table[form];
   if (!rows) throw new ArgumentError('bend', `"${String(form)}"`, 'square, square-with-vanes or round');
   const row = (lined ? rows.lined : null) ?? rows.unlined;

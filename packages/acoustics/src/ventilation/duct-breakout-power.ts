@@ -18,8 +18,8 @@ export function ductBreakoutPower(
 ): number[] {
   requireDuctOctaves('sound power in the duct', power);
   requireDuctOctaves('breakout loss', loss);
-  requireNumber('wall area of the duct', wallArea, { above: 0 });
-  requireNumber('duct area', section, { above: 0 });
+  requireNumber('wall area of the duct', wallArea, { above: 0, unit: 'square metres' });
+  requireNumber('duct area', section, { above: 0, unit: 'square metres' });
   const spread = 10 * Math.log10(wallArea / section);
   return power.map((level, octave) => Math.min(level - 3, level - loss[octave]! + spread));
 }

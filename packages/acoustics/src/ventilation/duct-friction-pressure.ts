@@ -17,10 +17,10 @@ export function ductFrictionPressure(
   flow: number,
   air: Air,
 ): number {
-  requireNumber('duct area', duct.area, { above: 0 });
+  requireNumber('duct area', duct.area, { above: 0, unit: 'square metres' });
   requireNumber('duct perimeter', duct.perimeter, { above: 0 });
-  requireNumber('duct length', duct.length, { atLeast: 0 });
-  requireNumber('airflow', flow, { atLeast: 0 });
+  requireNumber('duct length', duct.length, { atLeast: 0, unit: 'metres' });
+  requireNumber('airflow', flow, { atLeast: 0, unit: 'cubic metres per second' });
   const diameter = (4 * duct.area) / duct.perimeter;
   requireNumber('duct roughness', duct.roughness, { atLeast: 0, atMost: 0.05 * diameter });
   const speed = flow / duct.area;

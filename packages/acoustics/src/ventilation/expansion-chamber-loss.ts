@@ -38,9 +38,9 @@ export function expansionChamberLoss(
   air: Air,
 ): number {
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
-  requireNumber('chamber area', chamberArea, { above: 0 });
-  requireNumber('duct area', ductArea, { above: 0 });
-  requireNumber('chamber length', length, { atLeast: 0 });
+  requireNumber('chamber area', chamberArea, { above: 0, unit: 'square metres' });
+  requireNumber('duct area', ductArea, { above: 0, unit: 'square metres' });
+  requireNumber('chamber length', length, { atLeast: 0, unit: 'metres' });
   const ratio = chamberArea / ductArea;
   const phase = (2 * Math.PI * hz * length) / air.soundSpeed;
   return levelOf(1 + ((ratio - 1 / ratio) / 2) ** 2 * Math.sin(phase) ** 2);

@@ -25,8 +25,8 @@ export function fanSoundPower(
   { flow, pressure, efficiency }: { readonly flow: number; readonly pressure: number; readonly efficiency: number },
   levels: readonly number[],
 ): number[] {
-  requireNumber('airflow', flow, { above: 0 });
-  requireNumber('fan pressure', pressure, { above: 0 });
+  requireNumber('airflow', flow, { above: 0, unit: 'cubic metres per second' });
+  requireNumber('fan pressure', pressure, { above: 0, unit: 'pascals' });
   requireNumber('fan efficiency', efficiency, { above: 0, atMost: 1 });
   requireDuctOctaves('fan constant', levels);
   const steps = [0.9, 0.85, 0.75, 0.65, 0.55, 0.5];

@@ -45,8 +45,8 @@ const longest = 12 * metresPerFoot;
  * Errors: ArgumentError for a dimension that can't be.
  */
 export function flexibleDuctOctaveLoss({ diameter, length }: FlexibleDuct): DuctOctaveLoss {
-  requireNumber('duct diameter', diameter, { above: 0 });
-  requireNumber('duct length', length, { atLeast: 0 });
+  requireNumber('duct diameter', diameter, { above: 0, unit: 'metres' });
+  requireNumber('duct length', length, { atLeast: 0, unit: 'metres' });
   const near = (value: number, printed: number) => Math.abs(value / printed - 1) < 0.02;
   const printed = rows.find((each) => near(diameter, each.diameter) && near(length, each.length));
   const caveats = ['the octave of 8 kHz is not in the table, no loss is credited there'];

@@ -24,9 +24,9 @@ export function flowForCo2({
   readonly supply: number;
   readonly generation: number;
 }): number | null {
-  requireNumber('CO2 limit', limit, { atLeast: 0 });
-  requireNumber('CO2 of the supply air', supply, { atLeast: 0 });
-  requireNumber('CO2 generation', generation, { atLeast: 0 });
+  requireNumber('CO2 limit', limit, { atLeast: 0, unit: 'ppm' });
+  requireNumber('CO2 of the supply air', supply, { atLeast: 0, unit: 'ppm' });
+  requireNumber('CO2 generation', generation, { atLeast: 0, unit: 'cubic metres per second' });
   if (generation === 0) return 0;
   return limit <= supply ? null : (1e6 * generation) / (limit - supply);
 }

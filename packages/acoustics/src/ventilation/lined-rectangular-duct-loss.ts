@@ -61,10 +61,10 @@ export function linedRectangularDuctLoss(duct: RectangularDuct): DuctLoss {
 }
 
 function uncapped({ width, height, length, lining }: RectangularDuct) {
-  requireNumber('duct width', width, { above: 0 });
-  requireNumber('duct height', height, { above: 0 });
-  requireNumber('duct length', length, { atLeast: 0 });
-  requireNumber('duct lining', lining, { atLeast: 0 });
+  requireNumber('duct width', width, { above: 0, unit: 'metres' });
+  requireNumber('duct height', height, { above: 0, unit: 'metres' });
+  requireNumber('duct length', length, { atLeast: 0, unit: 'metres' });
+  requireNumber('duct lining', lining, { atLeast: 0, unit: 'metres' });
   const notes: string[] = [];
   const ratio = ((2 * (width + height)) / (width * height)) * metresPerFoot;
   if (ratio > ratioRange.to) notes.push('duct narrower than the tables cover, loss taken at perimeter/area 39 per m');

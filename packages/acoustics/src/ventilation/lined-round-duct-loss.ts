@@ -62,9 +62,9 @@ export function linedRoundDuctLoss(duct: RoundDuct): DuctLoss {
 }
 
 function uncapped({ diameter, length, lining }: RoundDuct) {
-  requireNumber('duct diameter', diameter, { above: 0 });
-  requireNumber('duct length', length, { atLeast: 0 });
-  requireNumber('duct lining', lining, { atLeast: 0 });
+  requireNumber('duct diameter', diameter, { above: 0, unit: 'metres' });
+  requireNumber('duct length', length, { atLeast: 0, unit: 'metres' });
+  requireNumber('duct lining', lining, { atLeast: 0, unit: 'metres' });
   const notes: string[] = [];
   const inches = diameter / metresPerInch;
   const thickness = lining / metresPerInch;

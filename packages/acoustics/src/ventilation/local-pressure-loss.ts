@@ -7,6 +7,6 @@ import { requireNumber } from '../errors/require-number.js';
  */
 export function localPressureLoss(coefficient: number, speed: number, air: Air): number {
   requireNumber('loss coefficient', coefficient, { atLeast: 0 });
-  requireNumber('air speed', speed, { atLeast: 0 });
+  requireNumber('air speed', speed, { atLeast: 0, unit: 'metres per second' });
   return (coefficient * air.density * speed ** 2) / 2;
 }

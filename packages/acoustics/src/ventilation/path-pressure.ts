@@ -61,7 +61,7 @@ function elementPressure(element: PathElement, flow: number, air: Air): number {
     case 'duct':
       return ductFrictionPressure(element, flow, air);
     case 'fitting':
-      requireNumber('area of the fitting', element.area, { above: 0 });
+      requireNumber('area of the fitting', element.area, { above: 0, unit: 'square metres' });
       return localPressureLoss(element.coefficient, flow / element.area, air);
     case 'device':
       requireNumber('pressure lost in the device', element.pressure, { atLeast: 0, unit: 'Pa' });

@@ -28,9 +28,9 @@ export function rectangularDuctBreakinLoss(
   { width, height, length }: ExposedDuct,
 ): TransmissionLoss {
   requireDuctOctaves('breakout loss', breakoutLoss);
-  requireNumber('duct width', width, { above: 0 });
-  requireNumber('duct height', height, { above: 0 });
-  requireNumber('duct length', length, { above: 0 });
+  requireNumber('duct width', width, { above: 0, unit: 'metres' });
+  requireNumber('duct height', height, { above: 0, unit: 'metres' });
+  requireNumber('duct length', length, { above: 0, unit: 'metres' });
   const a = Math.max(width, height);
   const b = Math.min(width, height);
   const firstMode = 6764 / (a / metresPerInch);

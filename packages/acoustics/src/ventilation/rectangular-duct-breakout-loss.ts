@@ -25,8 +25,8 @@ const kilogramsPerPound = 0.45359237;
  * Errors: ArgumentError for a quantity that can't be.
  */
 export function rectangularDuctBreakoutLoss({ width, height, surfaceMass }: RectangularDuctWall): TransmissionLoss {
-  requireNumber('duct width', width, { above: 0 });
-  requireNumber('duct height', height, { above: 0 });
+  requireNumber('duct width', width, { above: 0, unit: 'metres' });
+  requireNumber('duct height', height, { above: 0, unit: 'metres' });
   requireNumber('mass of the duct wall', surfaceMass, { above: 0, unit: 'kg/m2' });
   const [a, b] = [width / metresPerInch, height / metresPerInch];
   const mass = (surfaceMass * 0.3048 ** 2) / kilogramsPerPound;

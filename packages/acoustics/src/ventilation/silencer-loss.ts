@@ -26,8 +26,8 @@ export function silencerLoss(
   rows: readonly SilencerRow[],
   { airway, splitter, length }: Pick<SilencerRow, 'airway' | 'splitter' | 'length'>,
 ): InsertionLoss {
-  requireNumber('airway of the silencer', airway, { above: 0 });
-  requireNumber('splitter of the silencer', splitter, { above: 0 });
+  requireNumber('airway of the silencer', airway, { above: 0, unit: 'metres' });
+  requireNumber('splitter of the silencer', splitter, { above: 0, unit: 'metres' });
   for (const row of rows) {
     requireNumber(`airway of the row ${row.id}`, row.airway, { above: 0 });
     requireNumber(`splitter of the row ${row.id}`, row.splitter, { above: 0 });

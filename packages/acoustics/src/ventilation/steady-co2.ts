@@ -24,8 +24,8 @@ export function steadyCo2({
   readonly generation: number;
   readonly flow: number;
 }): number | null {
-  requireNumber('CO2 of the supply air', supply, { atLeast: 0 });
-  requireNumber('CO2 generation', generation, { atLeast: 0 });
-  requireNumber('airflow', flow, { atLeast: 0 });
+  requireNumber('CO2 of the supply air', supply, { atLeast: 0, unit: 'ppm' });
+  requireNumber('CO2 generation', generation, { atLeast: 0, unit: 'cubic metres per second' });
+  requireNumber('airflow', flow, { atLeast: 0, unit: 'cubic metres per second' });
   return flow === 0 ? null : supply + (1e6 * generation) / flow;
 }

@@ -10,7 +10,7 @@ import { requireNumber } from '../errors/require-number.js';
  */
 export function straightDuctFlowNoise(hz: number, speed: number, area: number): number {
   requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
-  requireNumber('air speed', speed, { above: 0 });
-  requireNumber('duct area', area, { above: 0 });
+  requireNumber('air speed', speed, { above: 0, unit: 'metres per second' });
+  requireNumber('duct area', area, { above: 0, unit: 'square metres' });
   return 5 + 50 * Math.log10(speed) + 10 * Math.log10(area) - 26 * Math.log10(1.14 + (0.02 * hz) / speed);
 }

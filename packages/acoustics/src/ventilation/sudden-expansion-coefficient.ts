@@ -7,7 +7,7 @@ import { requireNumber } from '../errors/require-number.js';
  * Valid: turbulent flow. Errors: ArgumentError for an area that can't be or a duct that doesn't widen.
  */
 export function suddenExpansionCoefficient(narrow: number, wide: number): number {
-  requireNumber('area of the narrow duct', narrow, { above: 0 });
+  requireNumber('area of the narrow duct', narrow, { above: 0, unit: 'square metres' });
   requireNumber('area of the wide duct', wide, { atLeast: narrow });
   return (1 - narrow / wide) ** 2;
 }

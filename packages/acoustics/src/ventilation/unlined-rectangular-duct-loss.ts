@@ -23,9 +23,9 @@ export type UnlinedRectangularDuct = {
  * Errors: ArgumentError for a dimension that can't be.
  */
 export function unlinedRectangularDuctOctaveLoss({ width, height, length }: UnlinedRectangularDuct): DuctOctaveLoss {
-  requireNumber('duct width', width, { above: 0 });
-  requireNumber('duct height', height, { above: 0 });
-  requireNumber('duct length', length, { atLeast: 0 });
+  requireNumber('duct width', width, { above: 0, unit: 'metres' });
+  requireNumber('duct height', height, { above: 0, unit: 'metres' });
+  requireNumber('duct length', length, { atLeast: 0, unit: 'metres' });
   const ratio = ((2 * (width + height)) / (width * height)) * metresPerFoot;
   const feet = length / metresPerFoot;
   const octaves = ductOctaves.map((hz) => {

@@ -11,7 +11,7 @@ import { ductOctaves, metresPerFoot, validityOf } from './duct-tables.js';
  * Valid: rigid round sheet-metal duct. Errors: ArgumentError for a length that can't be.
  */
 export function unlinedRoundDuctOctaveLoss(length: number): DuctOctaveLoss {
-  requireNumber('duct length', length, { atLeast: 0 });
+  requireNumber('duct length', length, { atLeast: 0, unit: 'metres' });
   const perFoot = ductOctaves.map((hz) => (hz <= 250 ? 0.03 : hz <= 500 ? 0.05 : 0.07));
   return {
     octaves: asInsertionLoss(perFoot.map((loss) => (loss * length) / metresPerFoot)),

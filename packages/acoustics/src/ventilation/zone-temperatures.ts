@@ -43,7 +43,7 @@ export function zoneTemperatures(
 ): number[] {
   requireHeatLoad(zones, load);
   requireZoneList('start', 'temperature at the start in', start, zones.volumes.length, { unit: 'degC' });
-  requireNumber('time', seconds, { atLeast: 0 });
+  requireNumber('time', seconds, { atLeast: 0, unit: 'seconds' });
   const above = start.map((temperature) => temperature - load.outside);
   return advanceZones(heatRates(zones, load, air), above, seconds).map((rise) => rise + load.outside);
 }

@@ -166,6 +166,11 @@ describe('a number that no result can come of', () => {
       () => a.sabineTime(0, 10, 0, air),
     ],
     [
+      'no square metres',
+      'duct area is 0, expected a number of square metres above 0',
+      () => a.straightDuctFlowNoise(250, 10, 0),
+    ],
+    [
       'an angle beyond the side',
       'angle in the plenum is 91, expected a number of degrees of 0 or more and up to 90',
       () => a.plenumLoss({ outletArea: 0.1, distance: 1, angleDeg: 91, wallArea: 20, absorption: 0.2 }),
