@@ -1,14 +1,17 @@
 import { thirdOctaveBands } from '../bands/bands.js';
+import { ArgumentError } from '../errors/argument-error.js';
 import { gaussLegendre, type QuadratureRule } from '../math/gauss-legendre.js';
 import { asTransmissionLoss, type TransmissionLoss } from '../quantities/transmission-loss.js';
 import { defaultRimAbsorption } from './air-gap-fluid.js';
 import { bandSamples } from './band-samples.js';
+import { checkSurroundings, checkWallLayers } from './check-wall.js';
 import { type FieldConditions, gapLosses } from './diffuse-transmission-loss.js';
 import { builtIn } from './edge-loss.js';
-import { checkField, directionRange } from './field-integral.js';
+import { directionRange } from './field-integral.js';
 import { block } from './kernel-in-use.js';
 import { byLateralMotion } from './lateral-motion.js';
-import { checkLayers, type Layer } from './layer.js';
+import type { Layer } from './layer.js';
+import { lossOfCoefficient } from './loss-of-coefficient.js';
 import { prepareStack } from './prepared-stack.js';
 import { lookUpRadiation, radiationTable } from './radiation-table.js';
 import { followTransmittedBlock, transmittedShares } from './transmission-coefficient.js';
@@ -28,18 +31,19 @@ export type FixedRule = {
  * each of the `bandSamples`.
  * Use: the same work for every wall, for comparisons of speed and for many similar, well damped walls. A rule of 64 angles
  * can miss a sharp resonance by more than 1 dB; `bandTransmissionLoss` cannot.
- * Errors: RangeError when a layer, the field or a count cannot exist.
+ * Errors: ArgumentError for a list without layers, or a layer, air, field or count that cannot be.
  */
 export function fixedRuleTransmissionLoss(
   layers: readonly Layer[],
-  { air, field, rimAbsorption = defaultRimAbsorption }: FieldConditions,
+  conditions: FieldConditions,
   { samplesPerBand, angles }: FixedRule,
 ): TransmissionLoss {
   if (!(Number.isInteger(angles) && angles > 0)) {
-    throw new RangeError(`angles are ${angles}, expected a whole number above 0`);
+    throw new ArgumentError('number of angles', angles, 'a whole number above 0');
   }
-  checkLayers(layers);
-  checkField(field);
+  checkWallLayers(layers);
+  checkSurroundings(conditions);
+  const { air, field, rimAbsorption = defaultRimAbsorption } = conditions;
   const losses = gapLosses(layers, field, rimAbsorption, air);
   const { from, perSine } = directionRange(field);
   const half = (1 - from) / 2;
@@ -70,7 +74,7 @@ export function fixedRuleTransmissionLoss(
           }
         }
       }
-      return -10 * Math.log10(sum / samplesPerBand);
+      return lossOfCoefficient(sum / samplesPerBand);
     }),
   );
 }

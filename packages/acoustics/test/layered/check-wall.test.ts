@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ArgumentError } from '../../src/errors/argument-error.js';
 import { bandTransmissionLoss } from '../../src/layered/band-transmission-loss.js';
 import { diffuseTransmission, diffuseTransmissionLoss } from '../../src/layered/diffuse-transmission-loss.js';
+import { fixedRuleTransmissionLoss } from '../../src/layered/fixed-rule-transmission-loss.js';
 import { checkLayers, type Layer } from '../../src/layered/layer.js';
 import { surfaceMass } from '../../src/layered/surface-mass.js';
 import { stackMatrix, transferMatrix } from '../../src/layered/transfer-matrix.js';
@@ -20,6 +21,8 @@ const entries = {
     wallTransmissionLoss({ layers: untyped(layers), connections: [] }, untyped(more)),
   bandTransmissionLoss: (layers: unknown, more: unknown = conditions) =>
     bandTransmissionLoss(untyped(layers), untyped(more)),
+  fixedRuleTransmissionLoss: (layers: unknown, more: unknown = conditions) =>
+    fixedRuleTransmissionLoss(untyped(layers), untyped(more), { samplesPerBand: 1, angles: 16 }),
   diffuseTransmission: (layers: unknown, more: unknown = conditions) =>
     diffuseTransmission(untyped(layers), 500, untyped(more)),
   diffuseTransmissionLoss: (layers: unknown, more: unknown = conditions) =>

@@ -39,7 +39,7 @@ describe('fixedRuleTransmissionLoss(layers, conditions, { samplesPerBand, angles
   it('names a count that cannot be', () => {
     for (const angles of [0, -1, 2.5, Number.NaN]) {
       expect(() => fixedRuleTransmissionLoss(damped, { air, field: limited }, { samplesPerBand: 8, angles })).toThrow(
-        `angles are ${angles}, expected a whole number above 0`,
+        `number of angles is ${angles}, expected a whole number above 0`,
       );
     }
     expect(() => fixedRuleTransmissionLoss(damped, { air, field: limited }, { samplesPerBand: 0, angles: 8 })).toThrow(
