@@ -1,4 +1,5 @@
 import type { AssemblyLayer, Material, MaterialLayer, Sourced } from '@boothwright/language';
+import { bounds } from '../bounds/bounds.js';
 
 interface Alternatives {
   readonly up: readonly AssemblyLayer[];
@@ -44,15 +45,22 @@ function materialAlternatives(layer: MaterialLayer): [MaterialLayer, MaterialLay
       const sourced = material[figure];
       if (sourced === undefined) return [];
       if (figure === 'density' && material.kind !== 'panel' && material.kind !== 'porous') return [];
-      return pairs(sourced, (value) => ({ ...layer, material: { ...material, [figure]: value } as Material }));
+      const most = figure === 'poisson' || figure === 'lossFactor' ? bounds[figure].max : Number.POSITIVE_INFINITY;
+      return pairs(sourced, (value) => ({ ...layer, material: { ...material, [figure]: value } as Material }), most);
     }),
   ];
 }
 
-function pairs<T>(sourced: Sourced<number>, make: (value: Sourced<number>) => T): [T, T][] {
+function pairs<T>(
+  sourced: Sourced<number>,
+  make: (value: Sourced<number>) => T,
+  most = Number.POSITIVE_INFINITY,
+): [T, T][] {
   const { tolerance, value } = sourced;
   if (tolerance === undefined || tolerance <= 0) return [];
   // A tolerance as wide as the value itself would reach a thickness or density of nothing.
   const low = Math.max(value - tolerance, value * 0.05);
-  return [[make({ ...sourced, value: value + tolerance }), make({ ...sourced, value: low })]];
+  // Nor may one reach beyond what a plate can have.
+  const high = Math.max(value, Math.min(value + tolerance, most));
+  return [[make({ ...sourced, value: high }), make({ ...sourced, value: low })]];
 }

@@ -20,3 +20,10 @@ it('toleranceVariants(layers) finds tolerances of the material', () => {
 it('toleranceVariants(layers) is empty where nothing has a tolerance', () => {
   expect(toleranceVariants([sheet(plywood, 0.012)])).toEqual([]);
 });
+
+it('toleranceVariants(layers) keeps loss factor and Poisson ratio within what a plate can have', () => {
+  const soft = { ...plywood, lossFactor: given(0.9, 0.3), poisson: given(0.45, 0.1) };
+  const [poisson, lossFactor] = toleranceVariants([sheet(soft, 0.012)]);
+  expect(poisson?.up[0]).toMatchObject({ material: { poisson: { value: 0.49 } } });
+  expect(lossFactor?.up[0]).toMatchObject({ material: { lossFactor: { value: 1 } } });
+});
