@@ -18,8 +18,7 @@ export type BandConditions = FieldConditions & {
  * Equation: R = -10 lg of the mean of tau_d over the band, found by `bandMeans`, since a measured band is a sum of
  * energy. Source and validity as in `diffuseTransmission`.
  * For a wall as built use `wallTransmissionLoss`, which differs by three things left out here: the modes of a single leaf
- * (`resonantTransmission`), the small differences between leaves that are twins on paper (`unlikeLeaves`), and studs. With
- * several unlike leaves and no studs both give the same.
+ * (`resonantTransmission`), the spread of stiffness between the leaves of a wall of several (`unlikeLeaves`), and studs.
  * Errors: ArgumentError for a list without layers, a layer, air or field that cannot be, or a number of samples that is not
  * a whole number above 0.
  */

@@ -5,7 +5,7 @@ import { leafAt } from './leaf.js';
 import { isPresent } from './prepared-stack.js';
 
 /**
- * Difference in bending stiffness between the leaves of a wall that are nominally the same, as a share of it.
+ * How far the bending stiffness of the leaves of one wall is drawn apart, as a share of it.
  * Common practice: sheets of one name differ by ten percent in stiffness; the thickness of a 6 mm pane is held to 0.2 mm,
  * which is ten percent of its stiffness.
  */

@@ -38,13 +38,13 @@ export type WallTransmissionLoss = {
 };
 
 /**
- * Transmission loss of a wall with studs in the 21 third-octave bands, dB.
+ * Transmission loss of a wall as built, with or without studs, in the 21 third-octave bands, dB.
  *
  * Equation: tau = tau_airborne + Sum tau_stud, the first as in `bandTransmissionLoss` for leaves that differ as real ones
  * do (`unlikeLeaves`), with the modes of a single leaf by `resonantTransmission`; the studs as in `connectionTransmission`. When the driven leaf of a stud is not the last one, what it radiates goes on through the rest
  * of the wall: tau_stud is multiplied by tau(rest, from that leaf on)/tau(that leaf alone).
  * For a wall as built use this; `bandTransmissionLoss` is the bare transfer matrices without the modes of a single leaf,
- * without the small differences between leaves that are twins on paper, and without studs.
+ * without the spread of stiffness between leaves, and without studs.
  * Source and validity: see those functions and docs/models/frame-connection.md. Practical ceiling: it is the wall alone, and
  * what is measured in a laboratory or a building above 60 to 65 dB or so is bounded by flanking and leaks (common practice,
  * from memory): add those by `transmissionLossWithFlanking` and `compositeTransmissionLoss` before a higher figure is relied

@@ -6,7 +6,6 @@ export const TRADE_NAMES: Readonly<Record<string, string>> = {
   wallboard: 'gypsum-board',
   gypsum: 'gypsum-board',
   gypsumboard: 'gypsum-board',
-  rockwool: 'mineral-wool-40',
   'rock-wool': 'mineral-wool-40',
   stonewool: 'mineral-wool-40',
   'stone-wool': 'mineral-wool-40',
