@@ -1,6 +1,6 @@
 import type { Air } from '../air/air-properties.js';
 import { ArgumentError } from '../errors/argument-error.js';
-import { requireNumber } from '../errors/require-number.js';
+import { checkAir } from './check-air.js';
 import { checkField } from './field-integral.js';
 import { checkLayers, type Field, type Layer } from './layer.js';
 
@@ -24,10 +24,7 @@ type Surroundings = { readonly air: Air; readonly field: Field };
 export function checkSurroundings(surroundings: Surroundings): void {
   if (!isRecord(surroundings)) throw new ArgumentError('surroundings of the wall', surroundings, 'air and field');
   const { air, field } = surroundings;
-  if (!isRecord(air)) throw new ArgumentError('air', air, 'what airProperties gives');
-  requireNumber('speed of sound in the air', air.soundSpeed, { above: 0, unit: 'metres per second' });
-  requireNumber('density of the air', air.density, { above: 0, unit: 'kg/m3' });
-  requireNumber('impedance of the air', air.impedance, { above: 0, unit: 'Pa s/m' });
+  checkAir(air);
   if (!isRecord(field)) throw new ArgumentError('field', field, fieldWords);
   if (field.kind !== 'finite' && field.kind !== 'limited') {
     throw new ArgumentError('kind of the field', (field as { kind?: unknown }).kind, fieldWords);

@@ -1,9 +1,11 @@
 import type { Air } from '../air/air-properties.js';
 import { thirdOctaveBands } from '../bands/bands.js';
+import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
 import { requireOneOf } from '../errors/require-one-of.js';
 import { frictionOnly } from './air-gap-fluid.js';
 import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
+import { checkAir } from './check-air.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
 import { integrateOverField } from './field-integral.js';
 import { block } from './kernel-in-use.js';
@@ -31,7 +33,8 @@ export type AbsorptionConditions = {
  * r = (Z cos theta - rho c)/(Z cos theta + rho c), Z from the transfer matrices; mean over the band.
  * Source: common practice. Valid for a sample of infinite extent: a measured sample of a few square metres shows more, up
  * to values above 1, because sound bends in at its edges.
- * Errors: ArgumentError for a layer that can't be or a backing that is not known.
+ * Errors: ArgumentError for a layer or air that can't be or a backing that is not known; Error when the sum over directions
+ * does not converge.
  * See also: `absorberAbsorption` for samples of finite size, perforated sheets, pores by five figures and other backings.
  *
  * @example
@@ -45,22 +48,27 @@ export type AbsorptionConditions = {
  * stackAbsorption([fibre], { air, backing: 'rigid' })[10]; // 0.589
  * ```
  */
-export function stackAbsorption(
-  layers: readonly Layer[],
-  { air, backing, samplesPerBand = defaultSamplesPerBand }: AbsorptionConditions,
-): number[] {
+export function stackAbsorption(layers: readonly Layer[], conditions: AbsorptionConditions): number[] {
   checkLayers(layers);
-  requireBacking(backing);
+  checkConditions(conditions);
+  const { air, backing, samplesPerBand = defaultSamplesPerBand } = conditions;
   return thirdOctaveBands.map((band) => {
     const samples = bandSamples(band, samplesPerBand);
-    const sum = samples.reduce((total, hz) => total + diffuseAbsorption(layers, hz, air, backing), 0);
+    const sum = samples.reduce((total, hz) => total + absorptionAt(layers, hz, air, backing), 0);
     return sum / samples.length;
   });
 }
 
-/** The same at one frequency in Hz. */
+/** The same at one frequency in Hz. Errors: as of `stackAbsorption`, and ArgumentError for a frequency not above 0. */
 export function diffuseAbsorption(layers: readonly Layer[], hz: number, air: Air, backing: Backing): number {
-  requireBacking(backing);
+  checkLayers(layers);
+  checkConditions({ air, backing });
+  requireNumber('frequency', hz, { above: 0, unit: 'Hz' });
+  return absorptionAt(layers, hz, air, backing);
+}
+
+/** The same of arguments that are known to be right. */
+function absorptionAt(layers: readonly Layer[], hz: number, air: Air, backing: Backing): number {
   const stack = prepareStack(layers.toReversed(), hz, air, frictionOnly);
   const { values, converged } = integrateOverField(
     stack,
@@ -77,14 +85,16 @@ export function diffuseAbsorption(layers: readonly Layer[], hz: number, air: Air
 
 /**
  * Absorption coefficient of a stack at normal incidence, 0..1, at single frequencies in Hz; see `stackAbsorption`.
+ * Errors: ArgumentError for a layer or air that can't be, a backing that is not known, or a frequency not above 0.
  */
 export function normalIncidenceAbsorption(
   layers: readonly Layer[],
   hz: readonly number[],
-  { air, backing }: { readonly air: Air; readonly backing: Backing },
+  conditions: { readonly air: Air; readonly backing: Backing },
 ): number[] {
   checkLayers(layers);
-  requireBacking(backing);
+  checkConditions(conditions);
+  const { air, backing } = conditions;
   for (const each of hz) requireNumber('frequency', each, { above: 0, unit: 'Hz' });
   return hz.map((frequency) => {
     block.cosine[0] = 1;
@@ -93,8 +103,12 @@ export function normalIncidenceAbsorption(
   });
 }
 
-function requireBacking(backing: Backing): void {
-  requireOneOf('backing', backing, ['rigid', 'open']);
+function checkConditions(conditions: AbsorptionConditions): void {
+  if (typeof conditions !== 'object' || conditions === null) {
+    throw new ArgumentError('surroundings of the lining', conditions, 'air and backing');
+  }
+  checkAir(conditions.air);
+  requireOneOf('backing', conditions.backing, ['rigid', 'open']);
 }
 
 /** Leaves in the block the waves at the face towards the room, for a pressure of 1 at the backing. */

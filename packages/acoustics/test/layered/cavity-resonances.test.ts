@@ -34,9 +34,9 @@ describe('cavityResonances(masses, gaps, air)', () => {
   });
 
   it('names what does not fit', () => {
-    expect(() => cavityResonances([8, 8], [], air)).toThrow('2 leaves enclose 0 cavities');
-    expect(() => cavityResonances([8, 0], [{ thickness: 0.1 }], air)).toThrow('surface mass is 0');
-    expect(() => cavityResonances([8, 8], [{ thickness: 0 }], air)).toThrow('cavity is 0 deep');
+    expect(() => cavityResonances([8, 8], [], air)).toThrow('number of cavities is 0');
+    expect(() => cavityResonances([8, 0], [{ thickness: 0.1 }], air)).toThrow('surface mass of leaf 2 is 0');
+    expect(() => cavityResonances([8, 8], [{ thickness: 0 }], air)).toThrow('thickness of cavity 1 is 0');
   });
 });
 
