@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import { type Complex, complex, divide, multiply } from '../math/complex.js';
 import { narrowGapMedium } from '../openings/narrow-gap-medium.js';
 import { equivalentFluid } from '../porous/porous-medium.js';
@@ -34,8 +35,12 @@ export const defaultRimAbsorption = 0.1;
  * Equation: c a U/(pi S), a the absorption coefficient of the rim, U and S circumference and area of the cavity: pi S/U is
  * the mean free path in a plane. c in m/s, width and height in m.
  * Source: derived, the analogue of Sabine's formula in two dimensions. Valid for cavities thinner than half a wavelength.
+ * Errors: ArgumentError for an absorption that is not from 0 to 1, or a width or height that is not above 0.
  */
 export function rimLossRate(absorption: number, width: number, height: number, air: Air): number {
+  requireNumber('absorption of the rim', absorption, { atLeast: 0, atMost: 1 });
+  requireNumber('width of the cavity', width, { above: 0, unit: 'metres' });
+  requireNumber('height of the cavity', height, { above: 0, unit: 'metres' });
   return (air.soundSpeed * absorption * 2 * (1 / width + 1 / height)) / Math.PI;
 }
 

@@ -1,3 +1,4 @@
+import { requireNumber } from '../errors/require-number.js';
 import { besselJ0 } from '../math/bessel.js';
 import { gaussLegendre } from '../math/gauss-legendre.js';
 import type { PanelSize } from './layer.js';
@@ -19,12 +20,17 @@ const fewestPieces = 3;
  * Source: M. Villot, C. Guigou, L. Gagliardini, J. Sound Vib. 245 (2001) 433, spatial windowing (from memory); the
  * reduction is derived here.
  * Valid for a flat window in a large flat baffle.
+ * Errors: ArgumentError for a wavenumber or a sine below 0, or a width or height that is not above 0.
  */
 export function finiteRadiationFactor(k: number, sinTheta: number, size: PanelSize): number {
+  requireNumber('wavenumber', k, { atLeast: 0, unit: 'rad/m' });
+  requireNumber('sine of the angle', sinTheta, { atLeast: 0 });
+  requireNumber('width of the window', size?.width, { above: 0, unit: 'metres' });
+  requireNumber('height of the window', size?.height, { above: 0, unit: 'metres' });
   return finiteRadiationFactors(k, [sinTheta], size)[0]!;
 }
 
-/** The same at several angles for the price of fewer sines: only J0 depends on the angle. */
+/** The same at several angles for the price of fewer sines: only J0 depends on the angle. Checks nothing: inner loop. */
 export function finiteRadiationFactors(k: number, sines: readonly number[], size: PanelSize): number[] {
   const short = Math.min(size.width, size.height);
   const long = Math.max(size.width, size.height);

@@ -1,4 +1,5 @@
 import type { Air } from '../air/air-properties.js';
+import { requireNumber } from '../errors/require-number.js';
 import { add, type Complex, complex, divide, squaredSize } from '../math/complex.js';
 import { radiationEfficiency } from '../panels/radiation-efficiency.js';
 import type { Field, LineConnection } from './layer.js';
@@ -11,8 +12,16 @@ import type { Leaf } from './leaf.js';
  * it is touched, Z' = j omega m w with w the width of the face of the stud (0 when not known).
  * Units: m in kg/m2, B in N m, w in m.
  * Source: L. Cremer, M. Heckl, B. Petersson: Structure-Borne Sound, 3rd ed. (2005) (from memory); limp leaf derived here.
+ * Errors: ArgumentError for a frequency that is not above 0, a width below 0, or a leaf without mass.
  */
 export function lineImpedance(leaf: Leaf, hz: number, contactWidth: number): Complex {
+  requireFrequency(hz);
+  requireMass(leaf);
+  requireNumber('width of studs', contactWidth, { atLeast: 0, unit: 'metres' });
+  return impedanceOfLine(leaf, hz, contactWidth);
+}
+
+function impedanceOfLine(leaf: Leaf, hz: number, contactWidth: number): Complex {
   const omega = 2 * Math.PI * hz;
   if (leaf.bendingStiffness === 0) return complex(0, omega * leaf.surfaceMass * contactWidth);
   const bendingSpeed = ((leaf.bendingStiffness * omega ** 2) / leaf.surfaceMass) ** 0.25;
@@ -27,12 +36,18 @@ export function lineImpedance(leaf: Leaf, hz: number, contactWidth: number): Com
  * Equation: eta_12 = Re(Y2')/|Y1' + Y2' + j omega C'|^2/(omega m1 b), Y' = 1/Z' of `lineImpedance`, C' the compliance of the
  * stud, b the spacing; two equal leaves on rigid studs give c_B/(2 omega b). The screws of a stud that yields add theirs,
  * n |F/v|^2/(8 sqrt(B2 m2) omega m1), n the number per area. Source: derived for bending waves that meet the stud head-on.
+ * Errors: ArgumentError for a frequency, spacing or mass that is not above 0.
  */
 export function couplingLossFactor(from: Leaf, to: Leaf, connection: LineConnection, hz: number): number {
+  requireStuds(connection, from, to, hz);
+  return lossByStuds(from, to, connection, hz);
+}
+
+function lossByStuds(from: Leaf, to: Leaf, connection: LineConnection, hz: number): number {
   const width = connection.width ?? 0;
   const omega = 2 * Math.PI * hz;
-  const z2 = lineImpedance(to, hz, width);
-  const force = forcePerVelocity(lineImpedance(from, hz, width), z2, connection, omega);
+  const z2 = impedanceOfLine(to, hz, width);
+  const force = forcePerVelocity(impedanceOfLine(from, hz, width), z2, connection, omega);
   const point = pointForcePerVelocity(from, to, connection, hz);
   const carried = force === 0 ? 0 : (force * z2.re) / squaredSize(z2) / connection.spacing;
   const byScrews = point === 0 ? 0 : (pointsPerArea(connection) * point) / pointImpedance(to);
@@ -64,6 +79,7 @@ function forcePerVelocity(z1: Complex, z2: Complex, { compliance = 0 }: LineConn
  * `couplingLossFactor` for what goes back.
  * Source: derived; near field and line impedance as in Cremer, Heckl, Petersson (2005) (from memory). Assumptions and
  * limits: docs/models/frame-connection.md.
+ * Errors: ArgumentError for a frequency, spacing or mass that is not above 0, or a velocity below 0.
  */
 export function connectionTransmission(
   connection: LineConnection,
@@ -74,10 +90,12 @@ export function connectionTransmission(
   air: Air,
   field: Field,
 ): number {
+  requireStuds(connection, driving, driven, hz);
+  requireNumber('mean-square difference of the velocities', freeVelocity, { atLeast: 0 });
   const omega = 2 * Math.PI * hz;
   const width = connection.width ?? 0;
-  const z1 = lineImpedance(driving, hz, width);
-  const z2 = lineImpedance(driven, hz, width);
+  const z1 = impedanceOfLine(driving, hz, width);
+  const z2 = impedanceOfLine(driven, hz, width);
   const force = freeVelocity * forcePerVelocity(z1, z2, connection, omega);
   const points = pointsPerArea(connection);
   const pointForce = points > 0 ? freeVelocity * pointForcePerVelocity(driving, driven, connection, hz) : 0;
@@ -91,7 +109,7 @@ export function connectionTransmission(
   const fed = (force * z2.re) / squaredSize(z2) / connection.spacing + (points * pointForce) / pointImpedance(driven);
   const efficiency = radiationEfficiency(hz, driven.coincidenceHz, baySize(connection.spacing, field), air);
   const radiation = (air.impedance * efficiency) / (omega * mass);
-  const back = couplingLossFactor(driven, driving, connection, hz);
+  const back = lossByStuds(driven, driving, connection, hz);
   const reverberant = (fed * radiation) / (driven.lossFactor + 2 * radiation + back);
   return Math.min(1, direct + reverberant);
 }
@@ -116,7 +134,7 @@ function pointForcePerVelocity(from: Leaf, to: Leaf, connection: LineConnection,
   const z2 = pointImpedance(to);
   if (compliance === 0 || z1 === 0 || z2 === 0) return 0;
   const omega = 2 * Math.PI * hz;
-  const line = forcePerVelocity(lineImpedance(from, hz, width), lineImpedance(to, hz, width), connection, omega);
+  const line = forcePerVelocity(impedanceOfLine(from, hz, width), impedanceOfLine(to, hz, width), connection, omega);
   return ((z1 * z2) / (z1 + z2)) ** 2 * Math.min(1, line * (omega * compliance) ** 2);
 }
 
@@ -124,4 +142,24 @@ function pointForcePerVelocity(from: Leaf, to: Leaf, connection: LineConnection,
 function baySize(spacing: number, field: Field): { width: number; height: number } {
   if (field.kind === 'limited') return { width: spacing, height: 1000 * spacing };
   return { width: spacing, height: Math.max(field.size.width, field.size.height) };
+}
+
+/** Limits made once: the functions above are called for each stud at each frequency. */
+const aboveZeroHz = { above: 0, unit: 'Hz' } as const;
+const aboveZeroMetres = { above: 0, unit: 'metres' } as const;
+const aboveZeroMass = { above: 0, unit: 'kg/m2' } as const;
+
+function requireFrequency(hz: number): void {
+  requireNumber('frequency', hz, aboveZeroHz);
+}
+
+function requireMass(leaf: Leaf): void {
+  requireNumber('surface mass of the leaf', leaf?.surfaceMass, aboveZeroMass);
+}
+
+function requireStuds(connection: LineConnection, one: Leaf, other: Leaf, hz: number): void {
+  requireNumber('spacing of studs', connection?.spacing, aboveZeroMetres);
+  requireMass(one);
+  requireMass(other);
+  requireFrequency(hz);
 }

@@ -1,4 +1,6 @@
 import { complianceInSeries, guidedFlangeCompliance } from '../double-leaf/resilient-connection.js';
+import { ArgumentError } from '../errors/argument-error.js';
+import { requireNumber } from '../errors/require-number.js';
 import type { LineConnection } from './layer.js';
 
 /** A light steel stud, a folded C section, and how the boards are screwed to it; lengths in m. */
@@ -23,7 +25,7 @@ const steel = { youngsModulus: 207e9, poissonRatio: 0.3 } as const;
  * `guidedFlangeCompliance`; at a screw the connection is rigid. Units: m in, m2/N inside the result.
  * Source: derived. Valid for sections of about 0.4 to 1 mm; thick sections are nearer to a rigid stud, which is a
  * `LineConnection` without compliance. The web counts as rigid, and the resonances of the section are left out.
- * Errors: ArgumentError for a length that cannot be.
+ * Errors: ArgumentError for a length that is not above 0.
  *
  * @example
  * ```ts
@@ -42,10 +44,13 @@ const steel = { youngsModulus: 207e9, poissonRatio: 0.3 } as const;
  * soundTransmissionClass(wallTransmissionLoss(wall, { air, field }).total).stc; // 42
  * ```
  */
-export function steelStuds(
-  between: readonly [number, number],
-  { spacing, flangeWidth, sheetThickness, screwSpacing }: SteelStud,
-): LineConnection {
+export function steelStuds(between: readonly [number, number], stud: SteelStud): LineConnection {
+  if (typeof stud !== 'object' || stud === null) throw new ArgumentError('stud', stud, 'lengths of a steel stud');
+  const { spacing, flangeWidth, sheetThickness, screwSpacing } = stud;
+  requireNumber('spacing of studs', spacing, { above: 0, unit: 'metres' });
+  requireNumber('width of the flange', flangeWidth, { above: 0, unit: 'metres' });
+  requireNumber('thickness of the sheet', sheetThickness, { above: 0, unit: 'metres' });
+  requireNumber('spacing of screws', screwSpacing, { above: 0, unit: 'metres' });
   const flange = guidedFlangeCompliance(flangeWidth / 2, sheetThickness, steel.youngsModulus, steel.poissonRatio);
   return { between, spacing, width: flangeWidth, compliance: complianceInSeries(flange, flange), screwSpacing };
 }
