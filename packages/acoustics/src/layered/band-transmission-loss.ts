@@ -19,8 +19,9 @@ export type BandConditions = FieldConditions & {
  * energy. Source and validity as in `diffuseTransmission`.
  * For a wall as built use `wallTransmissionLoss`, which differs by three things left out here: the modes of a single leaf
  * (`resonantTransmission`), the spread of stiffness between the leaves of a wall of several (`unlikeLeaves`), and studs.
- * Errors: ArgumentError for a list without layers, a layer, air or field that cannot be, or a number of samples that is not
- * a whole number above 0.
+ * Errors: ArgumentError for a list without layers, a layer, air or field that cannot be, an absorption of the rim that is not
+ * from 0 to 1, or a number of samples that is not a whole number above 0; Error when the sum over directions does not
+ * converge.
  */
 export function bandTransmissionLoss(layers: readonly Layer[], conditions: BandConditions): TransmissionLoss {
   checkWallLayers(layers);

@@ -49,9 +49,10 @@ export type WallTransmissionLoss = {
  * what is measured in a laboratory or a building above 60 to 65 dB or so is bounded by flanking and leaks (common practice,
  * from memory): add those by `transmissionLossWithFlanking` and `compositeTransmissionLoss` before a higher figure is relied
  * on. No limit is built in; where nothing passes within the range of numbers, a band has 3077 dB.
- * Errors: ArgumentError for a wall without layers, a layer, air or field that cannot be, a missing list of connections, a
- * number of samples that is not a whole number above 0, or a stud that is not fixed to two different leaves, the outer one
- * named first.
+ * Errors: ArgumentError for a wall without layers, a layer, air or field that cannot be, a missing list of connections or
+ * a list of separate frames that is none, an absorption of the rim that is not from 0 to 1, a spread of stiffness that is not
+ * from 0 up to 1, a number of samples that is not a whole number above 0, or a stud that is not fixed to two different
+ * leaves, the outer one named first; Error when the sum over directions does not converge.
  *
  * @example
  * ```ts
@@ -109,6 +110,23 @@ function checkWall(wall: Wall): void {
   checkWallLayers(wall.layers);
   if (!Array.isArray(wall.connections)) {
     throw new ArgumentError('connections of the wall', wall.connections, 'a list of studs, empty for a wall without');
+  }
+  const frames: unknown = wall.separateFrames ?? [];
+  if (!Array.isArray(frames)) throw new ArgumentError('separate frames of the wall', frames, 'a list of frames');
+  wall.connections.forEach((stud, index) => {
+    checkPlace(`connection ${index + 1}`, stud);
+  });
+  frames.forEach((frame, index) => {
+    checkPlace(`separate frame ${index + 1}`, frame);
+  });
+}
+
+function checkPlace(name: string, stud: unknown): void {
+  if (typeof stud !== 'object' || stud === null) throw new ArgumentError(name, stud, 'between and spacing');
+  const { between } = stud as { between?: unknown };
+  if (!Array.isArray(between) || between.length !== 2 || !between.every(Number.isInteger)) {
+    const found = Array.isArray(between) ? `[${between.join(', ')}]` : between;
+    throw new ArgumentError(`between of ${name}`, found, 'the indices of two layers');
   }
 }
 
