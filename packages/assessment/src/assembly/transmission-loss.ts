@@ -1,7 +1,6 @@
 import {
   type Air,
   asTransmissionLoss,
-  defaultSamplesPerBand,
   type TransmissionLoss as LossByBand,
   type PanelSize,
   wallTransmissionLoss,
@@ -75,22 +74,18 @@ function toleranceSpread(assembly: readonly AssemblyLayer[], air: Air, memo: Mem
   return propagatedHalfWidth(alternatives, nominalHz.length);
 }
 
-function curveOf(
-  construction: Construction,
-  size: PanelSize,
-  air: Air,
-  memo: Memo,
-  samplesPerBand: number = defaultSamplesPerBand,
-): Curve {
+function curveOf(construction: Construction, size: PanelSize, air: Air, memo: Memo, samplesPerBand?: number): Curve {
   const { layers, connections, separateFrames } = construction;
   if (layers.length === 0) {
     const open = asTransmissionLoss(perBand(() => 0));
     return { total: open, airborne: open, connections: null };
   }
-  return memo.of(`tl ${JSON.stringify([layers, connections, separateFrames, size, air, samplesPerBand])}`, () =>
-    wallTransmissionLoss(
-      { layers, connections, separateFrames },
-      { air, field: { kind: 'finite', size }, samplesPerBand },
-    ),
+  return memo.of(
+    `tl ${JSON.stringify([layers, connections, separateFrames, size, air, samplesPerBand ?? 'as needed'])}`,
+    () =>
+      wallTransmissionLoss(
+        { layers, connections, separateFrames },
+        { air, field: { kind: 'finite', size }, ...(samplesPerBand === undefined ? {} : { samplesPerBand }) },
+      ),
   );
 }
