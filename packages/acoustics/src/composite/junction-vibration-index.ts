@@ -2,9 +2,9 @@ import { requireNumber } from '../errors/require-number.js';
 import { requireOneOf } from '../errors/require-one-of.js';
 
 /** Where vibration goes at a rigid junction of plates. */
-export type JunctionPath = (typeof junctionPaths)[number];
+export type JunctionPath = 'cross-straight' | 'cross-corner' | 'tee-straight' | 'tee-corner';
 
-const junctionPaths = ['cross-straight', 'cross-corner', 'tee-straight', 'tee-corner'] as const;
+const junctionPaths: readonly JunctionPath[] = ['cross-straight', 'cross-corner', 'tee-straight', 'tee-corner'];
 
 /**
  * Vibration reduction index of a rigid junction, dB.
