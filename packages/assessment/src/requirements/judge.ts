@@ -77,6 +77,14 @@ function judgeBooth(requirement: BoothRequirement, booth: AssessedBooth, { site 
       return judgePanelWeight(requirement, booth);
     case 'height':
       return judgeHeight(requirement, booth);
+    case 'temperature-rise':
+    case 'decay-ratio':
+      return notAssessed({
+        requirement,
+        booth: booth.booth.name,
+        ...limitOf(requirement),
+        explanation: 'This is not predicted yet.',
+      });
   }
 }
 
@@ -100,5 +108,9 @@ function limitOf(requirement: BoothRequirement): { limit: number; unit: string }
       return { limit: requirement.limit.value / 1000, unit: 'kPa' };
     case 'height':
       return { limit: requirement.limit.value, unit: 'm' };
+    case 'temperature-rise':
+      return { limit: requirement.limit.value, unit: 'K' };
+    case 'decay-ratio':
+      return { limit: requirement.limit.value, unit: '' };
   }
 }

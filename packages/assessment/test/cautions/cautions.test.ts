@@ -26,7 +26,7 @@ const airy = booth(shell, { vents: [vent('intake', { fan: quietFan }), vent('exh
 const withDoor = (changes: Parameters<typeof door>[1]): Booth => booth(shell, { doors: [door(shell, changes)] });
 
 function boiler(flue: 'open-flued' | 'room-sealed' | 'unknown') {
-  return { name: 'boiler', nameRange: place(), range: place(), flue: given(flue) };
+  return { name: 'boiler', nameRange: place(), range: place(), flue: given(flue), where: undefined };
 }
 
 describe('combustion-appliance', () => {

@@ -6,7 +6,8 @@ import { given, noise, place } from '../fixtures/spec-builder.js';
 
 function shaped(level: Level, shape: string) {
   return {
-    kind: 'shaped' as const,
+    kind: 'shaped',
+    hours: undefined as const,
     name: 'road',
     nameRange: place(),
     range: place(),

@@ -53,6 +53,7 @@ describe('require voice-outside', () => {
   const voice = (decibels: number) =>
     requirement({
       kind: 'voice-outside',
+      where: undefined,
       text: 'require voice-outside',
       limit: given<Level>({ decibels, weighting: 'A' }),
     });

@@ -32,6 +32,7 @@ function verdicts(part: Unread['part'], name?: string) {
 const tone = roomTone(60, 'A');
 const voice = requirement({
   kind: 'voice-outside',
+  where: undefined,
   text: 'require voice-outside',
   limit: given<Level>({ decibels: 80, weighting: 'A' }),
 });

@@ -60,7 +60,12 @@ export function readBooth(ctx: CheckContext, statement: Statement): Booth | unde
     linings,
     ...openings,
     microphone,
+    mouth: undefined,
     contents,
+    equipment: [],
+    panels: undefined,
+    mounts: undefined,
+    standsAt: undefined,
   };
   checkGeometry(ctx, booth);
   return booth;

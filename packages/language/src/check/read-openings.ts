@@ -1,9 +1,10 @@
-import type { Assembly, Door, Face, Fan, Hole, Microphone, Slit, Vent, Window } from '../model/booth-spec.js';
+import type { Assembly, Door, Face, Hole, Microphone, PolarPattern, Slit, Vent, Window } from '../model/booth-spec.js';
 import type { Sourced, SourceRange } from '../model/sourced.js';
+import type { Fan } from '../model/vent-parts.js';
 import type { Statement } from '../syntax/tree.js';
 import { assemblyNamed } from './assembly-names.js';
 import { type BlockReader, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
-import { type CheckContext, complain, hearing, rangeIn, wholeOf } from './context.js';
+import { type CheckContext, complain, fallback, headerOf, hearing, rangeIn, wholeOf } from './context.js';
 import { reportUnknown } from './names.js';
 import { boardHint, readLayer } from './read-layer.js';
 import { readSize2 } from './read-site.js';
@@ -123,7 +124,25 @@ export function readVent(ctx: CheckContext, statement: Statement, base: OpeningB
       usual: { min: -10, max: 80, text: 'air paths lose -10 to 80 dB' },
     });
   const fan = readFan(reader);
-  return duct && run && { ...base, duct, run: run.sourced, lining, bends, insertionLoss, fan };
+  const word = <T extends string>(name: 'vent-opens-to' | 'duct-wall', fact: string) =>
+    fallback<T>(ctx, name, `${reader.label}: ${fact}`, 'text', headerOf(statement));
+  return (
+    duct &&
+    run && {
+      ...base,
+      duct,
+      run: run.sourced,
+      lining,
+      bends,
+      insertionLoss,
+      fan,
+      chambers: [],
+      maze: undefined,
+      grille: undefined,
+      opensTo: word<'room'>('vent-opens-to', 'opens-to'),
+      wall: word<'smooth'>('duct-wall', 'wall'),
+    }
+  );
 }
 
 function readDuct(reader: BlockReader): Vent['duct'] | undefined {
@@ -179,7 +198,17 @@ function readFan(reader: BlockReader): Fan | undefined {
     weightings: ['none'],
     usual: { min: -10, max: 120, text: 'fans have up to 120 dB' },
   });
-  return flow && { range: wholeOf(statement), flow: flow.sourced, soundPower };
+  return (
+    flow && {
+      range: wholeOf(statement),
+      direction: undefined,
+      flow: flow.sourced,
+      soundPower,
+      curve: undefined,
+      lowSpeed: fallback<number>(reader.ctx, 'fan-low-speed', `${reader.label}: low`, 'share', headerOf(statement)),
+      place: undefined,
+    }
+  );
 }
 
 const SLIT_LENGTH = { max: 1000, maxText: 'no booth has joints so long' };
@@ -244,6 +273,7 @@ export function readMicrophone(ctx: CheckContext, statement: Statement): Microph
     position: { x: x.sourced, y: y.sourced, z: z.sourced },
     selfNoise: selfNoise && { ...selfNoise.sourced, value: selfNoise.level! },
     distance,
+    pattern: fallback<PolarPattern>(ctx, 'mic-pattern', 'mic: pattern', 'text', headerOf(statement)),
     highPass: highPass?.sourced,
   };
 }

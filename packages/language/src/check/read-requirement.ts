@@ -34,7 +34,7 @@ export function readRequirement(
     }
     case 'voice-outside': {
       const limit = level(['A'], 'the voice outside');
-      return limit && { ...base, kind: 'voice-outside', limit };
+      return limit && { ...base, kind: 'voice-outside', limit, where: undefined };
     }
     case 'reverberation':
       return readReverberation(ctx, statement, number, base);

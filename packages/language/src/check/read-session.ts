@@ -61,6 +61,13 @@ export function readSession(ctx: CheckContext, statement: Statement): Session {
     voiceLevel: voice
       ? { ...voice.sourced, value: voice.level! }
       : { ...voiceDefault!, value: { decibels: voiceDefault!.value, weighting: 'FS' } },
+    fanSpeed: fallback<'high'>(ctx, 'fan-speed', 'session: fan', 'text', headerOf(statement)),
+    starts: undefined,
+    cycle: undefined,
+    bodyHeat: fallback<number>(ctx, 'body-heat', 'session: body-heat', 'power', headerOf(statement)),
+    bodyMoisture: fallback<number>(ctx, 'body-moisture', 'session: body-moisture', 'power', headerOf(statement)),
+    stature: undefined,
+    posture: fallback<'stands'>(ctx, 'posture', 'session: posture', 'text', headerOf(statement)),
   };
 }
 
@@ -97,13 +104,21 @@ export function readBudget(ctx: CheckContext, statement: Statement): Budget {
       );
       continue;
     }
-    const item: BudgetItem = { ...named, ...titleOf(line), range: wholeOf(line), quantity: quantity.sourced, price };
+    const item: BudgetItem = {
+      ...named,
+      ...titleOf(line),
+      range: wholeOf(line),
+      covers: undefined,
+      quantity: quantity.sourced,
+      price,
+    };
     items.push(item);
     byName.set(item.name, item);
   }
   return {
     range: wholeOf(statement),
     items,
+    kerf: fallback<number>(ctx, 'saw-kerf', 'budget: kerf', 'length', headerOf(statement)),
     reserve: factNumberOr(reader, 'reserve', 'budget-reserve', {
       dimension: 'share',
       noun: 'a reserve',

@@ -2,7 +2,7 @@ import type { Appliance, NoiseSource, Site, Size2, Size3 } from '../model/booth-
 import type { SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { type BlockReader, factOf, factsOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
-import { type CheckContext, complain, headerOf, keep, slotRange, wholeOf } from './context.js';
+import { type CheckContext, complain, fallback, headerOf, keep, slotRange, wholeOf } from './context.js';
 import { factNumberOr, type NumberRule, numberIn, readBands } from './read-value.js';
 
 export function readSite(ctx: CheckContext, statement: Statement): Site {
@@ -36,6 +36,15 @@ export function readSite(ctx: CheckContext, statement: Statement): Site {
     }),
     sources: readSources(reader),
     appliances: readAppliances(reader),
+    joists: undefined,
+    coldSurface: undefined,
+    outdoorAir: fallback<number>(ctx, 'outdoor-air', 'site: outdoor-air', 'concentration', headerOf(statement)),
+    freshAir: undefined,
+    occupants: fallback<number>(ctx, 'occupants', 'site: occupants', 'count', headerOf(statement)),
+    alarm: undefined,
+    passages: [],
+    obstacles: [],
+    neighbours: [],
   };
 }
 
@@ -126,9 +135,9 @@ function readSources(reader: BlockReader): NoiseSource[] {
 function readSource(
   ctx: CheckContext,
   statement: Statement,
-  named: Omit<Extract<NoiseSource, { kind: 'impact' }>, 'kind'>,
+  named: Omit<Extract<NoiseSource, { kind: 'impact' }>, 'kind' | 'hours'>,
 ): NoiseSource | undefined {
-  if (statement.fact!.keyword === 'impact') return { ...named, kind: 'impact' };
+  if (statement.fact!.keyword === 'impact') return { ...named, kind: 'impact', hours: undefined };
   const label = `noise ${named.name}`;
   const rule: NumberRule = {
     dimension: 'level',
@@ -139,7 +148,7 @@ function readSource(
   };
   if (statement.slots.has('levels')) {
     const levels = readBands(ctx, statement, 'levels', { ...rule, noun: 'a band level', weightings: ['none', 'Z'] });
-    return levels && { ...named, kind: 'bands', levels };
+    return levels && { ...named, kind: 'bands', levels, hours: undefined };
   }
   const reading = numberIn(ctx, statement, 'reading', { ...rule, weightings: ['A', 'C', 'none', 'Z'] });
   const shape = wordIn(statement, 'shape');
@@ -147,6 +156,7 @@ function readSource(
   return {
     ...named,
     kind: 'shaped',
+    hours: undefined,
     reading: { ...reading.sourced, value: reading.level },
     shape: keep(ctx, `${label}: like`, 'noise', 'text', {
       value: shape.word,
@@ -169,6 +179,6 @@ function readAppliances(reader: BlockReader): Appliance[] {
       range: flue?.range ?? headerOf(statement),
       text: value,
     });
-    return [{ ...named, ...titleOf(statement), range: wholeOf(statement), flue: sourced }];
+    return [{ ...named, ...titleOf(statement), range: wholeOf(statement), flue: sourced, where: undefined }];
   });
 }

@@ -1,4 +1,7 @@
+import type { Equipment, Mounts, Panels, Place } from './inside-the-booth.js';
 import type { Named, Sourced, SourceRange } from './sourced.js';
+import type { HourSpan, Neighbour, Obstacle, Passage } from './surroundings.js';
+import type { Chamber, Fan, Grille, Maze } from './vent-parts.js';
 
 /**
  * The checked description of a booth: plain, immutable, SI units throughout
@@ -76,6 +79,10 @@ export interface Material extends Named {
   readonly absorption?: Sourced<BandTable>;
   readonly price?: Sourced<Price>;
   readonly fireClass?: Sourced<string>;
+  /** The sheet it is sold in: width x height. */
+  readonly sheet?: Size2;
+  /** m, the length it is sold in: lumber, strips, ducts */
+  readonly stockLength?: Sourced<number>;
   /** The `source` line of the material, if any. */
   readonly source?: Sourced<string>;
   readonly fromCatalogue: boolean;
@@ -157,24 +164,49 @@ export interface Site {
   readonly floor:
     | { readonly kind: Sourced<'timber' | 'concrete' | 'unknown'>; readonly limit: Sourced<number> | undefined }
     | undefined;
+  /** Which way the joists run, in the axes of the room. */
+  readonly joists: Sourced<'width' | 'depth'> | undefined;
   /** degrees Celsius */
   readonly temperature: Sourced<number>;
   /** 0..1 */
   readonly humidity: Sourced<number>;
+  /** degrees Celsius, of the coldest surface that the air of the booth may meet; undefined when nothing is said */
+  readonly coldSurface: Sourced<number> | undefined;
+  /** ppm of carbon dioxide outdoors */
+  readonly outdoorAir: Sourced<number>;
+  /** m3/s of outdoor air that the room around the booth gets; undefined when nothing is said */
+  readonly freshAir: Sourced<number> | undefined;
+  /** People in the room around the booth, besides those inside. */
+  readonly occupants: Sourced<number>;
+  /** dBA of the smoke alarm at the outside of the booth; undefined when nothing is said */
+  readonly alarm: Sourced<Level> | undefined;
   readonly sources: readonly NoiseSource[];
   readonly appliances: readonly Appliance[];
+  readonly passages: readonly Passage[];
+  readonly obstacles: readonly Obstacle[];
+  readonly neighbours: readonly Neighbour[];
 }
 
 export interface Appliance extends Named {
   readonly flue: Sourced<'open-flued' | 'room-sealed' | 'unknown'>;
+  /** Where it burns, seen from the booth; undefined when nothing is said. */
+  readonly where: Sourced<'same-room' | 'next-room' | 'elsewhere'> | undefined;
 }
 
 /** Airborne levels are those in the room at the booth's place, without the booth. */
 export type NoiseSource =
-  | (Named & { readonly kind: 'bands'; readonly levels: Sourced<BandTable> })
-  | (Named & { readonly kind: 'shaped'; readonly reading: Sourced<Level>; readonly shape: Sourced<string> })
+  | (Named & { readonly kind: 'bands'; readonly levels: Sourced<BandTable>; readonly hours: Hours })
+  | (Named & {
+      readonly kind: 'shaped';
+      readonly reading: Sourced<Level>;
+      readonly shape: Sourced<string>;
+      readonly hours: Hours;
+    })
   /** Footfall and other structure-borne sound: named so that nobody forgets it; not predicted. */
-  | (Named & { readonly kind: 'impact' });
+  | (Named & { readonly kind: 'impact'; readonly hours: Hours });
+
+/** When a noise is there; undefined means at any hour. */
+export type Hours = Sourced<readonly HourSpan[]> | undefined;
 
 /** A level is a type of its own: it is never added with `+`. `weighting` names what the reading was. */
 export interface Level {
@@ -204,8 +236,17 @@ export interface Booth extends Named {
   readonly slits: readonly Slit[];
   readonly holes: readonly Hole[];
   readonly microphone: Microphone | undefined;
-  /** kg of furniture and equipment that stays inside */
+  /** Where the mouth is; undefined when nothing is said. */
+  readonly mouth: Place | undefined;
+  /** kg of furniture and equipment that stays inside, without what has a mass of its own among `equipment` */
   readonly contents: Sourced<number>;
+  readonly equipment: readonly Equipment[];
+  readonly panels: Panels | undefined;
+  readonly mounts: Mounts | undefined;
+  /** Outside left front corner in the axes of the room; undefined when nothing is said. */
+  readonly standsAt:
+    | { readonly range: SourceRange; readonly x: Sourced<number>; readonly y: Sourced<number> }
+    | undefined;
 }
 
 /** Layers fixed to the inside of faces, listed from the wall towards the room. */
@@ -253,14 +294,14 @@ export interface Vent extends Opening {
   /** Measured or stated insertion loss of the whole air path; replaces the computed one. */
   readonly insertionLoss: Sourced<BandTable> | undefined;
   readonly fan: Fan | undefined;
-}
-
-export interface Fan {
-  readonly range: SourceRange;
-  /** m3/s */
-  readonly flow: Sourced<number>;
-  /** dB re 1 pW into the duct; unknown when not given */
-  readonly soundPower: Sourced<BandTable> | undefined;
+  /** Lined boxes along the path, from the room towards the booth. */
+  readonly chambers: readonly Chamber[];
+  readonly maze: Maze | undefined;
+  readonly grille: Grille | undefined;
+  /** Where the far end opens. */
+  readonly opensTo: Sourced<'room' | 'outdoors' | 'next-room' | 'appliance-room'>;
+  /** The inner face of the duct. */
+  readonly wall: Sourced<'smooth' | 'flexible'>;
 }
 
 export interface Slit extends Opening {
@@ -284,9 +325,12 @@ export interface Microphone {
   readonly selfNoise: Sourced<Level> | undefined;
   /** m from the mouth */
   readonly distance: Sourced<number>;
+  readonly pattern: Sourced<PolarPattern>;
   /** Hz; second-order high-pass in the recording chain, undefined when none */
   readonly highPass: Sourced<number> | undefined;
 }
+
+export type PolarPattern = 'omni' | 'cardioid' | 'supercardioid' | 'hypercardioid' | 'figure-eight';
 
 // ---------------------------------------------------------------- session, budget, requirements
 
@@ -308,6 +352,20 @@ export interface Session {
   readonly co2Rate: Sourced<number>;
   /** dBFS RMS to which the voice is set */
   readonly voiceLevel: Sourced<Level>;
+  /** At which setting the fans run. */
+  readonly fanSpeed: Sourced<'off' | 'low' | 'high'>;
+  /** s after midnight; undefined when nothing is said */
+  readonly starts: Sourced<number> | undefined;
+  /** A take with the door shut, and a rest with it open; undefined for one unbroken stretch. */
+  readonly cycle:
+    | { readonly take: Sourced<number>; readonly rest: Sourced<number>; readonly fan: Sourced<'on' | 'off'> }
+    | undefined;
+  /** W of dry heat and W of heat bound in moisture, of each person */
+  readonly bodyHeat: Sourced<number>;
+  readonly bodyMoisture: Sourced<number>;
+  /** m; undefined when nothing is said */
+  readonly stature: Sourced<number> | undefined;
+  readonly posture: Sourced<'stands' | 'sits'>;
 }
 
 export interface Budget {
@@ -315,9 +373,13 @@ export interface Budget {
   readonly items: readonly BudgetItem[];
   /** 0..1 */
   readonly reserve: Sourced<number>;
+  /** m that the saw takes */
+  readonly kerf: Sourced<number>;
 }
 
 export interface BudgetItem extends Named {
+  /** What it buys, so that the list can be held against the parts; undefined when nothing is said. */
+  readonly covers: { readonly material: Material; readonly thickness: Sourced<number> | undefined } | undefined;
   readonly quantity: Sourced<number>;
   readonly price: Sourced<Price>;
 }
@@ -344,7 +406,19 @@ export type Requirement = RequirementBase &
         readonly against: string;
         readonly againstRange: SourceRange;
       }
-    | { readonly kind: 'voice-outside'; readonly limit: Sourced<Level> }
+    | {
+        readonly kind: 'voice-outside';
+        readonly limit: Sourced<Level>;
+        /** Name of a neighbour; undefined for the room around the booth. */
+        readonly where: string | undefined;
+      }
+    | { readonly kind: 'temperature-rise'; readonly limit: Sourced<number> }
+    | {
+        /** Decay at a band over the mean of 500 Hz to 2 kHz. */
+        readonly kind: 'decay-ratio';
+        readonly limit: Sourced<number>;
+        readonly atHz: Sourced<number>;
+      }
     | {
         readonly kind: 'rating';
         readonly rating: 'stc' | 'rw';
