@@ -6,8 +6,8 @@ import { given, noise, place } from '../fixtures/spec-builder.js';
 
 function shaped(level: Level, shape: string) {
   return {
-    kind: 'shaped',
-    hours: undefined as const,
+    kind: 'shaped' as const,
+    hours: undefined,
     name: 'road',
     nameRange: place(),
     range: place(),
