@@ -242,7 +242,8 @@ export interface Finding {
 
 export interface Caution {
   readonly id: string;
-  readonly severity: 'stop' | 'caution';
+  /** `note` is a hazard that any booth of the kind has. */
+  readonly severity: 'stop' | 'caution' | 'note';
   readonly range: TextRange;
   readonly hazard: string;
   readonly number: string | null;

@@ -187,7 +187,7 @@ const definitions = {
   }),
   caution: record({
     id: string,
-    severity: { enum: ['stop', 'caution'] },
+    severity: { enum: ['stop', 'caution', 'note'] },
     range: ref('range'),
     hazard: string,
     number: nullable(string),
