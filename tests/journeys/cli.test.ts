@@ -27,8 +27,21 @@ const forbidden = /\b([Ss]afe|[Cc]ompliant|[Aa]pproved)\b|NaN|undefined|\[object
 const errors = (text: string) => text.match(/\berror\[[a-z0-9-]+\]/g) ?? [];
 
 describe('boothwright check', () => {
+  test('keeps to the answers and says where the rest is', () => {
+    const run = inFolder({ 'small.booth': smallBooth });
+    const short = run('check', 'small.booth').stdout;
+    const full = run('check', '--full', 'small.booth').stdout;
+    expect(short.split('\n').length).toBeLessThan(full.split('\n').length * 0.75);
+    for (const heading of ['Requirements', 'What to change first', 'Cautions', 'Assumed where', 'What this leaves out'])
+      expect(short).toMatch(new RegExp(`^${heading}`, 'm'));
+    expect(short).toContain('`--full`');
+    expect(short).not.toContain('Rests on');
+    expect(short).not.toMatch(forbidden);
+    expect(full).not.toContain('`--full`');
+  });
+
   test('prints the verdict first, then requirements, figures, assumptions and what is left out', () => {
-    const { code, stdout, stderr } = inFolder({ 'small.booth': smallBooth })('check', 'small.booth');
+    const { code, stdout, stderr } = inFolder({ 'small.booth': smallBooth })('check', '--full', 'small.booth');
     expect(stderr).toBe('');
     expect(code).toBe(1);
     expect(stdout.split('\n').slice(0, 2)).toEqual([

@@ -26,8 +26,12 @@ function expectWholeWay(
   const outside = spec.unread.filter(({ part }) => part === 'outside');
   // A line that nobody could place may have been anything, so nothing may count as met beside it.
   if (outside.length > 0) expect(met).toEqual([]);
-  expect(renderCheckText(result, problems, { colour: false, width: 100 })).not.toBe('');
-  renderProblems(problems, new Map(files.map((parsed) => [parsed.file, parsed.text])), { colour: false, width: 100 });
+  expect(renderCheckText(result, problems, { colour: false, width: 100, detail: 'full' })).not.toBe('');
+  renderProblems(problems, new Map(files.map((parsed) => [parsed.file, parsed.text])), {
+    colour: false,
+    width: 100,
+    detail: 'full',
+  });
 }
 
 /** Prime, so that the positions wander through the columns of the lines. */

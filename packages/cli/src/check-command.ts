@@ -22,6 +22,8 @@ import { openWorkspace, type Workspace } from './workspace.js';
 export interface CheckCommandOptions {
   readonly format: 'text' | 'json';
   readonly variant?: string | undefined;
+  /** All that the result rests on, besides the answers. */
+  readonly full?: boolean | undefined;
 }
 
 interface Checked {
@@ -76,7 +78,12 @@ function checkOne(
     if (!result || 'failure' in result) throw result?.failure;
     if (options.format === 'text') {
       const titled = { ...result.document, file: workspace.shownAs(result.document.file) };
-      const text = renderCheckText(titled, problems, styleOf(terminal.stdout, terminal.env), options.variant);
+      const text = renderCheckText(
+        titled,
+        problems,
+        styleOf(terminal.stdout, terminal.env, options.full ? 'full' : 'short'),
+        options.variant,
+      );
       terminal.stdout.write(follows ? `\n${text}` : text);
     }
     return { result: result.document, code: verdictOf(result.document, problems) };

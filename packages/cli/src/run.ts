@@ -35,6 +35,7 @@ export function run(words: readonly string[], terminal: Terminal): ExitCode {
     .argument('<SPEC...>', 'booth specifications, worked on in this order')
     .addOption(new Option('--format <FORMAT>', 'how to print the result').choices(['text', 'json']).default('text'))
     .option('--variant <NAME>', 'work out this variant in place of the base')
+    .option('--full', 'print everything the answers rest on, not the answers alone')
     .addHelpText(
       'after',
       `
@@ -43,7 +44,7 @@ document, several print a list of documents. A file may \`use\` files below the 
 itself, otherwise below its own folder.
 ${exitCodesHelp}`,
     )
-    .action((specs: string[], options: { format: 'text' | 'json'; variant?: string }) => {
+    .action((specs: string[], options: { format: 'text' | 'json'; variant?: string; full?: boolean }) => {
       answer = checkCommand(specs, options, terminal);
     });
 

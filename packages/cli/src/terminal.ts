@@ -20,10 +20,11 @@ const widest = 120;
 const otherwise = 100;
 
 /** Colours only on a terminal, and not when NO_COLOR asks for none (no-color.org) or the terminal is a dumb one. */
-export function styleOf(output: Output, env: Terminal['env']): TextStyle {
+export function styleOf(output: Output, env: Terminal['env'], detail: TextStyle['detail'] = 'short'): TextStyle {
   const columns = output.isTTY && output.columns ? output.columns : otherwise;
   return {
     colour: Boolean(output.isTTY) && !env.NO_COLOR && env.TERM !== 'dumb',
     width: Math.min(widest, Math.max(narrowest, columns)),
+    detail,
   };
 }

@@ -11,6 +11,7 @@ import { findingsSection } from './sections/findings.js';
 import { getsInSection } from './sections/gets-in.js';
 import { getsOutSection } from './sections/gets-out.js';
 import { headlineSection } from './sections/headline.js';
+import { moreSection } from './sections/more.js';
 import { requirementsSection } from './sections/requirements.js';
 import { roomToneSection } from './sections/room-tone.js';
 import { soundInsideSection } from './sections/sound-inside.js';
@@ -44,12 +45,13 @@ export function renderCheckText(
         buildSection(booth, suffix, style),
       ];
     }),
-    assembliesSection(result, style),
+    style.detail === 'full' && assembliesSection(result, style),
     findingsSection(result, style),
     cautionsSection(result, style),
     variantsSection(result, style),
     defaultsSection(result, style),
     leavesOutSection(result, style),
+    moreSection(style),
   ];
   return `${sections.filter(Boolean).join('\n\n')}\n`;
 }

@@ -4,6 +4,8 @@ export interface TextStyle {
   readonly colour: boolean;
   /** Columns to stay within. */
   readonly width: number;
+  /** `short` keeps to the answers; `full` adds what they rest on. */
+  readonly detail: 'short' | 'full';
 }
 
 const codes = { bold: '1', dim: '2', red: '31', green: '32', yellow: '33', blue: '34' } as const;

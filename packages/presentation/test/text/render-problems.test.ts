@@ -2,7 +2,7 @@ import type { Problem } from '@boothwright/language';
 import { describe, expect, test } from 'vitest';
 import { renderProblems } from '../../src/text/render-problems.js';
 
-const plain = { colour: false, width: 100 };
+const plain = { colour: false, width: 100, detail: 'full' } as const;
 
 /** A problem on the first place where `on` stands in the text. */
 function problem(text: string, on: string, more: Partial<Problem> = {}): Problem {
@@ -90,9 +90,9 @@ describe('renderProblems(problems, texts, style)', () => {
 
   test('colours only when asked', () => {
     const text = 'bad';
-    expect(renderProblems([problem(text, 'bad')], new Map([['a.booth', text]]), { colour: true, width: 80 })).toContain(
-      '\u001b[31merror[unit-of-wrong-dimension]\u001b[0m',
-    );
+    expect(
+      renderProblems([problem(text, 'bad')], new Map([['a.booth', text]]), { colour: true, width: 80, detail: 'full' }),
+    ).toContain('\u001b[31merror[unit-of-wrong-dimension]\u001b[0m');
     expect(render(text, problem(text, 'bad'))).not.toContain('\u001b');
   });
 

@@ -2,7 +2,7 @@ import type { DefaultUsed, ResultDocument } from '@boothwright/assessment';
 import { evidenceText } from '../../hover/evidence-text.js';
 import { defaultText } from '../../numbers/default-text.js';
 import { printable } from '../printable.js';
-import { section } from '../section.js';
+import { joinLines, section } from '../section.js';
 import type { TextStyle } from '../text-style.js';
 import { wrapText } from '../wrap-text.js';
 
@@ -10,6 +10,10 @@ import { wrapText } from '../wrap-text.js';
 export function defaultsSection(result: ResultDocument, style: TextStyle): string | undefined {
   const unique = new Map<string, DefaultUsed>();
   for (const used of result.defaults) unique.set(`${used.name} ${used.value}`, used);
+  if (style.detail === 'short') {
+    const all = [...unique.values()].map((used) => printable(`${used.name} ${defaultText(used)}`)).join('; ');
+    return section('Assumed where the text is silent', all && wrapText(all, style.width, '  ', '  '), style);
+  }
   const lines = [...unique.values()].map((used) =>
     wrapText(
       printable(`${used.name}: ${defaultText(used)} (${evidenceText(used.evidence)}: ${used.source})`),
@@ -21,11 +25,19 @@ export function defaultsSection(result: ResultDocument, style: TextStyle): strin
   return section('Assumed where the text is silent', lines.join('\n'), style);
 }
 
+/** The short report names the gravest; the full one has the rest. */
+const mostLeftOut = 3;
+
 /** What the prediction does not know. */
 export function leavesOutSection(result: ResultDocument, style: TextStyle): string | undefined {
+  const shown = style.detail === 'full' ? result.leavesOut : result.leavesOut.slice(0, mostLeftOut);
+  const more = result.leavesOut.length - shown.length;
   return section(
     'What this leaves out',
-    result.leavesOut.map((sentence) => wrapText(printable(sentence), style.width, '  - ', '    ')).join('\n'),
+    joinLines(
+      ...shown.map((sentence) => wrapText(printable(sentence), style.width, '  - ', '    ')),
+      more > 0 && `  - and ${more} more`,
+    ),
     style,
   );
 }

@@ -10,17 +10,46 @@ export function stopSection(result: ResultDocument, style: TextStyle): string | 
   return section(paint('Stop', 'red', style), stops.map((caution) => cautionText(caution, style)).join('\n'), style);
 }
 
-/** Other hazards to people and buildings, each with whom to ask. Printed whatever else is met. */
+/**
+ * Other hazards to people and buildings, each with whom to ask. Printed whatever else is met. The short report keeps what
+ * the facts of this text bring up to hazard, number and whom to ask, and names the rest in one paragraph.
+ */
 export function cautionsSection(result: ResultDocument, style: TextStyle): string | undefined {
-  const others = result.cautions.filter(({ severity }) => severity !== 'stop');
-  return section('Cautions', others.map((caution) => cautionText(caution, style)).join('\n'), style);
+  const of = (wanted: Caution['severity']) => result.cautions.filter(({ severity }) => severity === wanted);
+  const [own, notes] = [of('caution'), of('note')];
+  if (style.detail === 'full') {
+    return section('Cautions', [...own, ...notes].map((entry) => cautionText(entry, style)).join('\n'), style);
+  }
+  const general = notes.map(({ hazard }) => hazard).join('; ');
+  return section(
+    'Cautions',
+    joinLines(
+      ...own.map((entry) =>
+        joinLines(
+          wrapText(printable(hazardText(entry)), style.width, '  ! ', '    '),
+          wrapText(printable(`→ ${entry.ask}`), style.width, '    ', '      '),
+        ),
+      ),
+      general && wrapText(printable(`With any booth: ${general}.`), style.width, '  ! ', '    '),
+      wrapText(
+        'None of this replaces local codes and licensed practice; ask before you build.',
+        style.width,
+        '  ',
+        '  ',
+      ),
+    ),
+    style,
+  );
 }
 
 function cautionText(caution: Caution, style: TextStyle): string {
-  const number = caution.number ? ` (${caution.number})` : '';
   return joinLines(
-    wrapText(printable(`${caution.hazard}${number}`), style.width, '  ! ', '    '),
+    wrapText(printable(hazardText(caution)), style.width, '  ! ', '    '),
     wrapText(printable(caution.why), style.width, '    ', '    '),
     wrapText(printable(`→ ${caution.ask}`), style.width, '    ', '    '),
   );
+}
+
+function hazardText({ hazard, number }: Caution): string {
+  return number ? `${hazard} (${number})` : hazard;
 }

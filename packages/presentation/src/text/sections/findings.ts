@@ -10,6 +10,7 @@ const colours = { error: 'red', warning: 'yellow', information: 'blue' } as cons
 /** Design findings, grave ones first: what, why, what to do, on what it rests. */
 export function findingsSection(result: ResultDocument, style: TextStyle): string | undefined {
   const findings = result.findings.toSorted((a, b) => order[a.severity] - order[b.severity]);
+  if (style.detail === 'short') return otherFindings(findings, style);
   return section('Findings', findings.map((finding) => findingText(finding, style)).join('\n'), style);
 }
 
@@ -26,5 +27,15 @@ function findingText(finding: Finding, style: TextStyle): string {
     line('', finding.explanation),
     line('Fix: ', finding.fix),
     finding.source && paint(line('Rests on: ', finding.source), 'dim', style),
+  );
+}
+
+/** The grave ones stand under what to change first; what is left is good to know. */
+function otherFindings(findings: readonly Finding[], style: TextStyle): string | undefined {
+  const others = findings.filter(({ severity, fix }) => severity === 'information' || fix === '');
+  return section(
+    'Good to know',
+    others.map(({ message }) => wrapText(printable(message), style.width, '  - ', '    ')).join('\n'),
+    style,
   );
 }

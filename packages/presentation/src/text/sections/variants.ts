@@ -25,12 +25,12 @@ export function variantsSection(result: ResultDocument, style: TextStyle): strin
   let chunk: string[] = [];
   for (const name of names) {
     const wider = [...chunk, name];
-    if (chunk.length > 0 && tableWidth(variantTable(result, wider)) > style.width) {
-      tables.push(variantTable(result, chunk));
+    if (chunk.length > 0 && tableWidth(variantTable(result, wider, style)) > style.width) {
+      tables.push(variantTable(result, chunk, style));
       chunk = [name];
     } else chunk = wider;
   }
-  tables.push(variantTable(result, chunk));
+  tables.push(variantTable(result, chunk, style));
   return section(
     'What each variant is worth',
     [titles.join('\n'), ...tables, note].filter(Boolean).join('\n\n'),
@@ -42,24 +42,26 @@ function tableWidth(table: string): number {
   return Math.max(...table.split('\n').map(displayWidth));
 }
 
-function variantTable(result: ResultDocument, names: readonly string[]): string {
+function variantTable(result: ResultDocument, names: readonly string[], { detail }: TextStyle): string {
   const variants = names.map((name) => result.variants[name]!);
   const right = 'right' as const;
   return textTable(
     [{ head: '' }, { head: 'base', align: right }, ...names.map((head) => ({ head: printable(head), align: right }))],
-    [...requirementRows(result, variants), ...changeRows(variants)],
+    [...requirementRows(result, variants), ...changeRows(variants, detail)],
   );
 }
 
 /** Single bands are in the result document; here they would drown the rest. */
 const perBand = /: (transmission loss at |loudest band )/;
+/** What the short report shows beside the requirements: the noise, and what it costs in mass, money and heat. */
+const inShort = /: (noise inside|mass|cost|temperature rise)$/;
 
 /** One row per figure that any of the variants changes visibly. */
-function changeRows(variants: readonly VariantResult[]): string[][] {
+function changeRows(variants: readonly VariantResult[], detail: TextStyle['detail']): string[][] {
   const keys = new Map<string, { what: string; unit: string; base: number | null }>();
   for (const { changes } of variants)
     for (const { what, unit, base } of changes)
-      if (!perBand.test(what) && !keys.has(`${what} ${unit}`)) keys.set(`${what} ${unit}`, { what, unit, base });
+      if (isShown(what, detail) && !keys.has(`${what} ${unit}`)) keys.set(`${what} ${unit}`, { what, unit, base });
   return [...keys.values()].flatMap(({ what, unit, base }) => {
     const values = variants.map(({ changes }) => {
       const change = changes.find((entry) => entry.what === what && entry.unit === unit);
@@ -73,6 +75,10 @@ function changeRows(variants: readonly VariantResult[]): string[][] {
     const cells = values.map((value) => (write(value) === write(base) ? '=' : write(value)));
     return cells.every((cell) => cell === '=') ? [] : [[printable(what), write(base), ...cells]];
   });
+}
+
+function isShown(what: string, detail: TextStyle['detail']): boolean {
+  return detail === 'full' ? !perBand.test(what) : inShort.test(what);
 }
 
 /** One row per requirement whose verdict or printed figure differs in a variant. */
