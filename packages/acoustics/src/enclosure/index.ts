@@ -2,5 +2,8 @@ export * from './box-modes.js';
 export * from './box-radiation-impedance.js';
 export * from './diffuse-enclosure.js';
 export * from './enclosure-models.js';
+export * from './mount-deflection.js';
+export * from './mount-frequency.js';
+export * from './mount-transmissibility.js';
 export * from './small-enclosure-level-difference.js';
 export * from './small-enclosure-limit.js';

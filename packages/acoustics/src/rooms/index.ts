@@ -20,6 +20,7 @@ export * from './image-echogram.js';
 export * from './image-impulse-response.js';
 export * from './kuttruff-time.js';
 export * from './level-in-room.js';
+export * from './level-outside-facade.js';
 export * from './millington-sette-time.js';
 export * from './modal-count.js';
 export * from './modal-density.js';

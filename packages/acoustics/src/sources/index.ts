@@ -1,6 +1,13 @@
+export * from './full-shout-spectrum.js';
+export * from './high-pass-attenuation.js';
 export * from './male-speech-peaks.js';
-export * from './microphone-self-noise.js';
+export * from './microphone-pattern.js';
+export { microphoneSelfNoise, type SelfNoiseShape } from './microphone-self-noise.js';
+export * from './microphone-self-noise-total.js';
 export * from './noise-shape.js';
+export * from './pattern-rejection.js';
+export * from './random-energy-efficiency.js';
+export * from './recorded-noise-level.js';
 export * from './speech-level-in-noise.js';
 export * from './speech-octaves-for-reading.js';
 export * from './speech-spectrum.js';

@@ -4,8 +4,11 @@ import { requireNumber } from '../errors/require-number.js';
 import { requireOneOf } from '../errors/require-one-of.js';
 import { weightedTotalOfBands } from '../levels/weighted-total-of-bands.js';
 
+/** Spectrum of a microphone's own noise: alike in every hertz, or in every third. */
+export type SelfNoiseShape = 'white' | 'pink';
+
 /** The bands that an equivalent noise level covers, 20 Hz to 20 kHz. */
-const metered = thirdOctaveBandsBetween(20, 20_000);
+export const selfNoiseBands = thirdOctaveBandsBetween(20, 20_000);
 
 /**
  * Third-octave spectrum of a microphone's own noise, dB re 20 uPa, from its equivalent noise level.
@@ -20,14 +23,23 @@ const metered = thirdOctaveBandsBetween(20, 20_000);
  * ITU-R 468 is 10 to 12 dB higher (from memory) and isn't meant.
  * Errors: ArgumentError for a level that is no number or a shape that is not known.
  */
-export function microphoneSelfNoise(equivalentLevel: number, shape: 'white' | 'pink'): number[] {
+export function microphoneSelfNoise(equivalentLevel: number, shape: SelfNoiseShape): number[] {
+  return selfNoiseOf(equivalentLevel, shape, thirdOctaveBands);
+}
+
+/** The same in any third-octave bands. */
+export function selfNoiseOf(
+  equivalentLevel: number,
+  shape: SelfNoiseShape,
+  bands: readonly { readonly exact: number }[],
+): number[] {
   requireNumber('equivalent noise level', equivalentLevel, { unit: 'decibels' });
   requireOneOf('shape of the noise', shape, ['white', 'pink']);
   const levelAt = (hz: number) => (shape === 'white' ? 10 * Math.log10(hz / 1000) : 0);
   const total = weightedTotalOfBands(
-    metered.map(({ exact }) => levelAt(exact)),
-    metered,
+    selfNoiseBands.map(({ exact }) => levelAt(exact)),
+    selfNoiseBands,
     'A',
   );
-  return thirdOctaveBands.map(({ exact }) => levelAt(exact) + equivalentLevel - total);
+  return bands.map(({ exact }) => levelAt(exact) + equivalentLevel - total);
 }

@@ -25,6 +25,7 @@ export * from './fan-operating-point.js';
 export type { FanPoint } from './fan-point.js';
 export * from './fan-pressure.js';
 export * from './fan-sound-power.js';
+export * from './fan-speed-power-change.js';
 export * from './fans-in-parallel.js';
 export * from './fans-in-series.js';
 export * from './flexible-duct-loss.js';
