@@ -6,11 +6,13 @@ import { dbaPassesDbfsFails } from './dba-passes-dbfs-fails.js';
 import { fastAirInDuct } from './fast-air-in-duct.js';
 import { floorLoadOverLimit } from './floor-load-over-limit.js';
 import type { Found } from './found.js';
+import { headroomTooLow } from './headroom-too-low.js';
 import { leakCapsWall } from './leak-caps-wall.js';
 import { moreAirNeeded } from './more-air-needed.js';
 import { noFreshAir } from './no-fresh-air.js';
 import { ranked } from './ranked.js';
 import { ratingHidesLowFrequency } from './rating-hides-low-frequency.js';
+import { structureBorneLowSound } from './structure-borne-low-sound.js';
 import { tallerThanTheRoom } from './taller-than-the-room.js';
 import { thirdLeaf } from './third-leaf.js';
 
@@ -26,10 +28,12 @@ export function findingsOf(context: JudgedContext): Finding[] {
     ...dbaPassesDbfsFails(context),
     ...fastAirInDuct(context),
     ...floorLoadOverLimit(readable),
+    ...headroomTooLow(readable),
     ...leakCapsWall(readable),
     ...moreAirNeeded(readable),
     ...noFreshAir(readable),
     ...ratingHidesLowFrequency(context),
+    ...structureBorneLowSound(context),
     ...tallerThanTheRoom(readable),
     ...thirdLeaf(context),
   ];
