@@ -11,6 +11,7 @@ import { defaultsUsed } from './defaults-used.js';
 import { findingsOf } from './findings/findings-of.js';
 import { leavesOut } from './leaves-out.js';
 import { createMemo, type Memo } from './memo/memo.js';
+import { withHours } from './noise/hours-result.js';
 import { judgeRequirements } from './requirements/judge.js';
 import type { ResultDocument, VariantResult } from './result/result-document.js';
 import { siteAir } from './site-air.js';
@@ -102,7 +103,7 @@ function assessOne(spec: BoothSpec, memo: Memo) {
     assemblyOutOfBounds(name, layers),
   );
   const booths = allowed(spec.booths, 'booths', (booth) => boothOutOfBounds(booth, spec)).map((booth) =>
-    assessBooth(booth, spec, air, memo),
+    withHours(assessBooth(booth, spec, air, memo), spec),
   );
   const context: AssessmentContext = {
     spec: { ...spec, assemblies: new Map(assemblies.map((assembly) => [assembly.name, assembly])) },

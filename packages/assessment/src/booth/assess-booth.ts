@@ -10,21 +10,19 @@ import { airResult } from '../air/air-result.js';
 import { ratingsOf } from '../assembly/ratings.js';
 import { buildResult } from '../build/build-result.js';
 import type { Memo } from '../memo/memo.js';
-import { fanNoise, silentlyUnknownFans } from '../noise/fan.js';
-import { levelTotals } from '../noise/level-totals.js';
-import { notPredicted } from '../noise/not-predicted.js';
-import type { AirborneSource } from '../noise/outside-spectrum.js';
-import { roomTone } from '../noise/room-tone.js';
-import { sourceInside } from '../noise/source-inside.js';
-import { partlyUnknownOctaves, summedHalfWidth, summedSpectra } from '../noise/summed-spectra.js';
+import { boothNoise, roomAreaOf } from '../noise/booth-noise.js';
+import type { HourStates } from '../noise/hour-states.js';
 import type { BoothResult } from '../result/result-document.js';
 import { textRange } from '../text/text-range.js';
+import { voiceAt } from '../voice/voice-at.js';
 import { voiceOutside } from '../voice/voice-outside.js';
+import { voiceTransfer } from '../voice/voice-transfer.js';
 import { absorptionAreaOf } from './absorption-area.js';
 import { bandModelsOf } from './band-models.js';
 import type { BoothPath } from './booth-path.js';
 import { geometryOf, insideSize, openFaces, surfaceOf, volumeOf } from './geometry.js';
 import { type Isolation, isolationOf } from './isolation.js';
+import { lowBandsOf } from './low-bands.js';
 import { modesOf } from './modes.js';
 import { pathsOf } from './paths.js';
 import { reverberationOf } from './reverberation.js';
@@ -39,8 +37,12 @@ export interface AssessedBooth {
   readonly totalHalfWidth: readonly number[];
   /** Octaves in which some airborne source or fan is unknown, so that the total is a lower bound, nominal Hz. */
   readonly unknownOctaves: readonly number[];
-  /** Names of vents whose fan has no stated sound power. */
+  /** Names of vents whose fan runs and has no stated sound power, and of machines inside without one. */
   readonly unknownFans: readonly string[];
+  readonly unknownMachines: readonly string[];
+  /** The booth in every mix of sources that the day brings; empty when no source has hours. */
+  readonly states: readonly AssessedBooth[];
+  readonly hours: HourStates;
 }
 
 /** Everything about one booth of the spec. */
@@ -62,15 +64,12 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
     })),
   );
 
-  const airborne = (site?.sources ?? []).filter((source): source is AirborneSource => source.kind !== 'impact');
-  const bySource = airborne.map((source) => sourceInside(source, isolation));
-  const fan = fanNoise(booth, area.total, bandModels, air);
-  const spectra = [...bySource.map((source) => source.inside.byBand), ...(fan === undefined ? [] : [fan.byBand])];
-  const totalHalfWidth = summedHalfWidth(spectra, [
-    ...bySource.map(() => isolation.halfWidth),
-    ...(fan === undefined ? [] : [fan.halfWidth]),
-  ]);
-  const total = summedSpectra(spectra);
+  const closedBoxToHz = smallEnclosureLimit([...size], air);
+  const limits = { closedBoxToHz, firstModeHz, schroederHz: reverberation.validFromHz };
+  const build = buildResult(booth, session, spec.budget);
+  const heard = boothNoise({ booth, spec, area, bandModels, isolation, loadedMass: build.loadedMassKg, air });
+  const roomArea = roomAreaOf(site, air);
+  const voice = roomArea === null ? null : voiceTransfer(paths, area.total, isolation.shares, bandModels, roomArea);
   const result: BoothResult = {
     title: booth.title ?? null,
     range: textRange(booth.range),
@@ -82,28 +81,31 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
     compositeTransmissionLossDb: composite,
     ratings: ratingsOf(composite),
     paths: paths.map((path) => path.result),
-    noise: {
-      bySource,
-      fan: fan === undefined ? null : levelTotals(fan.byBand, fan.halfWidth, 'fan through its duct'),
-      total: levelTotals(total, totalHalfWidth, 'all airborne sources that the text gives'),
-      notPredicted: notPredicted(site),
-      roomTone:
-        booth.microphone === undefined || session === undefined
-          ? null
-          : roomTone(total, totalHalfWidth, booth.microphone, session),
-    },
-    voiceOutside: voiceOutside(paths, area.total, isolation.shares, bandModels, site, session, air),
+    noise: heard.noise,
+    lowBands: lowBandsOf(booth, paths, volume, limits, isolation, air, memo),
+    voiceAt: voiceAt(voice, site, session, air, memo),
+    voiceOutside: voiceOutside(voice, site, session),
     reverberation,
     air: airResult(booth, session, volume),
-    build: buildResult(booth, session, spec.budget),
+    build,
   };
-  return {
+  const assessed: AssessedBooth = {
     booth,
     result,
     paths,
     isolation,
-    totalHalfWidth,
-    unknownOctaves: partlyUnknownOctaves(spectra),
-    unknownFans: silentlyUnknownFans(booth).map((vent) => vent.name),
+    totalHalfWidth: heard.totalHalfWidth,
+    unknownOctaves: heard.unknownOctaves,
+    unknownFans: heard.unknownFans,
+    unknownMachines: heard.unknownMachines,
+    states: [],
+    hours: heard.hours,
   };
+  const states = heard.states.map(({ noise, totalHalfWidth, unknownOctaves }) => ({
+    ...assessed,
+    result: { ...result, noise },
+    totalHalfWidth,
+    unknownOctaves,
+  }));
+  return { ...assessed, states };
 }

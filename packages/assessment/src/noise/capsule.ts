@@ -1,13 +1,27 @@
-import { levelOf, speechSpectrum, sumLevels, weightedTotal } from '@boothwright/acoustics';
+import {
+  highPassAttenuation,
+  levelOf,
+  microphonePattern,
+  patternRejection,
+  speechSpectrum,
+  sumLevels,
+  weightedTotal,
+} from '@boothwright/acoustics';
 import type { Microphone, Session } from '@boothwright/language';
 import { exactHz } from '../bands/grid.js';
-import type { ByBand } from '../result/result-document.js';
-import { highPassAttenuation } from './high-pass.js';
+import type { BandModel, ByBand } from '../result/result-document.js';
+
+/** Noise inside by what a polar pattern can do about it. */
+export interface InsideNoise {
+  /** From all sides: through the walls, out of ducts. */
+  readonly spread: ByBand;
+  /** Machines inside, whose direct sound may come from the front. */
+  readonly near: ByBand;
+}
 
 /** Levels after the high-pass of the recording chain, where there is one, dB by band. */
-export function afterHighPass(levels: ByBand, microphone: Microphone): ByBand {
-  const cutoff = microphone.highPass?.value;
-  if (cutoff === undefined) return levels;
+export function afterHighPass(levels: ByBand, cutoff: number | null): ByBand {
+  if (cutoff === null) return levels;
   return levels.map((level, band) =>
     level === null ? null : level - highPassAttenuation(exactHz[band] as number, cutoff),
   );
@@ -20,20 +34,35 @@ export function voiceSpectrum(microphone: Microphone, session: Session): ByBand 
   );
 }
 
-/**
- * The noise that a recording holds, dB: the room after the high-pass and the microphone's own noise, added in energy.
- *
- * The own noise is stated A-weighted. Unweighted it is a lower bound; what a high-pass takes off it is not known and not
- * taken off. Null when no band of the room is known.
- */
-export function noiseAtCapsule(inside: ByBand, microphone: Microphone, weighting: 'A' | 'Z'): number | null {
-  const room = weightedTotal(afterHighPass(inside, microphone), weighting);
-  const own = microphone.selfNoise?.value.decibels;
-  if (room === null) return null;
-  return own === undefined ? room : sumLevels([room, own]);
+/** What the polar pattern takes off noise from all sides, dB by band, by the field that the band has. */
+export function rejectionByBand(microphone: Microphone, bandModels: readonly BandModel[]): number[] {
+  const pattern = microphonePattern(microphone.pattern.value);
+  const diffuse = patternRejection(pattern, 'diffuse');
+  const few = patternRejection(pattern, 'few-modes');
+  const closed = patternRejection(pattern, 'closed-box');
+  return exactHz.map((_, band) => {
+    const model = bandModels[band];
+    if (model === 'statistical') return diffuse;
+    return model === 'few-modes' ? few : closed;
+  });
+}
+
+/** The noise of the room at the capsule, before the filter: pattern taken off what comes from all sides, dB by band. */
+export function roomAtCapsule({ spread, near }: InsideNoise, rejection: readonly number[]): ByBand {
+  return spread.map((level, band) => {
+    const taken = level === null ? null : level - (rejection[band] as number);
+    const beside = near[band] ?? null;
+    if (taken === null || beside === null) return taken ?? beside;
+    return sumLevels([taken, beside]);
+  });
 }
 
 /** The voice that a recording holds, dB; null when no band of it is known. */
-export function voiceAtCapsule(microphone: Microphone, session: Session, weighting: 'A' | 'Z'): number | null {
-  return weightedTotal(afterHighPass(voiceSpectrum(microphone, session), microphone), weighting);
+export function voiceAtCapsule(
+  microphone: Microphone,
+  session: Session,
+  weighting: 'A' | 'Z',
+  cutoff: number | null = microphone.highPass?.value ?? null,
+): number | null {
+  return weightedTotal(afterHighPass(voiceSpectrum(microphone, session), cutoff), weighting);
 }

@@ -5,6 +5,7 @@ import { strongestPath } from '../booth/strongest-path.js';
 import type { BoothResult, ByBand } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
+import { ownSounds } from './own-sounds.js';
 
 /** Band that brings most to a weighted total; null when no band is known. */
 export function governingBand(levels: ByBand, weighting: 'A' | 'C' | 'Z'): number | null {
@@ -27,10 +28,12 @@ interface LimitedBooth {
 }
 
 export interface Limiting {
-  /** Id of the path, or `fan`; of several faces of one build-up the strongest. */
+  /** Id of the path, or of the booth's own sound; of several faces of one build-up the strongest. */
   readonly id: string;
   readonly words: string;
   readonly source: string;
+  /** Source and way in a sentence. */
+  readonly phrase: string;
   readonly band: number;
   /** Share of the energy inside in this band, 0..1. */
   readonly share: number;
@@ -41,10 +44,10 @@ export function limitingPath({ booth, result }: LimitedBooth, band: number, only
   let total = 0;
   let best: Omit<Limiting, 'share'> | null = null;
   let strongest = 0;
-  const offer = (energy: number, id: string, words: string, source: string) => {
+  const offer = (energy: number, found: Omit<Limiting, 'share' | 'band'>) => {
     if (energy <= strongest) return;
     strongest = energy;
-    best = { id, words, source, band };
+    best = { ...found, band };
   };
   for (const source of result.noise.bySource) {
     const level = source.inside.byBand[band];
@@ -56,12 +59,15 @@ export function limitingPath({ booth, result }: LimitedBooth, band: number, only
       result.paths,
       source.shares.map((share) => share[band] ?? 0),
     );
-    if (path !== null) offer(path.weight * energy, path.id, path.words, source.name);
+    if (path === null) continue;
+    const { id, words } = path;
+    offer(path.weight * energy, { id, words, source: source.name, phrase: `${source.name} through ${words}` });
   }
-  const fan = result.noise.fan?.byBand[band];
-  if (fan !== null && fan !== undefined && only === undefined) {
-    total += 10 ** (fan / 10);
-    offer(10 ** (fan / 10), 'fan', 'its duct', 'the fan');
+  for (const { levels, id, words, source, phrase } of only === undefined ? ownSounds(result.noise) : []) {
+    const level = levels[band];
+    if (level === null || level === undefined) continue;
+    total += 10 ** (level / 10);
+    offer(10 ** (level / 10), { id, words, source, phrase });
   }
   return best === null ? null : { ...(best as Omit<Limiting, 'share'>), share: strongest / total };
 }
@@ -70,5 +76,5 @@ export function limitingPath({ booth, result }: LimitedBooth, band: number, only
 export function limitingSentence(limiting: Limiting | null): string {
   if (limiting === null) return '';
   const at = hertz(nominalHz[limiting.band] as number);
-  return ` The third octave that counts most is ${at}, where ${limiting.source} through ${limiting.words} brings ${decimals(100 * limiting.share, 0)} %.`;
+  return ` The third octave that counts most is ${at}, where ${limiting.phrase} brings ${decimals(100 * limiting.share, 0)} %.`;
 }

@@ -5,6 +5,7 @@ import { strongestPath } from '../booth/strongest-path.js';
 import type { ByBand, PathResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
+import type { OwnSound } from './own-sounds.js';
 
 /** One sound behind the booth's paths: its levels on the other side, and what each path brings of them. */
 export interface SoundThrough {
@@ -15,9 +16,11 @@ export interface SoundThrough {
 }
 
 export interface LimitingOverall {
-  /** Id of the path, or `fan`; of several faces of one build-up the strongest. */
+  /** Id of the path, or of the booth's own sound; of several faces of one build-up the strongest. */
   readonly id: string;
   readonly words: string;
+  /** A sound of the booth itself in words; undefined for what comes through a path. */
+  readonly own?: string;
   /** The sound that brings most by this way. */
   readonly source: string;
   /** Share of the A-weighted energy of all bands, 0..1. */
@@ -34,20 +37,25 @@ export function limitingOverall(
   booth: Booth,
   paths: readonly PathResult[],
   sounds: readonly SoundThrough[],
-  fan: ByBand | null = null,
+  own: readonly OwnSound[] = [],
 ): LimitingOverall | null {
   const through = (sound: SoundThrough, path: number) =>
     sound.levels.map((level, band) => weightedEnergy(level, band) * (sound.shares[path]?.[band] ?? 0));
   const energies = paths.map((_, path) => sounds.map((sound) => through(sound, path)));
   const weights = energies.map((bySound) => sum(bySound.map(sum)));
-  const fanEnergies = (fan ?? []).map(weightedEnergy);
-  const fanTotal = sum(fanEnergies);
-  const total = sum(weights) + fanTotal;
+  const ownEnergies = own.map(({ levels }) => levels.map(weightedEnergy));
+  const ownTotals = ownEnergies.map(sum);
+  const total = sum(weights) + sum(ownTotals);
   if (!(total > 0)) return null;
   const strongest = strongestPath(booth, paths, weights);
-  if (strongest === null || fanTotal > strongest.weight) {
-    return { id: 'fan', words: 'its duct', source: 'the fan', share: fanTotal / total, band: largest(fanEnergies) };
+  const loudest = largest(ownTotals);
+  const loudestOwn = own[loudest];
+  if (loudestOwn !== undefined && (strongest === null || (ownTotals[loudest] as number) > strongest.weight)) {
+    const { id, words, source, phrase } = loudestOwn;
+    const band = largest(ownEnergies[loudest] as number[]);
+    return { id, words, source, own: phrase, share: (ownTotals[loudest] as number) / total, band };
   }
+  if (strongest === null) return null;
   const bySound = sounds.map((_, sound) =>
     exactHz.map((_hz, band) => sum(strongest.members.map((path) => energies[path]?.[sound]?.[band] ?? 0))),
   );
@@ -63,8 +71,8 @@ export function limitingOverall(
 /** ` Of the A-weighted sound inside 62 % comes through the left wall, mainly tram, mainly in the third octave of 125 Hz.` */
 export function limitingOverallSentence(limiting: LimitingOverall | null, where: 'inside' | 'outside'): string {
   if (limiting === null) return '';
-  const { id, source, words, share, band } = limiting;
-  const inwards = id === 'fan' ? 'is the fan through its duct' : `comes through ${words}, mainly ${source}`;
+  const { own, source, words, share, band } = limiting;
+  const inwards = own !== undefined ? `is ${own}` : `comes through ${words}, mainly ${source}`;
   const way = where === 'outside' ? `leaves through ${words}` : inwards;
   return ` Of the A-weighted sound ${where} ${decimals(100 * share, 0)} % ${way}, mainly in the third octave of ${hertz(nominalHz[band] as number)}.`;
 }

@@ -1,9 +1,8 @@
 import type { Requirement } from '@boothwright/language';
 import type { AssessedBooth } from '../booth/assess-booth.js';
-import { afterHighPass } from '../noise/capsule.js';
 import { governingBand, limitingPath, limitingSentence } from '../noise/governing.js';
-import { rangedTotal } from '../noise/level-totals.js';
 import { limitingOverall, limitingOverallSentence } from '../noise/limiting-overall.js';
+import { ownSounds } from '../noise/own-sounds.js';
 import type { RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { joined } from '../text/joined.js';
@@ -14,13 +13,37 @@ import { judged, notAssessed, unlessMissed } from './verdict.js';
 
 type RoomToneRequirement = Extract<Requirement, { kind: 'room-tone' }>;
 
-/** Noise inside against a limit in dBA, dB, NC or dBFS. */
+/**
+ * Noise inside against a limit in dBA, dB, NC or dBFS. Where sources have hours, the mix of sources that meets it least
+ * decides: a requirement without hours holds for the worst of the day.
+ */
 export function judgeRoomTone(requirement: RoomToneRequirement, assessed: AssessedBooth): RequirementResult {
+  const [first, ...others] = assessed.states;
+  if (first === undefined) return judgeMix(requirement, assessed);
+  return others.reduce(
+    (worst, state) => {
+      const next = judgeMix(requirement, state);
+      return isWorse(next, worst) ? next : worst;
+    },
+    judgeMix(requirement, first),
+  );
+}
+
+const order = { missed: 0, 'not-assessed': 1, met: 2 } as const;
+
+function isWorse(one: RequirementResult, other: RequirementResult): boolean {
+  if (one.verdict !== other.verdict) return order[one.verdict] < order[other.verdict];
+  return (one.margin ?? 0) < (other.margin ?? 0);
+}
+
+/** The noise of one mix of sources. */
+function judgeMix(requirement: RoomToneRequirement, assessed: AssessedBooth): RequirementResult {
   const limit = requirement.limit.value.decibels;
   const unit = unitOf(requirement);
   const { booth, result } = assessed;
   const none = (explanation: string) => notAssessed({ requirement, booth: booth.name, limit, unit, explanation });
-  if (result.noise.bySource.length === 0 && result.noise.fan === null) {
+  const { noise } = result;
+  if (noise.bySource.length === 0 && ownSounds(noise).length === 0) {
     return none('The text names no airborne noise and no fan with a sound power, so there is nothing to predict.');
   }
   const verdict = judgedBy(requirement, assessed, limit, unit, none);
@@ -81,7 +104,7 @@ function overAllBands({ booth, result }: AssessedBooth): Limited {
     levels: inside.byBand,
     shares,
   }));
-  const limiting = limitingOverall(booth, result.paths, sounds, result.noise.fan?.byBand ?? null);
+  const limiting = limitingOverall(booth, result.paths, sounds, ownSounds(result.noise));
   return { id: limiting?.id ?? null, sentence: limitingOverallSentence(limiting, 'inside') };
 }
 
@@ -97,7 +120,7 @@ function judgeFullScale(
   limit: number,
   none: (explanation: string) => RequirementResult,
 ): RequirementResult {
-  const { booth, result, totalHalfWidth } = assessed;
+  const { booth, result } = assessed;
   if (booth.microphone === undefined)
     return none('The booth has no `mic` line, so the distance of the voice is not known.');
   const tone = result.noise.roomTone;
@@ -106,11 +129,9 @@ function judgeFullScale(
       'There is no `session` block, or no band of the noise or of the voice is known, so the recording cannot be calibrated.',
     );
   }
-  const filtered = afterHighPass(result.noise.total.byBand, booth.microphone);
-  const band = governingBand(filtered, 'Z');
+  const band = governingBand(tone.roomByBand, 'Z');
   const limiting = band === null ? null : limitingPath(assessed, band);
-  const total = rangedTotal(filtered, totalHalfWidth, 'Z', '');
-  const own = total !== null && tone.noiseAtCapsuleDbZ - total.value > 3;
+  const own = tone.shares.microphone > 0.5;
   return judged({
     requirement,
     booth: booth.name,
@@ -129,13 +150,15 @@ function withWhatIsUnknown(
   verdict: RequirementResult,
   assessed: AssessedBooth,
 ): RequirementResult {
-  const { result, unknownFans } = assessed;
+  const { result, unknownFans, unknownMachines } = assessed;
   let checked = verdict;
-  if (unknownFans.length > 0) {
+  const unknown = [...unknownFans.map((vent) => `the fan of ${vent}`), ...unknownMachines];
+  if (unknown.length > 0) {
+    const [names, several] = [joined(unknown), unknown.length > 1];
     const words =
       verdict.verdict === 'missed'
-        ? `The fan of ${joined(unknownFans)} comes on top: its sound power is not given.`
-        : `But the fan of ${joined(unknownFans)} has no sound power in the text, so its noise is unknown and the verdict is open.`;
+        ? `${names.charAt(0).toUpperCase()}${names.slice(1)} ${several ? 'come' : 'comes'} on top: no sound power is given.`
+        : `But ${names} ${several ? 'have' : 'has'} no sound power in the text, so the noise is unknown and the verdict is open.`;
     checked =
       verdict.verdict === 'missed'
         ? { ...verdict, explanation: `${verdict.explanation} ${words}` }
@@ -146,8 +169,9 @@ function withWhatIsUnknown(
     who: 'Not every source is',
     bound: 'a lower',
   });
-  if (result.noise.notPredicted.length > 0 && checked.verdict === 'met') {
-    const names = joined(result.noise.notPredicted.map((source) => source.name));
+  const felt = result.noise.notPredicted.filter(({ kind }) => kind === 'structure' || kind === 'vibration');
+  if (felt.length > 0 && checked.verdict === 'met') {
+    const names = joined(felt.map((source) => source.name));
     checked = {
       ...checked,
       explanation: `${checked.explanation} This holds for airborne sound only: ${names} arrives through the structure and is not predicted.`,

@@ -1,3 +1,14 @@
+import type {
+  EquipmentNoise,
+  FanPart,
+  HoursResult,
+  LowBands,
+  MountsResult,
+  NoiseAtFanSetting,
+  RoomTone,
+} from './noise-result.js';
+import type { VoiceAt } from './voice-result.js';
+
 /**
  * The result document: what `assess` returns and what `check --format json` prints.
  * Units are in the key (`Hz`, `Kg`, `Db` ...) or in the schema; arrays `byBand` follow `grid.nominalHz`.
@@ -150,11 +161,29 @@ export interface BoothResult {
       readonly shares: readonly ByBand[];
       readonly differenceDbA: Ranged | null;
     }[];
+    /** At the setting of the session; null when the fans stand still or state no sound power. */
     readonly fan: LevelTotals | null;
+    readonly fanParts: readonly FanPart[];
+    readonly airInDucts: LevelTotals | null;
+    readonly equipment: readonly EquipmentNoise[];
+    /** Of the loudest hours, at the setting of the session. */
     readonly total: LevelTotals;
-    readonly notPredicted: readonly { readonly name: string; readonly range: TextRange; readonly why: string }[];
+    /** The same at every setting of the fans. */
+    readonly bySetting: readonly NoiseAtFanSetting[];
+    readonly notPredicted: readonly {
+      readonly kind: 'structure' | 'vibration' | 'grille' | 'unknown-power';
+      readonly name: string;
+      readonly range: TextRange;
+      readonly why: string;
+    }[];
     readonly roomTone: RoomTone | null;
+    /** Null when no source has hours. */
+    readonly hours: HoursResult | null;
+    readonly mounts: MountsResult | null;
   };
+  readonly lowBands: LowBands;
+  /** The room around the booth first, then every neighbour. */
+  readonly voiceAt: readonly VoiceAt[];
   readonly voiceOutside:
     | (LevelTotals & { readonly effort: string; readonly where: string; readonly note: string })
     | null;
@@ -174,16 +203,6 @@ export interface BoothResult {
     readonly footprintM2: number;
     readonly cost: { readonly amount: number; readonly currency: string; readonly withReserve: number } | null;
   };
-}
-
-export interface RoomTone {
-  readonly dBFS: Ranged;
-  readonly voiceAtCapsuleDbZ: number;
-  readonly noiseAtCapsuleDbZ: number;
-  readonly voiceSetToDbFS: number;
-  readonly distanceM: number;
-  readonly highPassHz: number | null;
-  readonly note: string;
 }
 
 export interface AirCurve {

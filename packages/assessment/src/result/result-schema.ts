@@ -1,25 +1,23 @@
+import { noiseDefinitions, noiseSchema } from './noise-schema.js';
+import {
+  bandNumbers,
+  bands,
+  boolean,
+  byBand,
+  dictionary,
+  list,
+  nullable,
+  number,
+  record,
+  ref,
+  string,
+  triple,
+} from './schema-parts.js';
+import { voiceAtSchema } from './voice-schema.js';
+
 // JSON Schema (draft 2020-12) of the result document. It says by hand what result-document.ts says to the compiler, so
 // that a reader of the printed JSON needs no TypeScript; a test validates real results against it.
 
-const number = { type: 'number' } as const;
-const string = { type: 'string' } as const;
-const boolean = { type: 'boolean' } as const;
-const nullable = (schema: object) => ({ anyOf: [schema, { type: 'null' }] });
-const list = (items: object) => ({ type: 'array', items });
-const dictionary = (values: object) => ({ type: 'object', additionalProperties: values });
-const ref = (name: string) => ({ $ref: `#/$defs/${name}` });
-
-/** Every key is required and no other is allowed: a key that is missing or new is a mistake. */
-function record(properties: Record<string, object>, description?: string) {
-  const schema = { type: 'object', properties, required: Object.keys(properties), additionalProperties: false };
-  return description === undefined ? schema : { ...schema, description };
-}
-
-/** Third-octave bands of the grid. */
-const bands = 21;
-const bandNumbers = { type: 'array', items: number, minItems: bands, maxItems: bands } as const;
-const byBand = { type: 'array', items: { type: ['number', 'null'] }, minItems: bands, maxItems: bands } as const;
-const triple = { type: 'array', items: number, minItems: 3, maxItems: 3 } as const;
 const amount = record({ amount: number, currency: string });
 
 const definitions = {
@@ -41,6 +39,7 @@ const definitions = {
     ctr50To5000: number,
   }),
   levels: record(levelTotals()),
+  ...noiseDefinitions,
   airCurve: record({
     fan: { enum: ['on', 'off'] },
     flowM3PerS: number,
@@ -105,32 +104,9 @@ const definitions = {
     compositeTransmissionLossDb: bandNumbers,
     ratings: ref('ratings'),
     paths: list(ref('path')),
-    noise: record({
-      bySource: list(
-        record({
-          name: string,
-          range: ref('range'),
-          outside: ref('levels'),
-          inside: ref('levels'),
-          shares: list(byBand),
-          differenceDbA: nullable(ref('ranged')),
-        }),
-      ),
-      fan: nullable(ref('levels')),
-      total: ref('levels'),
-      notPredicted: list(record({ name: string, range: ref('range'), why: string })),
-      roomTone: nullable(
-        record({
-          dBFS: ref('ranged'),
-          voiceAtCapsuleDbZ: number,
-          noiseAtCapsuleDbZ: number,
-          voiceSetToDbFS: number,
-          distanceM: number,
-          highPassHz: nullable(number),
-          note: string,
-        }),
-      ),
-    }),
+    noise: noiseSchema,
+    lowBands: ref('lowBands'),
+    voiceAt: list(voiceAtSchema(levelTotals())),
     voiceOutside: nullable(record({ ...levelTotals(), effort: string, where: string, note: string })),
     reverberation: record({
       absorptionAreaM2: bandNumbers,

@@ -54,6 +54,8 @@ export const fieldHalfWidth = {
 /** A stated outside level, a talker's level against the standard spectrum, and a fan's stated sound power, dB. */
 export const voiceLevelHalfWidth = 3;
 export const fanPowerHalfWidth = 3;
+/** Noise of the air in ducts: regressions for smooth ducts at speeds above those of a booth, dB. */
+export const airNoiseHalfWidth = 6;
 /** Shares of the value. */
 export const reverberationShare = 0.25;
 export const co2RiseShare = 0.25;

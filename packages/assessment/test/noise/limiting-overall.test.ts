@@ -2,6 +2,7 @@ import { frequencyWeighting } from '@boothwright/acoustics';
 import { expect, it } from 'vitest';
 import { exactHz, perBand } from '../../src/bands/grid.js';
 import { limitingOverall, limitingOverallSentence } from '../../src/noise/limiting-overall.js';
+import { fanSound } from '../../src/noise/own-sounds.js';
 import type { PathResult } from '../../src/result/result-document.js';
 import { booth } from '../fixtures/spec-builder.js';
 
@@ -37,7 +38,7 @@ it('limitingOverall(...) adds the sounds that come the same way and names the st
 });
 
 it('limitingOverall(...) names a fan that brings more than any path, and nothing without any sound', () => {
-  const fan = limitingOverall(booth(), paths, [{ source: 'street', levels: even, shares }], even);
+  const fan = limitingOverall(booth(), paths, [{ source: 'street', levels: even, shares }], [fanSound(even)]);
   expect(fan).toMatchObject({ id: 'fan' });
   expect(limitingOverallSentence(fan, 'inside')).toContain('the fan through its duct');
   expect(limitingOverall(booth(), paths, [])).toBeNull();
