@@ -1,5 +1,6 @@
 import type { Air } from '@boothwright/acoustics';
 import type { Vent } from '@boothwright/language';
+import { chamberSides } from '../../air/vent-sections.js';
 import { nominalHz, perBand } from '../../bands/grid.js';
 import { textRange } from '../../text/text-range.js';
 import { combinedHalfWidth } from '../../uncertainty/combined.js';
@@ -15,13 +16,13 @@ import { ductEntryGain } from './duct-entry.js';
 import { ductPathLoss } from './duct-loss.js';
 
 /**
- * Sound through an air duct, referred to its clear cross-section: what the outer end takes in, less the lined run, the
- * bends and the reflection at the inner end. Sound through the walls of the duct outside the booth is left out.
+ * Sound through an air path, referred to the clear cross-section of its duct: what the outer end takes in, less the lined run,
+ * the bends, boxes, maze and the reflection at the inner end. Sound through the walls of the duct outside the booth is left out.
  */
 export function ventPath(vent: Vent, air: Air): BoothPath {
   const area = ductArea(vent);
-  const { alongDuct, attenuation, endReflection, stated, extrapolated, notes } = ductPathLoss(vent, air);
-  const entry = ductEntryGain(area, endReflection, air);
+  const { alongDuct, attenuation, outerReflection, stated, extrapolated, notes } = ductPathLoss(vent, air);
+  const entry = ductEntryGain(area, outerReflection, air);
   return {
     result: {
       id: `vent:${vent.name}`,
@@ -39,8 +40,14 @@ export function ventPath(vent: Vent, air: Air): BoothPath {
         ? halfWidthAt(statedLossHalfWidth, nominal)
         : combinedHalfWidth(halfWidthAt(ductHalfWidth, nominal), extrapolated ? ductExtrapolatedHalfWidth : 0),
     ),
-    elements: [{ kind: 'leak', area, depth: vent.run.value }],
+    elements: [{ kind: 'leak', area, depth: airwayLength(vent) }],
     attenuation,
     leak: true,
   };
+}
+
+/** m that sound and air travel in the path. */
+function airwayLength({ run, chambers, maze }: Vent): number {
+  const boxes = chambers.reduce((sum, chamber) => sum + chamberSides(chamber)[0], 0);
+  return run.value + boxes + (maze === undefined ? 0 : (maze.turns.value + 1) * maze.leg.value);
 }
