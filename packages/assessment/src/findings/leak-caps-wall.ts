@@ -5,6 +5,7 @@ import { exactHz, nominalHz, perBand } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import type { BoothPath } from '../booth/booth-path.js';
 import { pathWords } from '../booth/path-words.js';
+import { ownSounds } from '../noise/own-sounds.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
 import { insteadOf } from '../text/instead-of.js';
@@ -178,8 +179,10 @@ function levelsWithout(
     levels.map((level, band) => {
       const model = result.bandModels[band];
       if (level === null || model === 'small-enclosure' || model === 'hand-over') return level;
-      const fan = result.noise.fan?.byBand[band];
-      const own = fan === null || fan === undefined ? 0 : 10 ** (fan / 10);
+      const own = ownSounds(result.noise).reduce((sum, { levels: sound }) => {
+        const each = sound[band] ?? null;
+        return each === null ? sum : sum + 10 ** (each / 10);
+      }, 0);
       const outside = Math.max(10 ** (level / 10) - own, 0);
       const left = outside * ((after[band] as number) / (before[band] as number)) + own;
       return left > 0 ? 10 * Math.log10(left) : null;

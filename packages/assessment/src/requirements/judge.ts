@@ -1,4 +1,4 @@
-import type { BoothSpec, Requirement } from '@boothwright/language';
+import type { Requirement } from '@boothwright/language';
 import { assessAssembly } from '../assembly/assess-assembly.js';
 import type { AssessmentContext } from '../assessment-context.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
@@ -45,7 +45,7 @@ function judge(requirement: Requirement, context: AssessmentContext): Requiremen
   }
   return context.spec.booths.map(({ name }) => {
     const assessed = context.booths.find(({ booth }) => booth.name === name);
-    if (assessed !== undefined) return judgeBooth(requirement, assessed, context.spec);
+    if (assessed !== undefined) return judgeBooth(requirement, assessed);
     const explanation = sentence(context.refused.get(name) ?? `${name} could not be assessed`);
     return notAssessed({ requirement, booth: name, ...limitOf(requirement), explanation });
   });
@@ -57,14 +57,14 @@ function sentence(reason: string): string {
 
 type BoothRequirement = Exclude<Requirement, { kind: 'cost' } | { kind: 'rating' }>;
 
-function judgeBooth(requirement: BoothRequirement, booth: AssessedBooth, { site }: BoothSpec): RequirementResult {
+function judgeBooth(requirement: BoothRequirement, booth: AssessedBooth): RequirementResult {
   switch (requirement.kind) {
     case 'room-tone':
       return judgeRoomTone(requirement, booth);
     case 'isolation':
       return judgeIsolation(requirement, booth);
     case 'voice-outside':
-      return judgeVoiceOutside(requirement, booth, site);
+      return judgeVoiceOutside(requirement, booth);
     case 'reverberation':
       return judgeReverberation(requirement, booth);
     case 'co2':
