@@ -9,7 +9,9 @@ import type { Booth, BoothSpec } from '@boothwright/language';
 import { airResult } from '../air/air-result.js';
 import { ratingsOf } from '../assembly/ratings.js';
 import { buildResult } from '../build/build-result.js';
+import { panelsOf } from '../build/panels.js';
 import type { Memo } from '../memo/memo.js';
+import { movingResult } from '../moving/moving-result.js';
 import { boothNoise, roomAreaOf } from '../noise/booth-noise.js';
 import type { HourStates } from '../noise/hour-states.js';
 import type { BoothResult } from '../result/result-document.js';
@@ -88,6 +90,12 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
     reverberation,
     air: airResult(booth, session, volume),
     build,
+    moving: movingResult(
+      booth,
+      site,
+      panelsOf(booth).built.map((panel) => panel.result),
+      memo,
+    ),
   };
   const assessed: AssessedBooth = {
     booth,

@@ -1,3 +1,4 @@
+import type { MovingResult } from './moving-result.js';
 import type {
   EquipmentNoise,
   FanPart,
@@ -203,6 +204,8 @@ export interface BoothResult {
     readonly footprintM2: number;
     readonly cost: { readonly amount: number; readonly currency: string; readonly withReserve: number } | null;
   };
+  /** Null where the text has neither a room nor a way in nor panels. */
+  readonly moving: MovingResult | null;
 }
 
 export interface AirCurve {

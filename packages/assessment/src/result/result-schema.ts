@@ -1,3 +1,4 @@
+import { movingSchema } from './moving-schema.js';
 import { noiseDefinitions, noiseSchema } from './noise-schema.js';
 import {
   bandNumbers,
@@ -134,6 +135,7 @@ const definitions = {
       footprintM2: number,
       cost: nullable(record({ amount: number, currency: string, withReserve: number })),
     }),
+    moving: movingSchema,
   }),
   requirement: record({
     text: string,
