@@ -13,7 +13,6 @@ import { nominalHz } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
 import type { LowBands } from '../result/noise-result.js';
 import { decimals } from '../text/decimals.js';
-import { hertz } from '../text/hertz.js';
 import type { BoothPath } from './booth-path.js';
 import type { Isolation } from './isolation.js';
 
@@ -57,7 +56,7 @@ function inside(hz: number, from: number, to: number): boolean {
   return hz >= from && hz <= to;
 }
 
-/** First resonances of the leaves of a face, held at its rim, and held by the studs besides. */
+/** First resonance of the leaf that swings lowest, held at the rim of the face, and held by the studs besides. */
 function facePanels(booth: Booth, path: BoothPath, air: Air): LowBands['panels'] {
   const face = path.result.name as Face;
   const spacing = booth.faces[face]?.assembly.layers.find((layer) => layer.kind === 'frame')?.spacing.value;
@@ -77,7 +76,7 @@ function facePanels(booth: Booth, path: BoothPath, air: Air): LowBands['panels']
       {
         face,
         wholeHz: Math.min(...resonances.map(({ whole }) => whole)),
-        betweenStudsHz: Math.max(...resonances.map(({ bay }) => bay)),
+        betweenStudsHz: Math.min(...resonances.map(({ bay }) => bay)),
       },
     ];
   });
@@ -125,10 +124,10 @@ function lowBandsText(
   const panelWords =
     panels.length === 0
       ? ''
-      : ` The panels first swing between ${hertz(Math.round(Math.min(...whole)))} (as whole faces) and ${hertz(Math.round(Math.max(...bays)))} (held at every stud); which, the frame decides.`;
+      : ` The leaves are taken to swing as whole faces, from ${decimals(Math.min(...whole), 0)} Hz; a frame that holds them at every stud would move that up to ${decimals(Math.max(...bays), 0)} Hz and could keep out more below it, which is not counted on.`;
   const breathingWords =
     breathing === null
       ? ''
-      : ` Walls and air breathe together near ${hertz(Math.round(breathing.hz))}, where the booth keeps out ${breathing.differenceDb < 0 ? `nothing and adds ${decimals(-breathing.differenceDb, 0)} dB` : `only ${decimals(breathing.differenceDb, 0)} dB`}.`;
-  return `Up to ${hertz(Math.round(closedBoxToHz))} the booth is a closed box, its air one spring; from there to ${hertz(Math.round(firstModeHz))}, the first mode, the worse of two models counts; up to ${hertz(Math.round(schroederHz))} single modes rule.${panelWords}${breathingWords} Up to 100 Hz a figure is good to ±${decimals(halfWidth, 0)} dB.`;
+      : ` Walls and air breathe together near ${decimals(breathing.hz, 0)} Hz, where the booth keeps out ${breathing.differenceDb < 0 ? `nothing and adds ${decimals(-breathing.differenceDb, 0)} dB` : `only ${decimals(breathing.differenceDb, 0)} dB`}.`;
+  return `Up to ${decimals(closedBoxToHz, 0)} Hz the booth is a closed box, its air one spring; from there to ${decimals(firstModeHz, 0)} Hz, the first mode, the worse of two models counts; up to ${decimals(schroederHz, 0)} Hz single modes rule.${panelWords}${breathingWords} Up to 100 Hz a figure is good to ±${decimals(halfWidth, 0)} dB.`;
 }

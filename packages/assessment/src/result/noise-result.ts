@@ -111,7 +111,7 @@ export interface LowBands {
   readonly closedBoxToHz: number;
   readonly firstModeHz: number;
   readonly schroederHz: number;
-  /** First resonance of the leaves of every face: the lower one of whole faces, the higher one of leaves held at every stud, Hz. */
+  /** First resonance of the leaf of a face that swings lowest, as a whole face and held at every stud, Hz. */
   readonly panels: readonly { readonly face: string; readonly wholeHz: number; readonly betweenStudsHz: number }[];
   /** Where walls and air inside swing together and the booth keeps out least, Hz; null when not found below the limit. */
   readonly breathing: { readonly hz: number; readonly differenceDb: number } | null;

@@ -1,26 +1,23 @@
-import type { BoothResult, ResultDocument } from '@boothwright/assessment';
+import { energyOf, frequencyWeighting, thirdOctaveBands } from '@boothwright/acoustics';
+import type { BoothResult, LevelTotals, ResultDocument } from '@boothwright/assessment';
 import { bandName } from '../../numbers/format-frequency.js';
+import { formatNumber } from '../../numbers/format-number.js';
 import { bandLevel, rangedText, shareText, totalsText } from '../../numbers/level-words.js';
 import { octaveCentres, octaveLevels } from '../../numbers/octaves.js';
 import { pathShares } from '../../numbers/path-shares.js';
 import { pathWords } from '../../numbers/path-words.js';
 import { targetCurve } from '../../numbers/target-curve.js';
 import { printable } from '../printable.js';
-import { joinLines, ofBooth, section } from '../section.js';
-import { paint, type TextStyle } from '../text-style.js';
-import { type Column, textTable } from '../text-table.js';
+import { joinLines, section } from '../section.js';
+import type { TextStyle } from '../text-style.js';
+import { textTable } from '../text-table.js';
 import { wrapText } from '../wrap-text.js';
+import { getsInBands } from './gets-in-bands.js';
 
-const mostPaths = 5;
-type SourceResult = BoothResult['noise']['bySource'][number];
+type Noise = BoothResult['noise'];
+type Target = ReturnType<typeof targetCurve>;
 
-const octaveColumns = (first: string): readonly Column[] => [
-  { head: first },
-  ...octaveCentres.map((hz): Column => ({ head: bandName(hz), align: 'right' })),
-  { head: 'A-wtd', align: 'right' },
-];
-
-/** Per source: outside, inside and target by octave, then the paths that bring most; then all sources and the fan together. */
+/** What is heard where the microphone stands: every sound, the worst band, the settings of the fan, the quiet hours. */
 export function getsInSection(
   name: string,
   booth: BoothResult,
@@ -28,67 +25,139 @@ export function getsInSection(
   style: TextStyle,
 ): string | undefined {
   const target = targetCurve(result.requirements, name);
-  const { bySource, fan, total, notPredicted } = booth.noise;
-  const blocks = [
-    ...bySource.map((source) => sourceBlock(source, booth, target, result.grid.nominalHz, style)),
-    totalBlock(booth, target, style),
-    notPredicted
-      .map(({ name: source, why }) =>
-        wrapText(printable(`${source}: not predicted, ${why}`), style.width, '  ', '    '),
-      )
-      .join('\n'),
-  ].filter(Boolean);
-  const shown = [
-    ...bySource.flatMap((source) => [...source.inside.byBand, ...source.outside.byBand]),
-    ...total.byBand,
-    ...(fan?.byBand ?? []),
-  ];
-  if (shown.includes(null)) blocks.push('  – not given or not assessed in that band');
+  const { noise } = booth;
+  const wrapped = (text: string | undefined | null) =>
+    text ? wrapText(printable(text), style.width, '  ', '    ') : undefined;
+  const summary = joinLines(
+    soundsTable(noise),
+    wrapped(`Together ${totalsText(noise.total)}${worstHours(noise)}`),
+    wrapped(worstBand(booth, target, result.grid.nominalHz)),
+    wrapped(fanSettings(noise)),
+    ...hoursWords(noise).map(wrapped),
+    ...noise.notPredicted.map(({ name: what, why }) => wrapped(`${what}: not predicted; ${firstClause(why, style)}`)),
+    style.detail === 'full' && noise.mounts !== null && wrapped(`Mounts: ${noise.mounts.text}`),
+    wrapped(lowWords(booth, style)),
+  );
+  const bands = style.detail === 'full' ? getsInBands(booth, target, result.grid.nominalHz, style) : undefined;
   return section(
-    `What gets in${ofBooth(name, Object.keys(result.booths).length)}, octave bands in dB`,
-    blocks.join('\n\n'),
+    `What gets in${result.booths[name] !== undefined && Object.keys(result.booths).length > 1 ? ` (${name})` : ''}, dBA`,
+    [summary, bands].filter(Boolean).join('\n\n'),
     style,
   );
 }
 
-function sourceBlock(
-  source: SourceResult,
-  booth: BoothResult,
-  target: ReturnType<typeof targetCurve>,
-  nominalHz: readonly number[],
-  style: TextStyle,
-): string {
-  const aWeighted = (totals: SourceResult['inside']) => bandLevel(totals.dBA?.value);
-  const levels = textTable(octaveColumns(printable(source.name)), [
-    ['outside', ...octaveLevels(source.outside.byBand).map(bandLevel), aWeighted(source.outside)],
-    ['inside', ...octaveLevels(source.inside.byBand).map(bandLevel), aWeighted(source.inside)],
-    ...(target ? [[target.label, ...target.octaves.map(bandLevel), '']] : []),
-  ]);
-  const shares = pathShares(booth, source, nominalHz).slice(0, mostPaths);
-  const paths = textTable(
-    octaveColumns('comes by'),
-    shares.map((share) => [
-      printable(pathWords(share)),
-      ...share.byOctave.map((value) => shareText(value).replace(' ', '')),
-      shareText(share.overall).replace(' ', ''),
-    ]),
-  );
-  const difference = source.differenceDbA ? `; ${rangedText(source.differenceDbA, 'dB')} kept out, A-weighted` : '';
-  return joinLines(
-    levels,
-    wrapText(`inside ${totalsText(source.inside)}${difference}`, style.width, '  ', '    '),
-    shares.length > 0 && paint(paths, 'dim', style),
+/** One line a sound: outside, inside, what is kept out. */
+function soundsTable({ bySource, fan, airInDucts, equipment, bySetting, roomTone, total }: Noise): string {
+  const right = 'right' as const;
+  const dBA = (totals: LevelTotals) => bandLevel(totals.dBA?.value);
+  const setting = bySetting.find(({ session }) => session)?.setting;
+  const range = ({ dBA: ranged }: LevelTotals) =>
+    ranged === null ? '' : `${formatNumber(ranged.low)} to ${formatNumber(ranged.high)}`;
+  const own = (label: string, totals: LevelTotals) => [printable(label), '', dBA(totals), range(totals)];
+  return textTable(
+    [
+      { head: 'sound' },
+      { head: 'outside', align: right },
+      { head: 'inside', align: right },
+      { head: 'range', align: right },
+    ],
+    [
+      ...bySource.map(({ name, outside, inside }) => [printable(name), dBA(outside), dBA(inside), range(inside)]),
+      ...(fan ? [own(`fan, ${setting ?? 'on'}`, fan)] : []),
+      ...(airInDucts && counts(airInDucts, total) ? [own('air in ducts', airInDucts)] : []),
+      ...equipment.map(({ name, atMicrophone }) => own(`${name}, inside`, atMicrophone)),
+      ...(roomTone?.selfNoiseDbZ == null
+        ? []
+        : [['microphone itself, unweighted', '', bandLevel(roomTone.selfNoiseDbZ), '']]),
+    ],
   );
 }
 
-function totalBlock(booth: BoothResult, target: ReturnType<typeof targetCurve>, style: TextStyle): string {
-  const { fan, total } = booth.noise;
-  return joinLines(
-    textTable(octaveColumns('together'), [
-      ...(fan ? [['fan alone', ...octaveLevels(fan.byBand).map(bandLevel), bandLevel(fan.dBA?.value)]] : []),
-      ['all inside', ...octaveLevels(total.byBand).map(bandLevel), bandLevel(total.dBA?.value)],
-      ...(target ? [[target.label, ...target.octaves.map(bandLevel), '']] : []),
-    ]),
-    wrapText(`all inside ${totalsText(total)}`, style.width, '  ', '    '),
+/** Sounds further below the total than this, dB, aren't worth a line. */
+const lostInTheRest = 20;
+
+function counts(sound: LevelTotals, total: LevelTotals): boolean {
+  return (sound.dBA?.value ?? 0) > (total.dBA?.value ?? 0) - lostInTheRest;
+}
+
+function worstHours({ hours, total }: Noise): string {
+  if (hours === null) return '';
+  const quietest = Math.min(...hours.states.map(({ dBA }) => dBA?.value ?? Number.POSITIVE_INFINITY));
+  if (!Number.isFinite(quietest) || total.dBA === null || quietest >= total.dBA.value) return ' in the loudest hours';
+  return ` in the loudest hours, ${formatNumber(quietest)} dBA in the quietest`;
+}
+
+/** The octave that misses the target most, or comes nearest, and what brings it. */
+function worstBand(booth: BoothResult, target: Target, nominalHz: readonly number[]): string | undefined {
+  if (target === undefined) return undefined;
+  const levels = octaveLevels(booth.noise.total.byBand);
+  let worst = -1;
+  let margin = Number.POSITIVE_INFINITY;
+  levels.forEach((level, octave) => {
+    const allowed = target.octaves[octave];
+    if (level === null || allowed === undefined || allowed - level >= margin) return;
+    margin = allowed - level;
+    worst = octave;
+  });
+  if (worst < 0) return undefined;
+  const verdict = margin >= 0 ? `${formatNumber(margin)} dB to spare` : `${formatNumber(-margin)} dB too much`;
+  const by = strongestAt(booth, worst, nominalHz);
+  return `Worst band against ${target.label}: ${bandName(octaveCentres[worst] ?? 0)} Hz, ${bandLevel(levels[worst])} dB where ${formatNumber(target.octaves[worst] ?? 0)} are allowed, ${verdict}${by}`;
+}
+
+function strongestAt(booth: BoothResult, octave: number, nominalHz: readonly number[]): string {
+  const loudest = booth.noise.bySource
+    .map((source) => ({ source, level: octaveLevels(source.inside.byBand)[octave] ?? Number.NEGATIVE_INFINITY }))
+    .sort((a, b) => b.level - a.level)[0];
+  if (loudest === undefined || !Number.isFinite(loudest.level)) return '';
+  const [first] = pathShares(booth, loudest.source, nominalHz)
+    .map((share) => ({ share, here: share.byOctave[octave] ?? 0 }))
+    .sort((a, b) => b.here - a.here);
+  if (first === undefined) return `; mostly ${loudest.source.name}`;
+  return `; mostly ${loudest.source.name}, ${shareText(first.here)} of it through the ${pathWords(first.share)}`;
+}
+
+/** `Fan off 26 dBA NC 21, low 26 dBA NC 21, high 27 dBA NC 22.` */
+function fanSettings({ bySetting, fanParts, fan }: Noise): string | undefined {
+  if (bySetting.length < 2) return undefined;
+  const words = bySetting.map(
+    ({ setting, total, session }) =>
+      `${setting} ${rangedText(total.dBA, 'dBA')}${total.nc === null ? '' : ` ${total.nc.text}`}${session ? ' (as planned)' : ''}`,
   );
+  return `With the fan ${words.join(', ')}${fanWay(fanParts, fan)}`;
+}
+
+/** Says when a fan is heard by the room rather than along its duct. */
+function fanWay(parts: Noise['fanParts'], fan: LevelTotals | null): string {
+  if (fan === null) return '';
+  const energy = (way: 'duct' | 'room') =>
+    parts
+      .filter((part) => part.way === way)
+      .flatMap(({ byBand }) => byBand.map((level, band) => (level === null ? 0 : weightedEnergy(level, band))))
+      .reduce((sum, each) => sum + each, 0);
+  return energy('room') > energy('duct')
+    ? '. Of the fan more comes by the room and the walls than along its duct: its open side wants a lined box too'
+    : '';
+}
+
+function weightedEnergy(level: number, band: number): number {
+  return energyOf(level + frequencyWeighting('A', thirdOctaveBands[band]?.exact ?? 1000));
+}
+
+function hoursWords({ hours }: Noise): string[] {
+  if (hours === null) return [];
+  return [
+    ...hours.requirements.map(({ words }) => `Hours: ${words}`),
+    ...(hours.session === null ? [] : [`Hours: ${hours.session.words}`]),
+  ];
+}
+
+/** The whole reason in the full report, its first sentence in the short one. */
+function firstClause(why: string, style: TextStyle): string {
+  return style.detail === 'full' ? why : (why.split(/[;.] /)[0] ?? why);
+}
+
+function lowWords({ lowBands }: BoothResult, style: TextStyle): string {
+  if (style.detail === 'full') return lowBands.text;
+  return `Low bands: up to 100 Hz a figure is good to ±${formatNumber(lowBands.halfWidthTo100HzDb)} dB, above to ±${formatNumber(lowBands.halfWidthAboveDb)} dB`;
 }

@@ -1,25 +1,59 @@
 import type { BoothResult } from '@boothwright/assessment';
+import { bandName } from '../../numbers/format-frequency.js';
 import { formatFigures, formatNumber } from '../../numbers/format-number.js';
-import { rangedText } from '../../numbers/level-words.js';
+import { rangedText, shareText } from '../../numbers/level-words.js';
+import { octaveCentres } from '../../numbers/octaves.js';
 import { printable } from '../printable.js';
 import { joinLines, section } from '../section.js';
 import type { TextStyle } from '../text-style.js';
 import { wrapText } from '../wrap-text.js';
 
+type Tone = NonNullable<BoothResult['noise']['roomTone']>;
+
 /** Room tone in the file with all that the figure depends on; without a microphone and a voice there is none. */
 export function roomToneSection(booth: BoothResult, suffix: string, style: TextStyle): string | undefined {
   const tone = booth.noise.roomTone;
   if (!tone) return undefined;
+  const wrapped = (text: string) => wrapText(printable(text), style.width, '  ', '    ');
   const filter = tone.highPassHz === null ? 'no high-pass' : `high-pass ${formatFigures(tone.highPassHz)} Hz`;
-  const line =
-    `${rangedText(tone.dBFS, 'dBFS')} RMS unweighted: at the capsule the voice has ${formatNumber(tone.voiceAtCapsuleDbZ)} dB at ` +
-    `${formatFigures(tone.distanceM)} m, set to ${formatNumber(tone.voiceSetToDbFS)} dBFS; the noise has ${formatNumber(tone.noiseAtCapsuleDbZ)} dB; ${filter}`;
+  const weighted = tone.weightedDbFS === null ? '' : `; A-weighted it would read ${formatNumber(tone.weightedDbFS)}`;
   return section(
     `Room tone${suffix}`,
     joinLines(
-      wrapText(line, style.width, '  ', '    '),
-      tone.note && wrapText(printable(tone.note), style.width, '  ', '    '),
+      wrapped(`${rangedText(tone.dBFS, 'dBFS')} RMS unweighted, ${filter}${weighted}`),
+      wrapped(
+        `At the capsule a ${tone.effort} voice has ${formatNumber(tone.voiceAtCapsuleDbZ)} dB at ${formatFigures(tone.distanceM)} m, set to ${formatNumber(tone.voiceSetToDbFS)} dBFS; the noise has ${formatNumber(tone.noiseAtCapsuleDbZ)} dB${carriers(tone)}`,
+      ),
+      wrapped(`With other filters: ${filters(tone)}`),
+      wrapped(
+        style.detail === 'full'
+          ? tone.note
+          : `This assumes: ${tone.pattern} microphone, its own noise ${tone.selfNoiseDbZ === null ? 'not given' : 'counted'}, a steady ${tone.effort} read; a softer read with more gain raises the figure dB for dB`,
+      ),
     ),
     style,
   );
+}
+
+/** `; of its energy 78 % at 63 Hz, 18 % at 125 Hz` */
+function carriers({ shares }: Tone): string {
+  const parts = [
+    ...shares.octaves.map((share, octave) => ({ share, at: `at ${bandName(octaveCentres[octave] ?? 0)} Hz` })),
+    { share: shares.microphone, at: 'from the microphone' },
+  ]
+    .filter(({ share }) => share >= 0.1)
+    .sort((a, b) => b.share - a.share)
+    .slice(0, 3);
+  return parts.length === 0
+    ? ''
+    : `; of its energy ${parts.map(({ share, at }) => `${shareText(share)} ${at}`).join(', ')}`;
+}
+
+function filters({ filters: all }: Tone): string {
+  return all
+    .map(
+      ({ highPassHz, dBFS }) =>
+        `${highPassHz === null ? 'none' : `${formatFigures(highPassHz)} Hz`} ${formatNumber(dBFS)}`,
+    )
+    .join(', ');
 }
