@@ -19,4 +19,8 @@ export type DimensionName =
   | 'count'
   | 'money'
   | 'level'
-  | 'temperature';
+  | 'temperature'
+  | 'temperature-difference'
+  | 'stiffness'
+  | 'angle'
+  | 'clock-time';

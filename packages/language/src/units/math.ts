@@ -33,6 +33,8 @@ const math: MathJsInstance = create(
 );
 math.createUnit({ cfm: '1 ft^3/min', rayl: '1 Pa s/m' });
 math.createUnit('partspermillion');
+// A sort of its own and not a share of the radian, so that `30 deg` stays 30 to the last digit.
+math.createUnit('degreeofarc');
 for (const currency of CURRENCIES) math.createUnit(currency);
 
 /** One of a unit given as factors, e.g. `[['kg', 1], ['m', -2]]`. */

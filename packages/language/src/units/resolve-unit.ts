@@ -63,6 +63,9 @@ const SAMPLES: Readonly<Partial<Record<DimensionName, string>>> = {
   speed: 'm/s',
   power: 'W',
   concentration: 'ppm',
+  'temperature-difference': 'K',
+  stiffness: 'N/m',
+  angle: 'deg',
 };
 
 const names = new Map<string, DimensionName>([

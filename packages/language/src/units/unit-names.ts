@@ -59,6 +59,11 @@ const NAMES: Readonly<Record<string, string>> = {
   W: 'W',
   kW: 'kW',
   mW: 'mW',
+  // difference of temperatures
+  K: 'K',
+  // angle
+  deg: 'degreeofarc',
+  '°': 'degreeofarc',
   // parts
   ppm: 'partspermillion',
   // money

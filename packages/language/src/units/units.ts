@@ -90,6 +90,14 @@ export const units: readonly UnitEntry[] = [
     ['dBFS', 'decibel below the full scale of a recording', true],
   ),
   ...of('temperature', ['degC', 'degree Celsius', true], ['degF', 'degree Fahrenheit']),
+  ...of('temperature-difference', ['K', 'kelvin: a difference of one degree Celsius', true]),
+  ...of(
+    'stiffness',
+    ['N/mm', 'newton per millimetre', true],
+    ['N/m', 'newton per metre'],
+    ['kN/m', 'the same as N/mm'],
+  ),
+  ...of('angle', ['deg', 'degree', true]),
   ...of(
     'money',
     ...CURRENCIES.map((currency, i): [string, string, true?] =>
