@@ -41,14 +41,14 @@ export function lowBandsOf(
   const widest = (from: number, to: number) =>
     Math.max(...isolation.halfWidth.filter((_, band) => inside(nominalHz[band] as number, from, to)));
   const halfWidthTo100HzDb = widest(0, 100);
-  const halfWidthAboveDb = widest(101, Number.POSITIVE_INFINITY);
+  const halfWidthMidDb = widest(200, 1250);
   return {
     ...limits,
     panels,
     breathing,
     halfWidthTo100HzDb,
-    halfWidthAboveDb,
-    text: lowBandsText(limits, panels, breathing, halfWidthTo100HzDb),
+    halfWidthMidDb,
+    text: lowBandsText(limits, panels, breathing, halfWidthTo100HzDb, halfWidthMidDb),
   };
 }
 
@@ -117,7 +117,8 @@ function lowBandsText(
   { closedBoxToHz, firstModeHz, schroederHz }: Limits,
   panels: LowBands['panels'],
   breathing: LowBands['breathing'],
-  halfWidth: number,
+  low: number,
+  mid: number,
 ): string {
   const whole = panels.map(({ wholeHz }) => wholeHz);
   const bays = panels.map(({ betweenStudsHz }) => betweenStudsHz);
@@ -129,5 +130,5 @@ function lowBandsText(
     breathing === null
       ? ''
       : ` Walls and air breathe together near ${decimals(breathing.hz, 0)} Hz, where the booth keeps out ${breathing.differenceDb < 0 ? `nothing and adds ${decimals(-breathing.differenceDb, 0)} dB` : `only ${decimals(breathing.differenceDb, 0)} dB`}.`;
-  return `Up to ${decimals(closedBoxToHz, 0)} Hz the booth is a closed box, its air one spring; from there to ${decimals(firstModeHz, 0)} Hz, the first mode, the worse of two models counts; up to ${decimals(schroederHz, 0)} Hz single modes rule.${panelWords}${breathingWords} Up to 100 Hz a figure is good to ±${decimals(halfWidth, 0)} dB.`;
+  return `Up to ${decimals(closedBoxToHz, 0)} Hz the booth is a closed box, its air one spring; from there to ${decimals(firstModeHz, 0)} Hz, the first mode, the worse of two models counts; up to ${decimals(schroederHz, 0)} Hz single modes rule.${panelWords}${breathingWords} Up to 100 Hz a figure is good to ±${decimals(low, 0)} dB, from 200 Hz to 1.25 kHz to ±${decimals(mid, 0)} dB.`;
 }

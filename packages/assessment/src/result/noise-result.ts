@@ -115,8 +115,8 @@ export interface LowBands {
   readonly panels: readonly { readonly face: string; readonly wholeHz: number; readonly betweenStudsHz: number }[];
   /** Where walls and air inside swing together and the booth keeps out least, Hz; null when not found below the limit. */
   readonly breathing: { readonly hz: number; readonly differenceDb: number } | null;
-  /** Widest half-width of the level difference among the bands, dB: up to 100 Hz, and above. */
+  /** Widest half-width of the level difference among the bands, dB: up to 100 Hz, and from 200 Hz to 1.25 kHz. */
   readonly halfWidthTo100HzDb: number;
-  readonly halfWidthAboveDb: number;
+  readonly halfWidthMidDb: number;
   readonly text: string;
 }

@@ -69,7 +69,7 @@ export const noiseDefinitions = {
       panels: list(record({ face: string, wholeHz: number, betweenStudsHz: number })),
       breathing: nullable(record({ hz: number, differenceDb: number })),
       halfWidthTo100HzDb: number,
-      halfWidthAboveDb: number,
+      halfWidthMidDb: number,
       text: string,
     },
     'Where each model of the low bands holds, and how wide the range is there.',

@@ -43,10 +43,14 @@ export const ductExtrapolatedHalfWidth = 5;
 /** A loss that the user states, measured or from a data sheet. */
 export const statedLossHalfWidth: readonly Zone[] = zones(3, 2, 2, 2);
 
-/** Added as an independent error, because the sound field is less certain than the wall. */
+/**
+ * Added as an independent error, because the sound field is less certain than the wall. Below the first mode it also holds
+ * how the leaves are held: whole faces, held at studs or one stiff sandwich differ by 5 dB to the bad side and more to the
+ * good one (derived with the same model, docs/models/uncertainty.md).
+ */
 export const fieldHalfWidth = {
-  'small-enclosure': 5,
-  'hand-over': 6,
+  'small-enclosure': 8,
+  'hand-over': 8,
   'few-modes': 4,
   statistical: 1.5,
 } as const;

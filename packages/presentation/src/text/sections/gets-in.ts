@@ -159,5 +159,5 @@ function firstClause(why: string, style: TextStyle): string {
 
 function lowWords({ lowBands }: BoothResult, style: TextStyle): string {
   if (style.detail === 'full') return lowBands.text;
-  return `Low bands: up to 100 Hz a figure is good to ±${formatNumber(lowBands.halfWidthTo100HzDb)} dB, above to ±${formatNumber(lowBands.halfWidthAboveDb)} dB`;
+  return `Low bands: up to 100 Hz a figure is good to ±${formatNumber(lowBands.halfWidthTo100HzDb)} dB, in the middle bands to ±${formatNumber(lowBands.halfWidthMidDb)} dB`;
 }

@@ -1,0 +1,153 @@
+import {
+  airProperties,
+  bendFlowNoise,
+  endReflectionLoss,
+  levelInRoom,
+  straightDuctFlowNoise,
+} from '@boothwright/acoustics';
+import type { Equipment, Microphone, Vent } from '@boothwright/language';
+import { describe, expect, it } from 'vitest';
+import { perBand } from '../../src/bands/grid.js';
+import { bandModelsOf } from '../../src/booth/band-models.js';
+import { airInDucts } from '../../src/noise/air-in-ducts.js';
+import { equipmentNoise } from '../../src/noise/equipment.js';
+import { onlyBooth, onlyVerdict } from '../fixtures/assessed.js';
+import {
+  booth,
+  given,
+  octaves,
+  place,
+  quietFan,
+  roomTone,
+  session,
+  shell,
+  site,
+  spec,
+  unknownFan,
+  vent,
+} from '../fixtures/spec-builder.js';
+
+const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
+const models = bandModelsOf(60, 86, 300);
+const area = {
+  surfaces: perBand(() => 6),
+  total: perBand(() => 6),
+  mean: perBand(() => 0.4),
+  airAttenuation: perBand(() => 0),
+};
+const computer = (changes: Partial<Equipment> = {}): Equipment => ({
+  name: 'computer',
+  nameRange: place(),
+  range: place(),
+  kind: given('computer' as const),
+  position: { range: place(), x: given(0.6), y: given(0.7), z: given(0.5) },
+  size: undefined,
+  tilt: given(0),
+  mount: undefined,
+  mass: undefined,
+  heat: undefined,
+  soundPower: octaves([20, 22, 24, 26, 26, 24, 20]),
+  absorption: given(0.05),
+  ...changes,
+});
+
+describe('equipmentNoise(booth, ...)', () => {
+  const heard = (microphone: Microphone | undefined) =>
+    equipmentNoise(booth(shell, { equipment: [computer()], microphone }), area, models, air)[0];
+
+  it('is direct and reverberant sound at the place of the microphone', () => {
+    // The microphone of the fixture stands 1 m above it; R = A/(1 - 0.4).
+    const found = heard(booth().microphone);
+    expect(found?.distanceM).toBeCloseTo(1, 12);
+    const power = 26 - 10 * Math.log10(3);
+    expect(found?.atMicrophone.byBand[13]).toBeCloseTo(levelInRoom(power, 1, 1, 10, air), 9);
+  });
+
+  it('is the reverberant sound alone without a microphone', () => {
+    const power = 26 - 10 * Math.log10(3);
+    const expected = power + 10 * Math.log10(4 / 10) + 10 * Math.log10(air.impedance / 400);
+    expect(heard(undefined)?.atMicrophone.byBand[13]).toBeCloseTo(expected, 6);
+  });
+});
+
+it('a computer adds to the noise inside, and without a sound power leaves a met verdict open', () => {
+  const noisy = booth(shell, { equipment: [computer({ soundPower: octaves([60, 60, 60, 60, 60, 60, 60]) })] });
+  const loud = onlyBooth(spec({ booths: [noisy] })).noise;
+  const plain = onlyBooth(spec()).noise;
+  expect((loud.total.dBA?.value as number) - (plain.total.dBA?.value as number)).toBeGreaterThan(20);
+  expect(onlyVerdict(spec({ booths: [noisy], requirements: [roomTone(20, 'A')] })).limitedBy).toBe(
+    'equipment:computer',
+  );
+  const unknown = booth(shell, { equipment: [computer({ soundPower: undefined })] });
+  const open = onlyVerdict(spec({ booths: [unknown], requirements: [roomTone(60, 'A')] }));
+  expect(open.verdict).toBe('not-assessed');
+  expect(open.explanation).toContain('computer has no sound power');
+  expect(onlyBooth(spec({ booths: [unknown] })).noise.notPredicted.map(({ kind }) => kind)).toContain('unknown-power');
+});
+
+describe('airInDucts(booth, setting, ...)', () => {
+  const bare = (changes: Partial<Vent> = {}) => vent('in', { bends: given(1), ...changes });
+  const both = booth(shell, { vents: [bare({ fan: quietFan }), bare({ bends: given(0) })] });
+
+  it('adds run and bends of both ducts, less the reflection at the end', () => {
+    const found = airInDucts(both, 'high', area.total, models, air)?.byBand[13] as number;
+    const duct = (Math.PI / 4) * 0.125 ** 2;
+    const speed = 0.01 / duct;
+    const end = endReflectionLoss({ area: duct, termination: 'flush' }, air).loss[13] as number;
+    const run = straightDuctFlowNoise(1000, speed, duct);
+    const bend = bendFlowNoise(1000, { speed, area: duct, height: 0.125, density: air.density });
+    const sum = 10 * Math.log10(2 * 10 ** (run / 10) + 10 ** (bend / 10));
+    expect(found).toBeCloseTo(sum - 10 * Math.log10(3) - end + 10 * Math.log10(4 / 6), 2);
+  });
+
+  it('falls with the speed and is gone when nothing moves the air', () => {
+    const at = (setting: 'off' | 'low' | 'high') => airInDucts(both, setting, area.total, models, air)?.byBand[7];
+    expect(at('low')).toBeLessThan((at('high') as number) - 10);
+    expect(at('off')).toBeUndefined();
+  });
+});
+
+describe('settings of the fan', () => {
+  const vents = [vent('in', { fan: quietFan }), vent('out')];
+  const withFan = booth(shell, { vents });
+  const at = (speed: 'off' | 'low' | 'high') =>
+    onlyBooth(spec({ booths: [withFan], session: session({ fanSpeed: given(speed) }) })).noise;
+
+  it('are told side by side, and the session picks one for the verdicts', () => {
+    const { bySetting, total } = at('low');
+    expect(bySetting.map(({ setting }) => setting)).toEqual(['off', 'low', 'high']);
+    expect(bySetting.find(({ session: own }) => own)?.setting).toBe('low');
+    expect(total.dBA?.value).toBe(bySetting[1]?.total.dBA?.value);
+    const levels = bySetting.map((each) => each.total.dBA?.value as number);
+    expect(levels[0]).toBeLessThan(levels[1] as number);
+    expect(levels[1]).toBeLessThan(levels[2] as number);
+    expect(at('high').total.dBA?.value).toBe(levels[2]);
+    expect(at('off').fan).toBeNull();
+  });
+
+  it('leave a verdict alone when a fan of unknown power stands still', () => {
+    const silent = booth(shell, { vents: [vent('in', { fan: unknownFan }), vent('out')] });
+    const verdict = (speed: 'off' | 'high') =>
+      onlyVerdict(
+        spec({ booths: [silent], session: session({ fanSpeed: given(speed) }), requirements: [roomTone(60, 'A')] }),
+      ).verdict;
+    expect(verdict('off')).toBe('met');
+    expect(verdict('high')).toBe('not-assessed');
+  });
+
+  it('name a grille by the speed of its air, and a fan in the wall by its vibration', () => {
+    const grille = {
+      range: place(),
+      size: { width: given(0.1), height: given(0.1) },
+      free: given(0.6),
+    };
+    const noisy = booth(shell, {
+      vents: [vent('in', { fan: { ...quietFan, place: given('in-wall' as const) }, grille }), vent('out')],
+    });
+    const missing = onlyBooth(spec({ booths: [noisy], site: site() })).noise.notPredicted;
+    expect(missing.map(({ kind }) => kind)).toEqual(['vibration', 'grille']);
+    // 10 L/s through 100 mm x 100 mm, 60 % free.
+    expect(missing[1]?.why).toContain('1.67 m/s');
+    expect(missing[1]?.why).toContain('make it larger');
+  });
+});
