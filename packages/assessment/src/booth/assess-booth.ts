@@ -69,7 +69,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
   const closedBoxToHz = smallEnclosureLimit([...size], air);
   const limits = { closedBoxToHz, firstModeHz, schroederHz: reverberation.validFromHz };
   const build = buildResult(booth, session, spec.budget);
-  const heard = boothNoise({ booth, spec, area, bandModels, isolation, loadedMass: build.loadedMassKg, air });
+  const heard = boothNoise({ booth, spec, area, bandModels, isolation, loadedMass: build.loadedMassKg, air, memo });
   const roomArea = roomAreaOf(site, air);
   const voice = roomArea === null ? null : voiceTransfer(paths, area.total, isolation.shares, bandModels, roomArea);
   const result: BoothResult = {

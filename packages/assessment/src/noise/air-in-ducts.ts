@@ -11,6 +11,7 @@ import {
 import type { Booth, Vent } from '@boothwright/language';
 import { perBand } from '../bands/grid.js';
 import { ductArea } from '../booth/openings/duct-area.js';
+import type { Memo } from '../memo/memo.js';
 import type { FanSettingName } from '../result/noise-result.js';
 import type { BandModel, ByBand } from '../result/result-document.js';
 import { combinedHalfWidth } from '../uncertainty/combined.js';
@@ -39,8 +40,9 @@ export function airInDucts(
   absorptionArea: readonly number[],
   bandModels: readonly BandModel[],
   air: Air,
+  memo: Memo,
 ): AirNoise | undefined {
-  const flows = ductFlows(booth, setting).filter(({ flow }) => flow > 0);
+  const flows = ductFlows(booth, setting, air, memo).filter(({ flow }) => flow > 0);
   if (flows.length === 0) return undefined;
   const spectra = flows.map(({ vent, flow }) => {
     const end = endReflectionLoss({ area: ductArea(vent), termination: 'flush' }, air).loss;

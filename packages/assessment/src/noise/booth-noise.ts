@@ -3,6 +3,7 @@ import type { Booth, BoothSpec, Site } from '@boothwright/language';
 
 import type { AbsorptionArea } from '../booth/absorption-area.js';
 import type { Isolation } from '../booth/isolation.js';
+import type { Memo } from '../memo/memo.js';
 import type { FanSettingName, NoiseAtFanSetting } from '../result/noise-result.js';
 import type { BandModel, BoothResult } from '../result/result-document.js';
 import { airInDucts } from './air-in-ducts.js';
@@ -30,6 +31,7 @@ export interface NoiseInputs {
   /** kg, with people and contents */
   readonly loadedMass: number;
   readonly air: Air;
+  readonly memo: Memo;
 }
 
 /** The noise of one mix of sources, as far as it differs from that of another. */
@@ -50,7 +52,7 @@ export interface BoothNoise extends NoiseOfState {
 
 /** Everything that is heard inside, at the setting of the session and in the loudest hours. */
 export function boothNoise(inputs: NoiseInputs): BoothNoise {
-  const { booth, spec, area, bandModels, isolation, air } = inputs;
+  const { booth, spec, area, bandModels, isolation, air, memo } = inputs;
   const { site, session } = spec;
   const sources = site?.sources ?? [];
   const setting = sessionSetting(booth, session?.fanSpeed.value);
@@ -75,7 +77,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
   const worst = loudestMix(mixes);
   const worstSources = hours.states[worst] ?? [];
   const mounts = mountsResult(booth, inputs.loadedMass);
-  const missing = notPredicted(site, booth, setting, mounts);
+  const missing = notPredicted(site, booth, setting, mounts, air, memo);
   const tone = (mix: NoiseMix) =>
     booth.microphone === undefined || session === undefined
       ? null
@@ -135,7 +137,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
 }
 
 /** Fans and air at one setting. */
-function ownAt(setting: FanSettingName, { booth, spec, area, bandModels, isolation, air }: NoiseInputs) {
+function ownAt(setting: FanSettingName, { booth, spec, area, bandModels, isolation, air, memo }: NoiseInputs) {
   const fan = fanNoise(booth, setting, {
     absorptionArea: area.total,
     bandModels,
@@ -143,7 +145,7 @@ function ownAt(setting: FanSettingName, { booth, spec, area, bandModels, isolati
     roomArea: roomAreaOf(spec.site, air),
     air,
   });
-  const moving = airInDucts(booth, setting, area.total, bandModels, air);
+  const moving = airInDucts(booth, setting, area.total, bandModels, air, memo);
   const sounds = [fan, moving].flatMap((each): SoundInside[] =>
     each === undefined ? [] : [{ byBand: each.byBand, halfWidth: each.halfWidth, near: false }],
   );

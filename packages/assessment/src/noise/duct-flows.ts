@@ -1,12 +1,15 @@
+import type { Air } from '@boothwright/acoustics';
 import type { Booth, Vent } from '@boothwright/language';
-import { freshAir } from '../air/fresh-air.js';
+import { boothFlow } from '../air/booth-flow.js';
+import type { Memo } from '../memo/memo.js';
 import type { FanSettingName } from '../result/noise-result.js';
-import { speedShare, ventsWithFan } from './fan-settings.js';
 
 /** m3/s through every duct at a setting of the fans; empty where nothing is known to pass. */
-export function ductFlows(booth: Booth, setting: FanSettingName): readonly { vent: Vent; flow: number }[] {
-  const fans = ventsWithFan(booth);
-  if (fans.length === 0 || setting === 'off') return [];
-  const share = Math.max(...fans.map(({ fan }) => speedShare(fan, setting)));
-  return freshAir(booth).byVent.map(({ vent, flow }) => ({ vent, flow: flow * share }));
+export function ductFlows(
+  booth: Booth,
+  setting: FanSettingName,
+  air: Air,
+  memo: Memo,
+): readonly { readonly vent: Vent; readonly flow: number }[] {
+  return setting === 'off' ? [] : boothFlow(booth, setting, air, memo).byVent;
 }

@@ -1,5 +1,6 @@
-import { grilleSpeedForNoiseCriterion } from '@boothwright/acoustics';
+import { type Air, grilleSpeedForNoiseCriterion } from '@boothwright/acoustics';
 import type { Booth, Site } from '@boothwright/language';
+import type { Memo } from '../memo/memo.js';
 import type { FanSettingName, MountsResult } from '../result/noise-result.js';
 import type { BoothResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
@@ -15,11 +16,13 @@ export function notPredicted(
   booth: Booth,
   setting: FanSettingName,
   mounts: MountsResult | null,
+  air: Air,
+  memo: Memo,
 ): NotPredicted[] {
   return [
     ...structureBorne(site, mounts),
     ...vibratingFans(booth, setting),
-    ...grilles(booth, setting),
+    ...grilles(booth, setting, air, memo),
     ...machines(booth),
   ];
 }
@@ -52,9 +55,9 @@ function vibratingFans(booth: Booth, setting: FanSettingName): NotPredicted[] {
     }));
 }
 
-function grilles(booth: Booth, setting: FanSettingName): NotPredicted[] {
+function grilles(booth: Booth, setting: FanSettingName, air: Air, memo: Memo): NotPredicted[] {
   const limit = grilleSpeedForNoiseCriterion(15, 'supply');
-  return ductFlows(booth, setting).flatMap(({ vent, flow }) => {
+  return ductFlows(booth, setting, air, memo).flatMap(({ vent, flow }) => {
     const { grille } = vent;
     if (grille === undefined || flow <= 0) return [];
     const speed = flow / (grille.size.width.value * grille.size.height.value * grille.free.value);

@@ -9,6 +9,7 @@ import type { Equipment, Microphone, Vent } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { perBand } from '../../src/bands/grid.js';
 import { bandModelsOf } from '../../src/booth/band-models.js';
+import { createMemo } from '../../src/memo/memo.js';
 import { airInDucts } from '../../src/noise/air-in-ducts.js';
 import { equipmentNoise } from '../../src/noise/equipment.js';
 import { onlyBooth, onlyVerdict } from '../fixtures/assessed.js';
@@ -90,7 +91,7 @@ describe('airInDucts(booth, setting, ...)', () => {
   const both = booth(shell, { vents: [bare({ fan: quietFan }), bare({ bends: given(0) })] });
 
   it('adds run and bends of both ducts, less the reflection at the end', () => {
-    const found = airInDucts(both, 'high', area.total, models, air)?.byBand[13] as number;
+    const found = airInDucts(both, 'high', area.total, models, air, createMemo())?.byBand[13] as number;
     const duct = (Math.PI / 4) * 0.125 ** 2;
     const speed = 0.01 / duct;
     const end = endReflectionLoss({ area: duct, termination: 'flush' }, air).loss[13] as number;
@@ -101,7 +102,8 @@ describe('airInDucts(booth, setting, ...)', () => {
   });
 
   it('falls with the speed and is gone when nothing moves the air', () => {
-    const at = (setting: 'off' | 'low' | 'high') => airInDucts(both, setting, area.total, models, air)?.byBand[7];
+    const at = (setting: 'off' | 'low' | 'high') =>
+      airInDucts(both, setting, area.total, models, air, createMemo())?.byBand[7];
     expect(at('low')).toBeLessThan((at('high') as number) - 10);
     expect(at('off')).toBeUndefined();
   });
