@@ -196,6 +196,13 @@ export const defaults = [
   },
   { name: 'equipment-tilt', value: 0, text: '0 deg', evidence: 'common-practice', source: 'upright' },
   {
+    name: 'maze-angle',
+    value: 90,
+    text: '90 deg',
+    evidence: 'common-practice',
+    source: 'boards set square to each other',
+  },
+  {
     name: 'grille-free-area',
     value: 0.7,
     text: '70 %',

@@ -34,6 +34,7 @@ const symbolItemKind: Readonly<Record<SymbolKind, CompletionItemKind>> = {
   vent: CompletionItemKind.Interface,
   slit: CompletionItemKind.Interface,
   hole: CompletionItemKind.Interface,
+  equipment: CompletionItemKind.Class,
   item: CompletionItemKind.Value,
   variant: CompletionItemKind.Enum,
 };

@@ -16,6 +16,8 @@ const kinds: Readonly<Record<string, SymbolKind>> = {
   slit: SymbolKind.Interface,
   hole: SymbolKind.Interface,
   mic: SymbolKind.Object,
+  equipment: SymbolKind.Object,
+  panels: SymbolKind.Struct,
   session: SymbolKind.Namespace,
   budget: SymbolKind.Namespace,
   item: SymbolKind.Number,

@@ -18,18 +18,16 @@ import {
 import { checkGeometry } from './check-geometry.js';
 import { type CheckContext, complain, fallback, headerOf, hearing, keep, wholeOf } from './context.js';
 import { assemblyThickness, isPartial, readLayers } from './read-assembly.js';
-import {
-  type OpeningBase,
-  openingBase,
-  readDoor,
-  readHole,
-  readMicrophone,
-  readSlit,
-  readVent,
-  readWindow,
-} from './read-openings.js';
+import { readEquipment } from './read-equipment.js';
+import { readMicrophone } from './read-microphone.js';
+import { readMounts } from './read-mounts.js';
+import { type OpeningBase, openingBase, readDoor, readHole, readSlit, readWindow } from './read-openings.js';
+import { readPanels } from './read-panels.js';
+import { readPlace } from './read-place.js';
 import { readSize3 } from './read-site.js';
+import { readStandsAt } from './read-stands-at.js';
 import { factNumberOr, numberIn } from './read-value.js';
+import { readVent } from './vent/read-vent.js';
 
 /** Undefined when not even the size is known. */
 export function readBooth(ctx: CheckContext, statement: Statement): Booth | undefined {
@@ -39,10 +37,15 @@ export function readBooth(ctx: CheckContext, statement: Statement): Booth | unde
   const faces = readFaces(reader);
   const outside = readSize3(reader, 'outside');
   const inside = readSize3(reader, 'inside') ?? insideFromOutside(reader, outside, faces);
-  const openings = readOpenings(reader);
+  const things = readThings(reader);
   const linings = factsOf(reader, 'lining').flatMap((line) => readLining(ctx, line, reader.label));
   const mic = factOf(reader, 'mic');
   const microphone = mic && readMicrophone(ctx, mic);
+  const mouthLine = factOf(reader, 'mouth');
+  const mouth = mouthLine && readPlace(ctx, mouthLine, 'the place of the mouth', 'mouth');
+  const panels = readPanels(reader);
+  const mounts = readMounts(reader);
+  const standsAt = readStandsAt(reader);
   const contents = factNumberOr(reader, 'contents', 'contents', {
     dimension: 'mass',
     noun: 'the mass of the contents',
@@ -58,14 +61,13 @@ export function readBooth(ctx: CheckContext, statement: Statement): Booth | unde
     inside,
     faces,
     linings,
-    ...openings,
+    ...things,
     microphone,
-    mouth: undefined,
+    mouth,
     contents,
-    equipment: [],
-    panels: undefined,
-    mounts: undefined,
-    standsAt: undefined,
+    panels,
+    mounts,
+    standsAt,
   };
   checkGeometry(ctx, booth);
   return booth;
@@ -173,40 +175,41 @@ function reportNoInside({ ctx, header, label }: BlockReader, outside: Size3 | un
   complain(ctx, 'fact-missing', headerOf(header), `${label} has no \`inside\``, { hint });
 }
 
-const OPENINGS = ['door', 'window', 'vent', 'slit', 'hole'] as const;
+type Things = Pick<Booth, 'doors' | 'windows' | 'vents' | 'slits' | 'holes' | 'equipment'>;
 
-function readOpenings(reader: BlockReader): Pick<Booth, 'doors' | 'windows' | 'vents' | 'slits' | 'holes'> {
+/** What has a name in the booth; openings and equipment share their names, since paths and reports do not tell them apart. */
+function readThings(reader: BlockReader): Things {
   const { ctx } = reader;
   const names = new Map<string, SourceRange>();
-  const each = <T>(
-    keyword: (typeof OPENINGS)[number],
-    read: (ctx: CheckContext, statement: Statement, base: OpeningBase) => T | undefined,
-  ): T[] =>
+  const each = <T>(keyword: string, read: (statement: Statement) => T | undefined): T[] =>
     factsOf(reader, keyword).flatMap((statement) => {
       const named = nameOf(statement);
       if (!named) return [];
       const twin = names.get(named.name);
       if (twin) {
-        complain(
-          ctx,
-          'name-twice',
-          named.nameRange,
-          `an opening called \`${named.name}\` is already in ${reader.label}`,
-          { related: [{ range: twin, message: 'the first stands here' }] },
-        );
+        const sort = keyword === 'equipment' ? 'something' : 'an opening';
+        complain(ctx, 'name-twice', named.nameRange, `${sort} called \`${named.name}\` is already in ${reader.label}`, {
+          related: [{ range: twin, message: 'the first stands here' }],
+        });
         return [];
       }
       names.set(named.name, named.nameRange);
-      const base = openingBase(statement);
-      const opening = base && read(ctx, statement, base);
-      return opening ? [opening] : [];
+      const thing = read(statement);
+      return thing ? [thing] : [];
     });
+  const opening =
+    <T>(read: (ctx: CheckContext, statement: Statement, base: OpeningBase) => T | undefined) =>
+    (statement: Statement): T | undefined => {
+      const base = openingBase(statement);
+      return base && read(ctx, statement, base);
+    };
   return {
-    doors: each('door', readDoor),
-    windows: each('window', readWindow),
-    vents: each('vent', readVent),
-    slits: each('slit', readSlit),
-    holes: each('hole', readHole),
+    doors: each('door', opening(readDoor)),
+    windows: each('window', opening(readWindow)),
+    vents: each('vent', opening(readVent)),
+    slits: each('slit', opening(readSlit)),
+    holes: each('hole', opening(readHole)),
+    equipment: each('equipment', (statement) => readEquipment(ctx, statement)),
   };
 }
 

@@ -345,9 +345,19 @@ export function factNumberOr(reader: BlockReader, keyword: string, name: Default
 /** A word out of a list, such as `swing outward`. */
 export function factChoice<T extends string>(reader: BlockReader, keyword: string): Sourced<T> | undefined {
   const statement = factOf(reader, keyword);
-  const slot = statement && slotOf(statement, 'value', 'word');
-  if (!statement || !slot) return undefined;
-  return keep(reader.ctx, `${reader.label}: ${keyword}`, keyword, 'text', {
+  return statement && wordOf<T>(reader.ctx, statement, 'value', `${reader.label}: ${keyword}`);
+}
+
+/** A word out of a list in a slot of a line. */
+export function wordOf<T extends string>(
+  ctx: CheckContext,
+  statement: Statement,
+  slotName: string,
+  label: string,
+): Sourced<T> | undefined {
+  const slot = slotOf(statement, slotName, 'word');
+  if (!slot) return undefined;
+  return keep(ctx, label, statement.fact!.keyword, 'text', {
     value: slot.word as T,
     origin: GIVEN,
     range: slotRange(statement, slot),

@@ -1,9 +1,12 @@
 import type { DimensionName } from '../units/dimension.js';
 import { suchAs } from '../units/dimension-words.js';
+import { isUnitWord } from '../units/unit-names.js';
 import type { Part, SymbolKind } from '../vocabulary/shape.js';
 import { FACES, NOISE_SHAPES, PRICE_UNITS } from '../vocabulary/words.js';
 import { isForeignValue, rejectLooseNominal } from './foreign-signs.js';
+import { parseClock, parseHours } from './parse-clock.js';
 import { type ExpressionContext, parseExpression } from './parse-expression.js';
+import { parsePairs } from './parse-pairs.js';
 import {
   BrokenLine,
   closedString,
@@ -78,11 +81,14 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
       const token = peek(state);
       if (token.text !== part.word) failLiteral(state, part.word, context);
       next(state);
-      slots.set(part.word, { kind: 'flag', word: part.word, from: token.from, to: token.to });
+      // In `6 turns` the number has the name of the word behind it, and counts for more.
+      if (!slots.has(part.word))
+        slots.set(part.word, { kind: 'flag', word: part.word, from: token.from, to: token.to });
       return;
     }
     case 'optional':
-      if (starts(state, part.parts[0]!)) parseParts(state, part.parts, context);
+      if (starts(state, part.parts[0]!) && (!part.beforeCount || countFollows(state)))
+        parseParts(state, part.parts, context);
       else expectStart(state, part.parts[0]!);
       return;
     case 'either': {
@@ -110,6 +116,23 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
       return;
     case 'bands':
       parseBands(state, part, context);
+      return;
+    case 'pairs':
+      parsePairs(state, {
+        slot: part.slot,
+        dimensions: [part.first, part.second],
+        slots,
+        example: context.example,
+        value: (dimension) => value(state, context, dimension),
+      });
+      return;
+    case 'clock': {
+      const time = parseClock(state);
+      slots.set(part.slot, { kind: 'clock', time, from: time.from, to: time.to });
+      return;
+    }
+    case 'hours':
+      parseHours(state, part.slot, slots);
       return;
     case 'price':
       parsePrice(state, part, context);
@@ -190,6 +213,7 @@ function starts(state: ParserState, part: Part): boolean {
     case 'any-value':
     case 'size':
     case 'position':
+    case 'pairs':
     case 'price':
       return (
         token.kind === 'number' ||
@@ -208,9 +232,19 @@ function starts(state: ParserState, part: Part): boolean {
       return token.kind === 'string';
     case 'nominal':
       return token.kind === 'nominal';
+    case 'clock':
+    case 'hours':
+      return token.kind === 'clock';
     default:
       return token.kind === 'word';
   }
+}
+
+/** In `12 mm 7 at` the first value is not yet the count, in `7 at` it is. */
+function countFollows(state: ParserState): boolean {
+  const after = peek(state, 1);
+  if (peek(state).kind === 'number') return after.kind === 'word' && isUnitWord(after.text);
+  return after.kind === 'number' || (after.kind === 'word' && after.text !== 'at');
 }
 
 function expectStart(state: ParserState, part: Part): void {

@@ -45,6 +45,13 @@ export interface NegateNode extends Span {
   readonly operand: Expression;
 }
 
+/** A time of day that there is, from `0:00` to `24:00`. */
+export interface ClockNode extends Span {
+  readonly text: string;
+  /** s after midnight */
+  readonly seconds: number;
+}
+
 /** Stands where a value should be; the parser has complained about it already. */
 export interface MissingNode extends Span {
   readonly kind: 'missing';
@@ -69,9 +76,18 @@ export type Slot = { readonly file?: string } & (
       readonly bands: readonly (Span & { readonly frequency: Expression; readonly value: Expression })[];
     })
   | (Span & {
+      readonly kind: 'pairs';
+      readonly pairs: readonly (Span & { readonly first: Expression; readonly second: Expression })[];
+    })
+  | (Span & {
       readonly kind: 'price';
       readonly amount: Expression;
       readonly per: (Span & { readonly word: string }) | undefined;
+    })
+  | (Span & { readonly kind: 'clock'; readonly time: ClockNode })
+  | (Span & {
+      readonly kind: 'hours';
+      readonly spans: readonly (Span & { readonly begins: ClockNode; readonly ends: ClockNode })[];
     })
   | (Span & { readonly kind: 'nominal'; readonly text: string })
   /** The untouched right side of an override; what it must be depends on what it changes. */

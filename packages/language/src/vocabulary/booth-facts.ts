@@ -1,5 +1,5 @@
 import { airFact, layerFact } from './assembly-facts.js';
-import { face, literal, newName, optional, quantity, reference, size3, title } from './parts.js';
+import { face, literal, newName, optional, position, quantity, reference, size3, title } from './parts.js';
 import type { Block, BlockName, Fact, SymbolKind } from './shape.js';
 import { FACES } from './words.js';
 
@@ -79,11 +79,47 @@ export const boothBlock: Block = {
     opening('hole', 'hole cables on back { diameter 20 mm; depth 95 mm }', 'A round hole, such as one for cables.'),
     {
       keyword: 'mic',
-      parts: [literal('at'), { kind: 'position', axes: ['x', 'y', 'z'] }],
+      parts: [literal('at'), position],
       block: { name: 'mic', required: false },
       example: 'mic at 0.6 m, 0.5 m, 1.5 m { self-noise 8 dBA }',
       documentation:
         'Where the microphone stands: from the left wall, from the front wall, above the floor, between structural faces.',
+    },
+    {
+      keyword: 'mouth',
+      parts: [literal('at'), position],
+      example: 'mouth at 0.6 m, 0.7 m, 1.5 m',
+      documentation: 'Where the mouth of the performer is, measured like the place of the microphone.',
+    },
+    {
+      keyword: 'equipment',
+      parts: [newName('equipment'), title, literal('at'), position],
+      block: { name: 'equipment', required: false },
+      declares: 'equipment',
+      repeats: true,
+      example: 'equipment copy "copy holder" at 0.6 m, 0.2 m, 1.3 m { kind copy-stand; tilt 30 deg }',
+      documentation:
+        'Something that stands or hangs inside, and where its middle is, measured like the place of the microphone.',
+    },
+    {
+      keyword: 'panels',
+      parts: [],
+      block: { name: 'panels', required: true },
+      example: 'panels { width 600 mm; fastened outside }',
+      documentation: 'How the faces are cut into panels that can be carried.',
+    },
+    {
+      keyword: 'mounts',
+      parts: [quantity('count', 'count'), literal('stiffness'), quantity('stiffness', 'stiffness')],
+      example: 'mounts 16 stiffness 200 N/mm',
+      documentation: 'Springs or pads under the booth: how many, and the stiffness of each.',
+    },
+    {
+      keyword: 'stands',
+      parts: [literal('at'), { kind: 'position', axes: ['x', 'y'] }],
+      example: 'stands at 0.05 m, 0.05 m',
+      documentation:
+        'Where the booth stands in its room: its outside left front corner, from the left and from the front wall of the room.',
     },
     {
       keyword: 'contents',

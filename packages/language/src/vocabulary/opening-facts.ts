@@ -1,5 +1,6 @@
-import { amount, bands, choice, literal, optional, quantity, reference, size2 } from './parts.js';
+import { amount, choice, optional, quantity, reference, size2 } from './parts.js';
 import type { Block, Fact } from './shape.js';
+import { POLAR_PATTERNS } from './words.js';
 
 const sizeFact = (what: string): Fact => ({
   keyword: 'size',
@@ -81,52 +82,6 @@ export const windowBlock: Block = {
   ],
 };
 
-export const ventBlock: Block = {
-  name: 'vent',
-  documentation: 'An air path: its duct, its lining, its bends and its fan.',
-  facts: [
-    {
-      keyword: 'duct',
-      parts: [{ kind: 'size', axes: ['width', 'height'], single: 'diameter' }],
-      required: true,
-      example: 'duct 100 mm x 150 mm',
-      documentation: 'Clear width x height of a rectangular duct, or the diameter of a round one.',
-    },
-    {
-      keyword: 'run',
-      parts: [quantity('value', 'length')],
-      required: true,
-      example: 'run 1.2 m',
-      documentation: 'Length of the duct along its middle.',
-    },
-    {
-      keyword: 'lined',
-      parts: [reference('material', 'material'), optional(amount('amount'))],
-      example: 'lined glass-wool 25 mm',
-      documentation: 'Porous lining of the duct and its thickness; bare without it.',
-    },
-    {
-      keyword: 'bends',
-      parts: [quantity('value', 'count')],
-      default: 'vent-bends',
-      example: 'bends 3',
-      documentation: 'Right-angle bends along the run.',
-    },
-    {
-      keyword: 'insertion-loss',
-      parts: [bands('value', 'level')],
-      example: 'insertion-loss octave 63 Hz 5 dB, 125 Hz 9 dB',
-      documentation: 'Measured or stated loss of the whole air path; replaces the computed one.',
-    },
-    {
-      keyword: 'fan',
-      parts: [quantity('flow', 'flow'), optional(literal('sound-power'), bands('power', 'level'))],
-      example: 'fan 10 L/s sound-power octave 63 Hz 48 dB, 125 Hz 46 dB',
-      documentation: 'A fan on this path: the air it moves, and the sound power it sends into the duct.',
-    },
-  ],
-};
-
 export const slitBlock: Block = {
   name: 'slit',
   documentation: 'A long narrow leak.',
@@ -180,6 +135,13 @@ export const micBlock: Block = {
       default: 'mic-distance',
       example: 'distance 150 mm',
       documentation: 'From the mouth to the microphone.',
+    },
+    {
+      keyword: 'pattern',
+      parts: [choice('value', ...POLAR_PATTERNS)],
+      default: 'mic-pattern',
+      example: 'pattern cardioid',
+      documentation: 'From which sides the microphone hears; it is taken to face the mouth.',
     },
     {
       keyword: 'high-pass',

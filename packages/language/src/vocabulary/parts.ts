@@ -15,4 +15,13 @@ export const text = (slot: string): Part => ({ kind: 'text', slot });
 export const size3: Part = { kind: 'size', axes: ['width', 'depth', 'height'] };
 export const size2: Part = { kind: 'size', axes: ['width', 'height'] };
 export const face: Part = { kind: 'face', slot: 'face' };
+export const position: Part = { kind: 'position', axes: ['x', 'y', 'z'] };
+export const pairs = (slot: string, first: DimensionName, second: DimensionName): Part => ({
+  kind: 'pairs',
+  slot,
+  first,
+  second,
+});
+export const clock = (slot: string): Part => ({ kind: 'clock', slot });
+export const hours = (slot: string): Part => ({ kind: 'hours', slot });
 export const bands = (slot: string, dimension: DimensionName): Part => ({ kind: 'bands', slot, dimension });

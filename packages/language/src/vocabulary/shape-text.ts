@@ -48,6 +48,12 @@ function partText(part: Part): string {
       return 'FACE, …';
     case 'bands':
       return `(octave | third) FREQUENCY ${part.dimension === 'level' ? 'LEVEL' : 'NUMBER'}, …`;
+    case 'pairs':
+      return `${part.first.toUpperCase()} ${part.second.toUpperCase()}, …`;
+    case 'clock':
+      return 'TIME-OF-DAY';
+    case 'hours':
+      return 'TIME-OF-DAY to TIME-OF-DAY, …';
     case 'price':
       return part.per ? 'MONEY [per (m2 | m | m3 | kg | sheet | piece)]' : 'MONEY';
     case 'nominal':

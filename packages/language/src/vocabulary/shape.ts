@@ -7,14 +7,21 @@ export type BlockName =
   | 'assembly'
   | 'frame'
   | 'site'
+  | 'noise'
+  | 'passage'
+  | 'obstacle'
+  | 'neighbour'
   | 'booth'
   | 'lining'
   | 'door'
   | 'window'
   | 'vent'
+  | 'fan'
   | 'slit'
   | 'hole'
   | 'mic'
+  | 'equipment'
+  | 'panels'
   | 'session'
   | 'budget'
   | 'variant';
@@ -26,12 +33,16 @@ export type SymbolKind =
   | 'noise'
   | 'impact'
   | 'appliance'
+  | 'passage'
+  | 'obstacle'
+  | 'neighbour'
   | 'booth'
   | 'door'
   | 'window'
   | 'vent'
   | 'slit'
   | 'hole'
+  | 'equipment'
   | 'item'
   | 'variant';
 
@@ -52,13 +63,19 @@ export type Part =
   | { readonly kind: 'text'; readonly slot: string }
   /** A fixed word. */
   | { readonly kind: 'literal'; readonly word: string }
-  /** Tried when its first part is seen. */
-  | { readonly kind: 'optional'; readonly parts: readonly Part[] }
+  /** Tried when its first part is seen; with `beforeCount` only when a number of pieces still follows. */
+  | { readonly kind: 'optional'; readonly parts: readonly Part[]; readonly beforeCount?: true }
   /** The first branch whose first part is seen; the last one is expected when none is. */
   | { readonly kind: 'either'; readonly branches: readonly (readonly Part[])[] }
   | { readonly kind: 'face'; readonly slot: string }
   | { readonly kind: 'faces'; readonly slot: string }
   | { readonly kind: 'bands'; readonly slot: string; readonly dimension: DimensionName }
+  /** Two values per point, points separated by commas, such as flow and pressure of a fan. */
+  | { readonly kind: 'pairs'; readonly slot: string; readonly first: DimensionName; readonly second: DimensionName }
+  /** A time of day. */
+  | { readonly kind: 'clock'; readonly slot: string }
+  /** Stretches of the day, separated by commas. */
+  | { readonly kind: 'hours'; readonly slot: string }
   | { readonly kind: 'price'; readonly slot: string; readonly per: boolean }
   | { readonly kind: 'nominal'; readonly slot: string }
   | { readonly kind: 'path'; readonly slot: string }

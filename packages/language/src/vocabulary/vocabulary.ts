@@ -1,12 +1,15 @@
 import { assemblyBlock, assemblyFact, frameBlock, liningBlock } from './assembly-facts.js';
 import { boothBlock, boothFact } from './booth-facts.js';
+import { equipmentBlock, panelsBlock } from './inside-facts.js';
 import { materialBlock } from './material-facts.js';
-import { doorBlock, holeBlock, micBlock, slitBlock, ventBlock, windowBlock } from './opening-facts.js';
+import { doorBlock, holeBlock, micBlock, slitBlock, windowBlock } from './opening-facts.js';
 import { either, literal, newName, text, title } from './parts.js';
 import { requirementFacts } from './requirement-facts.js';
 import { budgetBlock, budgetFact, sessionBlock, sessionFact } from './session-facts.js';
 import type { Block, BlockName, Fact } from './shape.js';
 import { siteBlock, siteFact } from './site-facts.js';
+import { neighbourBlock, noiseBlock, obstacleBlock, passageBlock } from './surroundings-facts.js';
+import { fanBlock, ventBlock } from './vent-facts.js';
 
 const materialFact: Fact = {
   keyword: 'material',
@@ -84,14 +87,21 @@ export const vocabulary: readonly Block[] = [
   assemblyBlock,
   frameBlock,
   siteBlock,
+  noiseBlock,
+  passageBlock,
+  obstacleBlock,
+  neighbourBlock,
   boothBlock,
   liningBlock,
   doorBlock,
   windowBlock,
   ventBlock,
+  fanBlock,
   slitBlock,
   holeBlock,
   micBlock,
+  equipmentBlock,
+  panelsBlock,
   sessionBlock,
   budgetBlock,
   variantBlock,

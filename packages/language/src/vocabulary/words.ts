@@ -13,6 +13,20 @@ export const EVIDENCE_WORDS = {
 
 export const MATERIAL_KINDS = ['panel', 'limp', 'porous', 'cloth', 'covering', 'lumber'] as const;
 export const EFFORTS = ['casual', 'normal', 'raised', 'loud', 'shout'] as const;
+export const POLAR_PATTERNS = ['omni', 'cardioid', 'supercardioid', 'hypercardioid', 'figure-eight'] as const;
+export const EQUIPMENT_KINDS = [
+  'screen',
+  'copy-stand',
+  'desk',
+  'shelf',
+  'lamp',
+  'computer',
+  'loudspeaker',
+  'other',
+] as const;
+export const APPLIANCE_PLACES = ['same-room', 'next-room', 'elsewhere'] as const;
+export const NEIGHBOUR_SIDES = ['above', 'below', 'beside', 'outdoors'] as const;
+export const PASSAGE_TURNS = ['none', 'quarter', 'half'] as const;
 export const NOISE_SHAPES = ['road-traffic', 'living-noise', 'speech', 'pink'] as const;
 export const PRICE_UNITS = ['m2', 'm', 'm3', 'kg', 'sheet', 'piece'] as const;
 
