@@ -69,10 +69,7 @@ function wayProblem(booth: Booth, way: Way, cards: readonly MovingCard[]): Movin
     {
       id: 'panel-does-not-go-through',
       subject: way.name,
-      text: `${numberRuns(
-        'panel',
-        stuck.map(({ panel }) => panel),
-      )} through ${worst.text}`,
+      text: `${carried(stuck)} through ${worst.text}`,
       fix:
         most === null
           ? 'cut them narrower, or bring sheets and frames in and build the panels in the room'
@@ -80,6 +77,12 @@ function wayProblem(booth: Booth, way: Way, cards: readonly MovingCard[]): Movin
       range: booth.panels === undefined ? way.range : textRange(booth.panels.range),
     },
   ];
+}
+
+function carried(cards: readonly MovingCard[]): string {
+  const numbers = cards.flatMap(({ panel }) => panel ?? []);
+  const leaves = cards.filter(({ panel }) => panel === null).map(({ name }) => name);
+  return joined([...(numbers.length > 0 ? [numberRuns('panel', numbers)] : []), ...leaves]);
 }
 
 function through(card: MovingCard, name: string): MovingCard['ways'][number] | undefined {
@@ -94,10 +97,7 @@ function raisedProblem(booth: Booth, site: Site | undefined, cards: readonly Mov
     {
       id: 'panel-cannot-be-stood-up',
       subject: 'walls',
-      text: `${numberRuns(
-        'panel',
-        stuck.map(({ panel }) => panel),
-      )} ${worst.text}`,
+      text: `${carried(stuck)} ${worst.text}`,
       fix: 'make them lower, or divide them by a horizontal joint (`split`)',
       range: textRange(booth.panels?.range ?? booth.inside.height.range),
     },
@@ -152,11 +152,13 @@ function roofProblem(booth: Booth, roof: MovingResult['roof']): MovingProblem[] 
   const method = roofMethod(roof);
   if (method !== null && (roof.said === null || method === roof.said)) return [];
   const fix =
-    method === null
-      ? `lower the booth until ${metres(liftGrip)} stay above it, or leave floor before a side to slide the roof on from`
-      : method === 'slide'
-        ? 'slide it on: `roof slide`'
-        : 'lift it on: `roof lift`';
+    method === null && roof.ceilingIs !== 'ceiling'
+      ? `let the booth stand clear of the ${roof.ceilingIs}`
+      : method === null
+        ? `lower the booth until ${metres(liftGrip)} stay above it, or leave floor before a side to slide the roof on from`
+        : method === 'slide'
+          ? 'slide it on: `roof slide`'
+          : 'lift it on: `roof lift`';
   return [
     {
       id: 'roof-cannot-go-on',
@@ -169,7 +171,7 @@ function roofProblem(booth: Booth, roof: MovingResult['roof']): MovingProblem[] 
 }
 
 function orderProblem(booth: Booth, { assembly, sides, roof }: Found): MovingProblem[] {
-  if (assembly.possible) return [];
+  if (assembly === null || assembly.possible) return [];
   // A roof that does not go on is told on its own.
   const walls = assembly.blockedBy.filter(
     (reason) => !(roof !== null && roofMethod(roof) === null && reason.startsWith('the roof ')),

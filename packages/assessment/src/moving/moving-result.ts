@@ -1,4 +1,6 @@
-import type { Booth, Site } from '@boothwright/language';
+import type { Booth, Door, Site } from '@boothwright/language';
+import { assemblyMass } from '../assembly/surface-mass.js';
+import { assemblyThickness } from '../assembly/thickness.js';
 import type { Memo } from '../memo/memo.js';
 import type { MovingCard, MovingResult } from '../result/moving-result.js';
 import { assemblySteps } from './assembly-steps.js';
@@ -28,12 +30,14 @@ export function movingResult(
   if (site?.room === undefined && ways.length === 0 && booth.panels === undefined) return null;
   const box = boothBox(booth, site);
   const gaps = box === undefined || site === undefined ? null : sideGaps(box, site);
-  const cards = panels.map((panel) => cardOf(panel, ways, site, memo));
+  const cards = [...panels, ...(panels.length > 0 ? booth.doors.map(leafOf) : [])].map((panel) =>
+    cardOf(panel, ways, site, memo),
+  );
   const roof = site === undefined ? null : roofFit(booth, site, box, gaps, panels);
   const obstacles =
     box === undefined || site === undefined ? [] : site.obstacles.map((obstacle) => obstacleFit(obstacle, box, site));
   const doors = booth.doors.map((door) => doorSwing(door, box, site));
-  const assembly = assemblySteps(booth, panels, gaps, roof);
+  const assembly = booth.panels === undefined ? null : assemblySteps(booth, panels, gaps, roof);
   const found = { cards, roof, sides: gaps, obstacles, doors, assembly };
   return {
     ways: ways.map(({ name, kind, range }) => ({ name, kind, range })),
@@ -44,13 +48,34 @@ export function movingResult(
   };
 }
 
-function cardOf(panel: MovingPanel, ways: readonly Way[], site: Site | undefined, memo: Memo): MovingCard {
-  const { number, face, widthM, heightM, thicknessM, massKg } = panel;
+type Carried = Omit<MovingPanel, 'number' | 'leaf' | 'box'> & { readonly number: number | null };
+
+/** The leaf of a door is carried on its own and hung when all else stands. */
+function leafOf(door: Door): Carried {
+  const { layers } = door.leaf;
+  const widthM = door.size.width.value;
+  const heightM = door.size.height.value;
+  return {
+    number: null,
+    name: `leaf of door ${door.name}`,
+    face: door.face,
+    widthM,
+    heightM,
+    thicknessM: assemblyThickness(layers),
+    massKg: assemblyMass(layers) * widthM * heightM,
+    massMissing: [],
+    baseM: 0,
+  };
+}
+
+function cardOf(panel: Carried, ways: readonly Way[], site: Site | undefined, memo: Memo): MovingCard {
+  const { number, name, face, widthM, heightM, thicknessM, massKg } = panel;
   const size = { width: widthM, height: heightM, thickness: thicknessM };
-  const isWall = sides.includes(face as Side);
+  const isWall = number !== null && sides.includes(face as Side);
   const room = site?.room?.height.value;
   return {
     panel: number,
+    name,
     face,
     widthM,
     heightM,
@@ -97,6 +122,7 @@ function leavesOutOf(ways: readonly Way[]): string[] {
     ...(ways.length > 0
       ? [
           'Panels are rigid boxes: handles, hands, handrails, door leaves that stand open and the slope of stairs are not in the sum.',
+          'A passage counts as level, with its headroom at the turn. On a flight a panel of width w held plumb needs w x tan(slope) more; carry it along the slope on its long edge.',
           'Ways to hold a panel are upright, on its long edge, flat, tilted in its plane or leaning; turned and leant at once is not tried.',
         ]
       : []),

@@ -40,10 +40,15 @@ export function squarePoses({ width, height, thickness }: PanelSize): Pose[] {
 
 /**
  * Held at an angle x, rad, in one of three ways, each with a rectangle for its shadow:
- * tilted in its own upright plane; leaning over on its short edge; leaning over on its long edge.
+ * leaning over on its short edge; leaning over on its long edge; tilted in its own upright plane. In the order in which
+ * people would try.
  * Both turned and leant at once is not among them.
  */
 export const angledPoses: readonly ((size: PanelSize, angle: number) => Pose)[] = [
+  ({ width, height, thickness }, angle) =>
+    leant('leaning', Math.max(width, height), Math.min(width, height), thickness, angle),
+  ({ width, height, thickness }, angle) =>
+    leant('leaning-on-its-side', Math.min(width, height), Math.max(width, height), thickness, angle),
   ({ width, height, thickness }, angle) => {
     const long = Math.max(width, height);
     const short = Math.min(width, height);
@@ -51,31 +56,13 @@ export const angledPoses: readonly ((size: PanelSize, angle: number) => Pose)[] 
     const cos = Math.cos(angle);
     return pose('tilted', degrees(angle), short * cos + long * sin, thickness, long * cos + short * sin);
   },
-  ({ width, height, thickness }, angle) => {
-    const long = Math.max(width, height);
-    const sin = Math.sin(angle);
-    const cos = Math.cos(angle);
-    return pose(
-      'leaning',
-      degrees(angle),
-      Math.min(width, height),
-      long * sin + thickness * cos,
-      long * cos + thickness * sin,
-    );
-  },
-  ({ width, height, thickness }, angle) => {
-    const short = Math.min(width, height);
-    const sin = Math.sin(angle);
-    const cos = Math.cos(angle);
-    return pose(
-      'leaning-on-its-side',
-      degrees(angle),
-      Math.max(width, height),
-      short * sin + thickness * cos,
-      short * cos + thickness * sin,
-    );
-  },
 ];
+
+function leant(kind: PanelPose, rises: number, lies: number, thickness: number, angle: number): Pose {
+  const sin = Math.sin(angle);
+  const cos = Math.cos(angle);
+  return pose(kind, degrees(angle), lies, rises * sin + thickness * cos, rises * cos + thickness * sin);
+}
 
 function degrees(angle: number): number {
   return (angle * 180) / Math.PI;

@@ -2,6 +2,7 @@ import type { Booth, Site } from '@boothwright/language';
 import { assemblyThickness } from '../assembly/thickness.js';
 import { outsideSize } from '../booth/geometry.js';
 import type { RoofFit, SideGap } from '../result/moving-result.js';
+import { decimals } from '../text/decimals.js';
 import { joined } from '../text/joined.js';
 import { ceilingOver } from './ceiling-over.js';
 import { metres, millimetresLeft, millimetresMissing } from './lengths.js';
@@ -76,6 +77,10 @@ export function roofMethod(fit: Pick<RoofFit, 'said' | 'lift' | 'slide'>): 'lift
 }
 
 function words(fit: Omit<RoofFit, 'text'>): string {
+  // What works as the text says, or is the easier way, needs no word on the other.
+  const method = roofMethod(fit);
+  if (method === 'lift' && fit.said !== 'slide') return liftWords(fit);
+  if (method === 'slide' && fit.said === 'slide') return slideWords(fit);
   return [liftWords(fit), slideWords(fit)].join('; ');
 }
 
@@ -90,7 +95,7 @@ function liftWords({ aboveBoothM, ceilingIs, lift }: Omit<RoofFit, 'text'>): str
 }
 
 function slideWords({ overWallsM, wallTopM, thicknessM, slide }: Omit<RoofFit, 'text'>): string {
-  const space = `${millimetresLeft(overWallsM)} over walls of ${metres(wallTopM)} for a roof of ${millimetresLeft(thicknessM)}`;
+  const space = `${millimetresLeft(overWallsM)} over walls of ${metres(wallTopM)} for a roof of ${decimals(thicknessM * 1000, 0)} mm`;
   if (passes(overWallsM - thicknessM, slidePlay) === 'does-not-go') return `cannot be slid on: ${space}`;
   const best = [...(slide.from ?? [])].sort((one, two) => two.freeM - two.needsM - (one.freeM - one.needsM))[0];
   if (slide.passes === 'does-not-go' && best !== undefined) {

@@ -38,7 +38,10 @@ export interface PanelRaised {
 
 /** What helpers hold in their hands on moving day. */
 export interface MovingCard {
-  readonly panel: number;
+  /** Number of the panel; null for the leaf of a door. */
+  readonly panel: number | null;
+  /** `front 2`, `leaf of door entry` */
+  readonly name: string;
   readonly face: string;
   readonly widthM: number;
   readonly heightM: number;
@@ -168,7 +171,8 @@ export interface MovingResult {
   readonly sides: readonly SideGap[] | null;
   readonly obstacles: readonly ObstacleFit[];
   readonly doors: readonly DoorSwing[];
-  readonly assembly: AssemblyOrder;
+  /** Null for a booth that the text does not cut into panels. */
+  readonly assembly: AssemblyOrder | null;
   readonly problems: readonly MovingProblem[];
   /** What the text would have to say for an answer that is missing. */
   readonly asks: readonly string[];

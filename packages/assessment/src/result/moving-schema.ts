@@ -18,7 +18,8 @@ const panelWay = record({
 
 const card = record(
   {
-    panel: integer,
+    panel: nullable(integer),
+    name: string,
     face: string,
     widthM: number,
     heightM: number,
@@ -92,20 +93,22 @@ export const movingSchema = nullable(
           text: string,
         }),
       ),
-      assembly: record({
-        possible: boolean,
-        steps: list(
-          record({
-            step: integer,
-            what: string,
-            panels: list(integer),
-            fastenedFrom: { enum: ['inside', 'outside', null] },
-            why: string,
-          }),
-        ),
-        blockedBy: list(string),
-        assumes: list(string),
-      }),
+      assembly: nullable(
+        record({
+          possible: boolean,
+          steps: list(
+            record({
+              step: integer,
+              what: string,
+              panels: list(integer),
+              fastenedFrom: { enum: ['inside', 'outside', null] },
+              why: string,
+            }),
+          ),
+          blockedBy: list(string),
+          assumes: list(string),
+        }),
+      ),
       problems: list(record({ id: string, subject: string, text: string, fix: string, range: ref('range') })),
       asks: list(string),
       leavesOut: list(string),

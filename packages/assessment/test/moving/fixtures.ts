@@ -42,6 +42,7 @@ export function wallPanel(changes: Partial<MovingPanel> = {}): MovingPanel {
   next += 1;
   return {
     number: next,
+    name: `front ${next}`,
     face: 'front',
     leaf: 'whole',
     widthM: 0.6,

@@ -12,6 +12,7 @@ import { getsInSection } from './sections/gets-in.js';
 import { getsOutSection } from './sections/gets-out.js';
 import { headlineSection } from './sections/headline.js';
 import { moreSection } from './sections/more.js';
+import { movingSection } from './sections/moving.js';
 import { requirementsSection } from './sections/requirements.js';
 import { roomToneSection } from './sections/room-tone.js';
 import { soundInsideSection } from './sections/sound-inside.js';
@@ -43,6 +44,7 @@ export function renderCheckText(
         soundInsideSection(booth, suffix, style),
         airSection(booth, suffix, style),
         buildSection(booth, suffix, style),
+        movingSection(booth, suffix, style),
       ];
     }),
     style.detail === 'full' && assembliesSection(result, style),
