@@ -2,6 +2,7 @@ export { assessAssembly } from './assembly/assess-assembly.js';
 export { referencePanel } from './assembly/reference-panel.js';
 export { type AssessOptions, type Assessor, assess, createAssessor } from './assess.js';
 export { createMemo, type Memo } from './memo/memo.js';
+export type * from './result/air-result.js';
 export type * from './result/moving-result.js';
 export type * from './result/noise-result.js';
 export type * from './result/result-document.js';

@@ -2,19 +2,21 @@ import type { FreshAir } from './fresh-air.js';
 
 /** The assumption behind a flow, in a sentence; nothing where there is none to make. */
 export function airWayWords({ way, byVent }: FreshAir): string {
+  const fans = byVent.filter(({ vent }) => vent.fan !== undefined && vent.fan.flow.value > 0);
+  const unstated = fans.some(({ vent }) => vent.fan?.direction === undefined);
   switch (way) {
     case 'no-fan':
       return '';
     case 'no-way-out':
       return 'There is a fan, but no second vent and no gap or hole of at least half the area of its duct: its air has no way through the booth, so its stated flow cannot be counted.';
-    case 'vents': {
-      const fans = byVent.filter(({ vent }) => vent.fan !== undefined && vent.fan.flow.value > 0).length;
-      return fans > 1
-        ? `Assumed: the ${fans} fans blow the same way and their flows add; the vents without a fan take the air on.`
+    case 'vents':
+      return fans.length > 1 && unstated
+        ? `Assumed: the ${fans.length} fans blow the same way and their flows add; the vents without a fan take the air on.`
         : '';
-    }
     case 'series':
-      return 'Assumed: the same air passes the fans one after the other, so the weakest sets the flow.';
+      return unstated
+        ? 'Assumed: the same air passes the fans one after the other, so the weakest sets the flow.'
+        : 'The same air passes the fans on both sides, so the weaker side sets the flow.';
     case 'gaps':
       return 'Assumed: the air of the fan goes through gaps and holes, because there is no second vent.';
   }

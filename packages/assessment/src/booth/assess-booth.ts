@@ -7,6 +7,7 @@ import {
 } from '@boothwright/acoustics';
 import type { Booth, BoothSpec } from '@boothwright/language';
 import { airResult } from '../air/air-result.js';
+import { ventilationResult } from '../air/ventilation-result.js';
 import { ratingsOf } from '../assembly/ratings.js';
 import { buildResult } from '../build/build-result.js';
 import { panelsOf } from '../build/panels.js';
@@ -88,7 +89,8 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
     voiceAt: voiceAt(voice, site, session, air, memo),
     voiceOutside: voiceOutside(voice, site, session),
     reverberation,
-    air: airResult(booth, session, volume),
+    ventilation: ventilationResult(booth, air, memo),
+    air: airResult(booth, session, site, volume, air, memo),
     build,
     moving: movingResult(
       booth,

@@ -1,4 +1,4 @@
-import type { AirCurve } from '../result/result-document.js';
+import type { AirCurve } from '../result/air-result.js';
 import { decimals } from '../text/decimals.js';
 
 /** `1000 ppm after 4.4 min, 1500 ppm after 10 min ...`; levels that are never passed are left out. */

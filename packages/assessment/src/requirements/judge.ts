@@ -11,6 +11,7 @@ import { judgeIsolation } from './isolation.js';
 import { judgeRating } from './rating.js';
 import { judgeReverberation } from './reverberation.js';
 import { judgeRoomTone } from './room-tone.js';
+import { judgeTemperatureRise } from './temperature-rise.js';
 import { unlessUnread } from './unless-unread.js';
 import { notAssessed } from './verdict.js';
 import { judgeVoiceOutside } from './voice-outside.js';
@@ -78,6 +79,7 @@ function judgeBooth(requirement: BoothRequirement, booth: AssessedBooth): Requir
     case 'height':
       return judgeHeight(requirement, booth);
     case 'temperature-rise':
+      return judgeTemperatureRise(requirement, booth);
     case 'decay-ratio':
       return notAssessed({
         requirement,

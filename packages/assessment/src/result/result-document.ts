@@ -1,3 +1,4 @@
+import type { AirResult, VentilationResult } from './air-result.js';
 import type { MovingResult } from './moving-result.js';
 import type {
   EquipmentNoise,
@@ -195,6 +196,7 @@ export interface BoothResult {
     /** Below this frequency neither holds. Bands are null there, above a mean absorption of 0.5, and with an open face. */
     readonly validFromHz: number;
   };
+  readonly ventilation: VentilationResult;
   readonly air: AirResult | null;
   readonly build: {
     readonly massKg: number;
@@ -206,28 +208,6 @@ export interface BoothResult {
   };
   /** Null where the text has neither a room nor a way in nor panels. */
   readonly moving: MovingResult | null;
-}
-
-export interface AirCurve {
-  readonly fan: 'on' | 'off';
-  readonly flowM3PerS: number;
-  readonly minutes: readonly number[];
-  readonly ppm: readonly number[];
-  readonly steadyPpm: number | null;
-  readonly endPpm: number;
-  /** Minutes until the level is passed; null when it never is within 24 h. */
-  readonly minutesTo: Readonly<Record<'1000' | '1500' | '2500' | '5000', number | null>>;
-}
-
-export interface AirResult {
-  readonly volumeM3: number;
-  readonly people: number;
-  readonly generationM3PerS: number;
-  readonly supplyPpm: number;
-  readonly sessionMinutes: number;
-  readonly fanOn: AirCurve | null;
-  readonly fanOff: AirCurve;
-  readonly ductSpeeds: readonly { readonly vent: string; readonly mPerS: number }[];
 }
 
 export type Verdict = 'met' | 'missed' | 'not-assessed';

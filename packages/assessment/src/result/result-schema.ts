@@ -1,3 +1,4 @@
+import { airCurveSchema, airSchema, ventilationSchema } from './air-schema.js';
 import { movingSchema } from './moving-schema.js';
 import { noiseDefinitions, noiseSchema } from './noise-schema.js';
 import {
@@ -41,20 +42,7 @@ const definitions = {
   }),
   levels: record(levelTotals()),
   ...noiseDefinitions,
-  airCurve: record({
-    fan: { enum: ['on', 'off'] },
-    flowM3PerS: number,
-    minutes: list(number),
-    ppm: list(number),
-    steadyPpm: nullable(number),
-    endPpm: number,
-    minutesTo: record({
-      '1000': nullable(number),
-      '1500': nullable(number),
-      '2500': nullable(number),
-      '5000': nullable(number),
-    }),
-  }),
+  airCurve: airCurveSchema(),
   assembly: record({
     title: nullable(string),
     range: ref('range'),
@@ -115,18 +103,8 @@ const definitions = {
       eyringS: byBand,
       validFromHz: number,
     }),
-    air: nullable(
-      record({
-        volumeM3: number,
-        people: number,
-        generationM3PerS: number,
-        supplyPpm: number,
-        sessionMinutes: number,
-        fanOn: nullable(ref('airCurve')),
-        fanOff: ref('airCurve'),
-        ductSpeeds: list(record({ vent: string, mPerS: number })),
-      }),
-    ),
+    ventilation: ventilationSchema(),
+    air: nullable(airSchema()),
     build: record({
       massKg: number,
       massByPart: list(record({ part: string, kg: number })),
