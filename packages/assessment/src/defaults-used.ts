@@ -2,6 +2,7 @@ import { casualSpeechReading, speechBasis } from '@boothwright/acoustics';
 import type { BoothSpec, Sourced } from '@boothwright/language';
 import { referencePanel } from './assembly/reference-panel.js';
 import { personAbsorption } from './booth/absorption-area.js';
+import { noiseAssumptions } from './noise/noise-assumptions.js';
 import type { DefaultUsed } from './result/result-document.js';
 import { airWithoutSite } from './site-air.js';
 import { textRange } from './text/text-range.js';
@@ -80,6 +81,7 @@ function ownAssumptions(spec: BoothSpec): DefaultUsed[] {
           },
         ]
       : []),
+    ...noiseAssumptions(spec),
     ...(booth !== undefined && (spec.session?.people.value ?? 0) > 0
       ? [
           {

@@ -25,7 +25,8 @@ export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> 
     ];
   }
   sentences.push(
-    'Resonances of single panels, rattles and the bass lift or the direction of the microphone are not predicted.',
+    'Resonances of single panels, rattles and the bass lift of a close directional microphone are not predicted.',
+    'A voice has energy below 160 Hz that no published spectrum here holds: a low voice is heard further than is said.',
     'Sound is taken to surround the booth evenly; a source on one side, or a wall close by, shifts single bands by several decibels.',
     'Noise of air at grilles and dampers is not predicted; the air speed in each duct is given instead.',
     'Temperature and humidity inside are not predicted.',

@@ -12,6 +12,27 @@ describe(id, () => {
     expect(finding?.figures.dBFS).toBeGreaterThan(-60);
     expect(finding?.figures.aWeightedDbFS).toBeLessThanOrEqual(-60);
     expect(finding?.figures.bandHz).toBeLessThanOrEqual(125);
+    expect(finding?.figures.bandShare).toBeGreaterThan(0.5);
+  });
+
+  it('names the octaves that carry it and the filter that would pass', () => {
+    const unfiltered = { ...(booth().microphone as Microphone), highPass: undefined };
+    const [finding] = findingsById(
+      spec({
+        site: rumble(55),
+        booths: [booth(shell, { microphone: unfiltered })],
+        requirements: [roomTone(-52, 'FS')],
+      }),
+      id,
+    );
+    expect(finding?.explanation).toContain('of its energy in the octave of 63 Hz');
+    expect(finding?.fix).toContain('no high-pass filter is set');
+    const before = finding?.figures.dBFS as number;
+    const after = finding?.figures.dBFSWith80HzFilter as number;
+    // 80 Hz takes 8.7, 5.6 and 2.9 dB off the thirds of 50, 63 and 80 Hz.
+    expect(before - after).toBeGreaterThan(2.9);
+    expect(before - after).toBeLessThan(8.7);
+    expect(finding?.fix).toContain(after <= -52 ? 'and pass' : 'Hz would read');
   });
 
   it('is silent when the recording passes', () => {
