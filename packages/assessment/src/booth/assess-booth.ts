@@ -10,7 +10,6 @@ import { airResult } from '../air/air-result.js';
 import { ventilationResult } from '../air/ventilation-result.js';
 import { ratingsOf } from '../assembly/ratings.js';
 import { buildResult } from '../build/build-result.js';
-import { panelsOf } from '../build/panels.js';
 import type { Memo } from '../memo/memo.js';
 import { movingResult } from '../moving/moving-result.js';
 import { boothNoise, roomAreaOf } from '../noise/booth-noise.js';
@@ -69,7 +68,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
 
   const closedBoxToHz = smallEnclosureLimit([...size], air);
   const limits = { closedBoxToHz, firstModeHz, schroederHz: reverberation.validFromHz };
-  const build = buildResult(booth, session, spec.budget);
+  const build = buildResult(booth, site, session, spec.budget, memo);
   const heard = boothNoise({ booth, spec, area, bandModels, isolation, loadedMass: build.loadedMassKg, air, memo });
   const roomArea = roomAreaOf(site, air);
   const voice = roomArea === null ? null : voiceTransfer(paths, area.total, isolation.shares, bandModels, roomArea);
@@ -92,12 +91,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
     ventilation: ventilationResult(booth, air, memo),
     air: airResult(booth, session, site, volume, air, memo),
     build,
-    moving: movingResult(
-      booth,
-      site,
-      panelsOf(booth).built.map((panel) => panel.result),
-      memo,
-    ),
+    moving: movingResult(booth, site, build.panels, memo),
   };
   const assessed: AssessedBooth = {
     booth,

@@ -1,34 +1,69 @@
-import type { Booth, Budget, Session } from '@boothwright/language';
+import type { Booth, Budget, Session, Site } from '@boothwright/language';
 import { geometryOf } from '../booth/geometry.js';
+import type { Memo } from '../memo/memo.js';
+import type { PanelResult } from '../result/build-result.js';
 import type { BoothResult } from '../result/result-document.js';
 import { costOf } from './cost.js';
-import { massByPart } from './mass.js';
+import { gravity } from './gravity.js';
+import { liningMasses, massByPart } from './mass.js';
+import { ownedParts } from './owned-parts.js';
+import { panelsOf } from './panels.js';
+import { sealingOf } from './sealing.js';
+import { shoppingOf } from './shopping-list.js';
+import { stockRows } from './stock-rows.js';
+import { structureOf } from './structure.js';
 
-/** Standard gravity, m/s2. */
-export const gravity = 9.80665;
+export { gravity } from './gravity.js';
 
 /**
- * What the booth weighs, and how hard it presses on the floor.
+ * What the booth weighs, how hard it presses on the floor, and what it is made of: panels, cut list, layouts of sheets and
+ * lengths, what to buy, seams.
  *
  * Floor load: (mass of the booth + people + contents) x g / outside footprint, Pa. It is the mean over the footprint: a
  * booth on feet or runners presses harder where it stands. It is a number to show to a qualified person, not a check.
  */
 export function buildResult(
   booth: Booth,
+  site: Site | undefined,
   session: Session | undefined,
   budget: Budget | undefined,
+  memo: Memo,
 ): BoothResult['build'] {
-  const parts = massByPart(booth);
+  const division = panelsOf(booth);
+  const parts = massByPart(booth, division);
   const massKg = parts.reduce((sum, part) => sum + part.kg, 0);
   const peopleKg = session === undefined ? 0 : session.people.value * session.bodyMass.value;
-  const loadedMassKg = massKg + peopleKg + booth.contents.value;
+  const equipmentKg = booth.equipment.reduce((sum, { mass }) => sum + (mass?.value ?? 0), 0);
+  const loadedMassKg = massKg + peopleKg + booth.contents.value + equipmentKg;
   const { footprintM2 } = geometryOf(booth);
+  const floorLoadPa = (loadedMassKg * gravity) / footprintM2;
+  const panels = division.built.map(({ result }) => result);
+  const owned = ownedParts(booth, division);
+  const rows = stockRows(booth, division, owned, budget, memo);
   return {
     massKg,
     massByPart: parts,
     loadedMassKg,
-    floorLoadPa: (loadedMassKg * gravity) / footprintM2,
+    floorLoadPa,
     footprintM2,
     cost: costOf(budget),
+    panels,
+    panelsWhy: division.why,
+    panelNotes: division.notes,
+    heaviestPanel: heaviestOf(panels)?.number ?? null,
+    parts: owned.map(({ row }) => row),
+    sheetLayouts: rows.flatMap(({ sheets }) => (sheets === undefined ? [] : [sheets])),
+    lengthLayouts: rows.flatMap(({ lengths }) => (lengths === undefined ? [] : [lengths])),
+    shopping: shoppingOf(booth, rows, budget),
+    sealing: sealingOf(booth, division),
+    structure: structureOf(booth, site, parts, liningMasses(booth), loadedMassKg, floorLoadPa),
   };
+}
+
+/** The first of the heaviest panels. */
+export function heaviestOf(panels: readonly PanelResult[]): PanelResult | undefined {
+  return panels.reduce<PanelResult | undefined>(
+    (best, panel) => (best === undefined || panel.massKg > best.massKg + 1e-9 ? panel : best),
+    undefined,
+  );
 }

@@ -1,7 +1,9 @@
 import type { Requirement } from '@boothwright/language';
 import type { AssessedBooth } from '../booth/assess-booth.js';
+import { heaviestOf } from '../build/build-result.js';
 import type { RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
+import { joined } from '../text/joined.js';
 import { massShare } from '../uncertainty/model-uncertainty.js';
 import { stated } from '../uncertainty/ranged.js';
 import { marginWords, rangedWords } from './sentences.js';
@@ -77,20 +79,51 @@ export function judgeHeight(
   });
 }
 
-/** Panels are not laid out, so their weight cannot be known. */
+/** The heaviest piece that has to be carried: a panel, or the leaf of a door. */
 export function judgePanelWeight(
   requirement: Extract<Requirement, { kind: 'panel-weight' }>,
   { booth, result }: AssessedBooth,
 ): RequirementResult {
-  const heaviest = result.build.massByPart.reduce((best, part) => (part.kg > best.kg ? part : best), {
-    part: '',
-    kg: 0,
-  });
-  return notAssessed({
-    requirement,
-    booth: booth.name,
-    limit: requirement.limit.value,
-    unit: 'kg',
-    explanation: `This version does not divide faces into panels, so no panel has a weight yet. The heaviest face, ${heaviest.part}, weighs ${decimals(heaviest.kg, 0)} kg in one piece.`,
+  const { panels, panelsWhy, massByPart } = result.build;
+  const limit = requirement.limit.value;
+  const base = { requirement, booth: booth.name, limit, unit: 'kg' };
+  const worst = heaviestOf(panels);
+  if (panelsWhy !== null || worst === undefined) {
+    const why = panelsWhy ?? 'no face has a build-up';
+    return notAssessed({
+      ...base,
+      explanation: `No panel has a weight: ${why}. Write \`panels { width 600 mm }\` into the booth.`,
+    });
+  }
+  const pieces = [
+    { name: `panel ${worst.number}, ${worst.name}`, kg: worst.massKg, missing: panels.flatMap((p) => p.massMissing) },
+    ...booth.doors.map((door) => ({
+      name: `the leaf of ${door.name}`,
+      kg: massByPart.find(({ part }) => part === `door ${door.name}`)?.kg ?? 0,
+      missing: [],
+    })),
+  ];
+  const heaviest = pieces.reduce((best, piece) => (piece.kg > best.kg ? piece : best));
+  const missing = [...new Set(pieces.flatMap((piece) => piece.missing))];
+  if (missing.length > 0 && heaviest.kg <= limit) {
+    const explanation = `The heaviest piece, ${heaviest.name}, weighs ${decimals(heaviest.kg, 1)} kg and what ${joined(missing)} weighs besides: the text gives no density.`;
+    return notAssessed({ ...base, explanation });
+  }
+  const value = withMassRange(heaviest.kg);
+  const over = panels.filter(({ massKg }) => massKg > limit);
+  const several =
+    over.length > 1
+      ? ` ${over.length} of ${panels.length} panels are over it: ${joined(over.map((p) => String(p.number)))}.`
+      : '';
+  const apart =
+    heaviest.name.startsWith('panel') && worst.heaviestLeafKg !== null
+      ? ` Clear air parts its leaves: were they carried one by one, the heavier weighs ${decimals(worst.heaviestLeafKg, 1)} kg.`
+      : '';
+  return judged({
+    ...base,
+    value,
+    sense: 'at-most',
+    limitedBy: heaviest.name,
+    explanation: `The heaviest piece, ${heaviest.name}, weighs ${rangedWords(value, 'kg', 1)} where at most ${decimals(limit, 1)} kg is asked: ${marginWords(limit - heaviest.kg, 'kg', 1)}.${several}${apart} Linings are fixed later and not in it, latches and hinges neither.`,
   });
 }

@@ -1,4 +1,5 @@
 import type { AirResult, VentilationResult } from './air-result.js';
+import type { PanelResult } from './build-result.js';
 import type { MovingResult } from './moving-result.js';
 import type {
   EquipmentNoise,
@@ -9,6 +10,14 @@ import type {
   NoiseAtFanSetting,
   RoomTone,
 } from './noise-result.js';
+import type {
+  LengthLayout,
+  PartResult,
+  SealingResult,
+  SheetLayout,
+  ShoppingResult,
+  StructureResult,
+} from './parts-result.js';
 import type { VoiceAt } from './voice-result.js';
 
 /**
@@ -205,6 +214,20 @@ export interface BoothResult {
     readonly floorLoadPa: number;
     readonly footprintM2: number;
     readonly cost: { readonly amount: number; readonly currency: string; readonly withReserve: number } | null;
+    /** The faces as panels; empty when the text does not cut them, and `panelsWhy` says so. */
+    readonly panels: readonly PanelResult[];
+    readonly panelsWhy: string | null;
+    /** What had to be assumed for them, in sentences. */
+    readonly panelNotes: readonly string[];
+    /** Number of the heaviest panel; null without panels. */
+    readonly heaviestPanel: number | null;
+    /** The cut list. */
+    readonly parts: readonly PartResult[];
+    readonly sheetLayouts: readonly SheetLayout[];
+    readonly lengthLayouts: readonly LengthLayout[];
+    readonly shopping: ShoppingResult;
+    readonly sealing: SealingResult;
+    readonly structure: StructureResult;
   };
   /** Null where the text has neither a room nor a way in nor panels. */
   readonly moving: MovingResult | null;

@@ -1,4 +1,5 @@
 import { airCurveSchema, airSchema, ventilationSchema } from './air-schema.js';
+import { buildSchema } from './build-schema.js';
 import { movingSchema } from './moving-schema.js';
 import { noiseDefinitions, noiseSchema } from './noise-schema.js';
 import {
@@ -105,14 +106,7 @@ const definitions = {
     }),
     ventilation: ventilationSchema(),
     air: nullable(airSchema()),
-    build: record({
-      massKg: number,
-      massByPart: list(record({ part: string, kg: number })),
-      loadedMassKg: number,
-      floorLoadPa: number,
-      footprintM2: number,
-      cost: nullable(record({ amount: number, currency: string, withReserve: number })),
-    }),
+    build: buildSchema,
     moving: movingSchema,
   }),
   requirement: record({

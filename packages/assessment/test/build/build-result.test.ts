@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { buildResult } from '../../src/build/build-result.js';
 import { costOf } from '../../src/build/cost.js';
 import { massByPart } from '../../src/build/mass.js';
+import { panelsOf } from '../../src/build/panels.js';
+import { createMemo } from '../../src/memo/memo.js';
 import {
   assembly,
   booth,
@@ -28,26 +30,29 @@ const box = booth(skin, {
 
 describe('massByPart(booth)', () => {
   it('is area times mass per area of every face', () => {
-    const parts = Object.fromEntries(massByPart(box).map((part) => [part.part, part.kg]));
+    const parts = Object.fromEntries(massByPart(box, panelsOf(box)).map((part) => [part.part, part.kg]));
     expect(parts).toEqual({ front: 20, back: 20, left: 20, right: 20, roof: 10, floor: 10 });
   });
 
   it('counts linings on their covered share', () => {
     const lined = { ...box, linings: [lining(['left', 'right'], 0.5, sheet(wool, 0.05))] };
-    expect(massByPart(lined).find((part) => part.part === 'linings')?.kg).toBeCloseTo(2 * 2 * 0.5 * 2, 9);
+    expect(massByPart(lined, panelsOf(lined)).find((part) => part.part === 'linings')?.kg).toBeCloseTo(
+      2 * 2 * 0.5 * 2,
+      9,
+    );
   });
 });
 
 describe('buildResult(booth, session, budget)', () => {
   it('presses with booth, people and contents on the outside footprint', () => {
-    const build = buildResult(box, session(), undefined);
+    const build = buildResult(box, undefined, session(), undefined, createMemo());
     expect(build.massKg).toBeCloseTo(100, 9);
     expect(build.loadedMassKg).toBeCloseTo(200, 9);
     expect(build.floorLoadPa).toBeCloseTo(200 * 9.80665, 6);
   });
 
   it('presses without people when there is no session', () => {
-    expect(buildResult(box, undefined, undefined).loadedMassKg).toBeCloseTo(120, 9);
+    expect(buildResult(box, undefined, undefined, undefined, createMemo()).loadedMassKg).toBeCloseTo(120, 9);
   });
 });
 

@@ -2,12 +2,17 @@ import type { Level } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { assess, onlyBooth, onlyVerdict } from '../fixtures/assessed.js';
 import {
+  assembly,
   booth,
   budget,
+  door,
   given,
+  gypsum,
+  place,
   quietFan,
   requirement,
   session,
+  sheet,
   shell,
   site,
   spec,
@@ -104,11 +109,34 @@ describe('require mass, floor-load, height and panel-weight', () => {
     expect(onlyVerdict(spec({ booths: [booth(shell, { outside })], requirements: [limit] })).verdict).toBe('met');
   });
 
-  it('panel weight is not assessed, and says why', () => {
-    const limit = requirement({ kind: 'panel-weight', text: 'require panel-weight', limit: given(32) });
-    const verdict = onlyVerdict(spec({ requirements: [limit] }));
+  const panelWeight = (kg: number) =>
+    requirement({ kind: 'panel-weight', text: 'require panel-weight', limit: given(kg) });
+  const panels = { range: place(), width: given(0.6), split: undefined, fastened: undefined, roof: undefined };
+
+  it('panel weight is not assessed without panels, and says what to write', () => {
+    const verdict = onlyVerdict(spec({ requirements: [panelWeight(32)] }));
     expect(verdict.verdict).toBe('not-assessed');
-    expect(verdict.explanation).toContain('does not divide faces into panels');
+    expect(verdict.explanation).toContain('does not say how the faces are cut into panels');
+    expect(verdict.explanation).toContain('panels { width 600 mm }');
+  });
+
+  it('panel weight is that of the heaviest panel, by its number', () => {
+    const base = spec({ booths: [booth(shell, { panels, doors: [] })], requirements: [panelWeight(20)] });
+    const verdict = onlyVerdict(base);
+    const { build } = onlyBooth(base);
+    const heaviest = Math.max(...build.panels.map(({ massKg }) => massKg));
+    expect(verdict.verdict).toBe('missed');
+    expect(verdict.value?.value).toBe(heaviest);
+    expect(verdict.limitedBy).toContain(`panel ${build.heaviestPanel}`);
+  });
+
+  it('the leaf of a door counts as a piece to carry', () => {
+    const heavy = assembly('heavy', sheet(gypsum, 0.08));
+    const base = spec({ booths: [booth(shell, { panels, doors: [door(heavy)] })], requirements: [panelWeight(40)] });
+    const verdict = onlyVerdict(base);
+    // 0.66 m x 1.9 m x 0.08 m x 700 kg/m3
+    expect(verdict.value?.value).toBeCloseTo(0.66 * 1.9 * 0.08 * 700, 9);
+    expect(verdict.limitedBy).toBe('the leaf of entry');
   });
 });
 

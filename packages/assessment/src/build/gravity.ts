@@ -1,0 +1,2 @@
+/** Standard gravity, m/s2. */
+export const gravity = 9.80665;

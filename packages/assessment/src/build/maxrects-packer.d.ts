@@ -1,0 +1,29 @@
+// The library's entry for Node is not loadable as an ES module; its module file is, but brings types that only a bundler
+// resolves. This is the part of it that is used here.
+declare module 'maxrects-packer/dist/maxrects-packer.mjs' {
+  interface PlacedRectangle<T> {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+    /** Whether it was turned; `width` and `height` are then those it lies in. */
+    readonly rot: boolean;
+    readonly data: T;
+  }
+
+  export class MaxRectsPacker<T> {
+    constructor(
+      width: number,
+      height: number,
+      padding: number,
+      options: {
+        readonly smart: boolean;
+        readonly pot: boolean;
+        readonly square: boolean;
+        readonly allowRotation: boolean;
+      },
+    );
+    add(width: number, height: number, data: T): void;
+    readonly bins: readonly { readonly rects: readonly PlacedRectangle<T>[] }[];
+  }
+}
