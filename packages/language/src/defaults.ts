@@ -174,6 +174,13 @@ export const defaults = [
     source: 'the fan is taken as stated unless the session says otherwise',
   },
   {
+    name: 'take-fan',
+    value: 'on',
+    text: 'on',
+    evidence: 'common-practice',
+    source: 'the fans run through takes as through rests unless it is said otherwise',
+  },
+  {
     name: 'mic-pattern',
     value: 'omni',
     text: 'omni',

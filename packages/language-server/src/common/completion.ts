@@ -28,6 +28,9 @@ const symbolItemKind: Readonly<Record<SymbolKind, CompletionItemKind>> = {
   noise: CompletionItemKind.Event,
   impact: CompletionItemKind.Event,
   appliance: CompletionItemKind.Event,
+  passage: CompletionItemKind.Interface,
+  obstacle: CompletionItemKind.Interface,
+  neighbour: CompletionItemKind.Module,
   booth: CompletionItemKind.Module,
   door: CompletionItemKind.Interface,
   window: CompletionItemKind.Interface,
@@ -91,6 +94,7 @@ function propose(view: View, expectation: Expectation): CompletionItem[] {
         { ...word('catalog', CompletionItemKind.Module, 0), detail: 'the materials that ship with Boothwright' },
         { ...word('"./', CompletionItemKind.File, 1), detail: 'a file of this folder, such as "./materials.booth"' },
       ];
+    case 'clock':
     case 'new-name':
     case 'text':
       return [];

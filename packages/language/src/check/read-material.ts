@@ -1,5 +1,5 @@
-import type { Material, MaterialKind } from '../model/booth-spec.js';
-import type { Evidence, Sourced } from '../model/sourced.js';
+import type { Material, MaterialKind, Size2 } from '../model/booth-spec.js';
+import type { Evidence, Origin, Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { andList } from '../text/and-list.js';
 import { materialBlock } from '../vocabulary/material-facts.js';
@@ -153,6 +153,8 @@ function others(reader: BlockReader, shared: { evidence: Evidence; source: strin
   const table = factOf(reader, 'absorption');
   const price = factOf(reader, 'price');
   const fire = factOf(reader, 'fire-class');
+  const sheet = factOf(reader, 'sheet');
+  const stock = factOf(reader, 'stock');
   const fireText = fire && slotOf(fire, 'value', 'string');
   return defined({
     absorption:
@@ -172,6 +174,16 @@ function others(reader: BlockReader, shared: { evidence: Evidence; source: strin
         originOf(table, shared),
       ),
     price: price && readPrice(ctx, price, 'value', `${label}: price`, originOf(price, shared)),
+    sheet: sheet && readSheet(ctx, sheet, label, originOf(sheet, shared)),
+    stockLength:
+      stock &&
+      numberIn(
+        ctx,
+        stock,
+        'value',
+        { ...SOLD, noun: 'the length it is sold in', label: `${label}: stock`, fact: 'stock' },
+        originOf(stock, shared),
+      )?.sourced,
     fireClass:
       fire &&
       fireText &&
@@ -182,6 +194,29 @@ function others(reader: BlockReader, shared: { evidence: Evidence; source: strin
         text: fireText.value,
       }),
   });
+}
+
+/** Sheets, rolls and bars as shops have them, in metres. */
+const SOLD = {
+  dimension: 'length',
+  aboveZero: true,
+  max: 100,
+  maxText: 'it must be smaller than 100 m',
+  usual: { min: 0.2, max: 30, text: 'sheets, bars and rolls have 0.2 to 30 m' },
+} as const;
+
+function readSheet(ctx: CheckContext, statement: Statement, label: string, origin: Origin): Size2 | undefined {
+  const [width, height] = ['width', 'height'].map(
+    (axis) =>
+      numberIn(
+        ctx,
+        statement,
+        axis,
+        { ...SOLD, noun: `the ${axis} of a sheet`, label: `${label}: sheet ${axis}`, fact: 'sheet' },
+        origin,
+      )?.sourced,
+  );
+  return width && height && { width, height };
 }
 
 function reportNeeded(reader: BlockReader, kind: MaterialKind): void {

@@ -1,4 +1,4 @@
-import type { Level, NoiseSource, Requirement } from '../model/booth-spec.js';
+import type { Level, NoiseSource, Requirement, Site } from '../model/booth-spec.js';
 import type { Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { assemblyNamed } from './assembly-names.js';
@@ -11,7 +11,7 @@ import { type NumberRule, numberIn } from './read-value.js';
 export function readRequirement(
   ctx: CheckContext,
   statement: Statement,
-  sources: readonly NoiseSource[] | undefined,
+  site: Site | undefined,
 ): Requirement | undefined {
   const keyword = statement.fact!.keyword;
   const what = keyword.slice('require '.length);
@@ -34,12 +34,23 @@ export function readRequirement(
     }
     case 'voice-outside': {
       const limit = level(['A'], 'the voice outside');
-      return limit && { ...base, kind: 'voice-outside', limit, where: undefined };
+      const where = readWhere(ctx, statement, site);
+      return limit && where !== null ? { ...base, kind: 'voice-outside', limit, where } : undefined;
     }
     case 'reverberation':
       return readReverberation(ctx, statement, number, base);
+    case 'decay-ratio': {
+      const limit = number('limit', {
+        dimension: 'count',
+        noun: 'a ratio of decay times',
+        aboveZero: true,
+        usual: { min: 0.5, max: 10, text: 'decays differ by 0.5 to 10 times' },
+      })?.sourced;
+      const atHz = readBand(ctx, number, 'at');
+      return limit && atHz && { ...base, kind: 'decay-ratio', limit, atHz };
+    }
     case 'isolation':
-      return readIsolation(ctx, statement, level(['none', 'A'], 'isolation'), sources, base);
+      return readIsolation(ctx, statement, level(['none', 'A'], 'isolation'), site?.sources, base);
     case 'stc':
     case 'rw': {
       const name = wordIn(statement, 'assembly');
@@ -84,6 +95,11 @@ const LIMITS = {
     noun: 'carbon dioxide in the air',
     usual: { min: 500, max: 10_000, text: 'limits lie between 500 and 10000 ppm' },
   },
+  'temperature-rise': {
+    dimension: 'temperature-difference',
+    noun: 'a rise of temperature',
+    usual: { min: 0.5, max: 20, text: 'limits lie between 0.5 and 20 K' },
+  },
   mass: { dimension: 'mass', noun: 'a mass' },
   'floor-load': {
     dimension: 'pressure',
@@ -94,6 +110,22 @@ const LIMITS = {
   'panel-weight': { dimension: 'mass', noun: 'the weight of a panel' },
   height: { dimension: 'length', noun: 'a height' },
 } as const satisfies Record<string, Omit<NumberRule, 'label' | 'fact'>>;
+
+/** The neighbour that a requirement names; null when there is none of that name and it has been reported. */
+function readWhere(ctx: CheckContext, statement: Statement, site: Site | undefined): string | undefined | null {
+  const name = wordIn(statement, 'where');
+  if (!name) return undefined;
+  const known = site?.neighbours.map((neighbour) => neighbour.name) ?? [];
+  if (!known.includes(name.word)) {
+    if (!ctx.broken.has(name.word))
+      complain(ctx, 'unknown-name', name.range, `no neighbour is called \`${name.word}\``, {
+        hint: meantHint(ctx, name.word, known) ?? `add \`neighbour ${name.word} …\` to the site`,
+      });
+    return null;
+  }
+  refer(ctx, 'neighbour', name.word, name.range);
+  return name.word;
+}
 
 type ReadNumber = (slot: string, rule: Omit<NumberRule, 'label' | 'fact'>) => ReturnType<typeof numberIn>;
 type Base = Pick<Requirement, 'range' | 'text'>;

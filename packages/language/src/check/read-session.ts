@@ -1,8 +1,11 @@
-import type { Budget, BudgetItem, Effort, Session } from '../model/booth-spec.js';
+import type { Effort, Session } from '../model/booth-spec.js';
+import type { Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
-import { factsOf, nameOf, readBlock, titleOf } from './block-reader.js';
-import { type CheckContext, complain, fallback, headerOf, wholeOf } from './context.js';
-import { factChoice, factNumber, factNumberOr, numberIn, readPrice } from './read-value.js';
+import { type BlockReader, factOf, readBlock, slotOf } from './block-reader.js';
+import { type CheckContext, fallback, headerOf, keep, slotRange, wholeOf } from './context.js';
+import { idleDefault } from './idle-default.js';
+import { readCycle } from './read-cycle.js';
+import { factChoice, factNumber, factNumberOr } from './read-value.js';
 
 export function readSession(ctx: CheckContext, statement: Statement): Session {
   const reader = readBlock(ctx, statement, 'session');
@@ -16,6 +19,19 @@ export function readSession(ctx: CheckContext, statement: Statement): Session {
   const voiceDefault = voice
     ? undefined
     : fallback<number>(ctx, 'voice-level', 'session: voice', 'level', headerOf(statement));
+  const length = factNumberOr(reader, 'length', 'session-length', {
+    dimension: 'time',
+    noun: 'the length of a session',
+    aboveZero: true,
+    usual: { min: 30, max: 86_400, text: 'sessions last between half a minute and a day' },
+  });
+  const stature = factNumber(reader, 'stature', {
+    dimension: 'length',
+    noun: 'a body height',
+    aboveZero: true,
+    max: 3,
+    usual: { min: 1, max: 2.2, text: 'people are 1 to 2.2 m tall' },
+  })?.sourced;
   return {
     range: wholeOf(statement),
     people: factNumberOr(reader, 'people', 'people', {
@@ -34,12 +50,7 @@ export function readSession(ctx: CheckContext, statement: Statement): Session {
     effort:
       factChoice<Effort>(reader, 'effort') ??
       fallback<Effort>(ctx, 'effort', 'session: effort', 'text', headerOf(statement)),
-    length: factNumberOr(reader, 'length', 'session-length', {
-      dimension: 'time',
-      noun: 'the length of a session',
-      aboveZero: true,
-      usual: { min: 30, max: 86_400, text: 'sessions last between half a minute and a day' },
-    }),
+    length,
     heat: factNumberOr(reader, 'heat', 'session-heat', {
       dimension: 'power',
       noun: 'the heat of equipment',
@@ -61,69 +72,57 @@ export function readSession(ctx: CheckContext, statement: Statement): Session {
     voiceLevel: voice
       ? { ...voice.sourced, value: voice.level! }
       : { ...voiceDefault!, value: { decibels: voiceDefault!.value, weighting: 'FS' } },
-    fanSpeed: fallback<'high'>(ctx, 'fan-speed', 'session: fan', 'text', headerOf(statement)),
-    starts: undefined,
-    cycle: undefined,
-    bodyHeat: fallback<number>(ctx, 'body-heat', 'session: body-heat', 'power', headerOf(statement)),
-    bodyMoisture: fallback<number>(ctx, 'body-moisture', 'session: body-moisture', 'power', headerOf(statement)),
-    stature: undefined,
-    posture: fallback<'stands'>(ctx, 'posture', 'session: posture', 'text', headerOf(statement)),
+    fanSpeed: choiceOr<Session['fanSpeed']['value']>(reader, 'fan', 'fan-speed', !hasFan(ctx)),
+    starts: readStart(reader),
+    cycle: readCycle(reader, length),
+    bodyHeat: factNumberOr(reader, 'body-heat', 'body-heat', {
+      dimension: 'power',
+      noun: 'the dry heat of a person',
+      min: 0,
+      usual: { min: 40, max: 300, text: 'people give 40 to 300 W of dry heat' },
+    }),
+    bodyMoisture: factNumberOr(reader, 'body-moisture', 'body-moisture', {
+      dimension: 'power',
+      noun: 'the heat in the moisture of a person',
+      min: 0,
+      usual: { min: 10, max: 400, text: 'people give 10 to 400 W bound in moisture' },
+    }),
+    stature,
+    posture: choiceOr<Session['posture']['value']>(reader, 'posture', 'posture', !stature),
   };
 }
 
-export function readBudget(ctx: CheckContext, statement: Statement): Budget {
-  const reader = readBlock(ctx, statement, 'budget');
-  const items: BudgetItem[] = [];
-  const byName = new Map<string, BudgetItem>();
-  for (const line of factsOf(reader, 'item')) {
-    const named = nameOf(line);
-    if (!named) continue;
-    const label = `item ${named.name}`;
-    const twin = byName.get(named.name);
-    if (twin)
-      complain(ctx, 'name-twice', named.nameRange, `an item called \`${named.name}\` is already there`, {
-        related: [{ range: twin.nameRange, message: 'the first stands here' }],
-      });
-    const quantity = numberIn(ctx, line, 'quantity', {
-      dimension: 'count',
-      noun: 'a quantity',
-      label,
-      fact: 'item',
-      min: 0,
-    });
-    const price = readPrice(ctx, line, 'price', `${label}: price`);
-    if (twin || !quantity || !price) continue;
-    const first = items[0];
-    if (first && first.price.value.currency !== price.value.currency) {
-      complain(
-        ctx,
-        'currencies-mixed',
-        price.range,
-        `this price is in ${price.value.currency}, the first one in ${first.price.value.currency}; they cannot be added`,
-        { related: [{ range: first.price.range, message: `this one is in ${first.price.value.currency}` }] },
-      );
-      continue;
-    }
-    const item: BudgetItem = {
-      ...named,
-      ...titleOf(line),
-      range: wholeOf(line),
-      covers: undefined,
-      quantity: quantity.sourced,
-      price,
-    };
-    items.push(item);
-    byName.set(item.name, item);
-  }
-  return {
-    range: wholeOf(statement),
-    items,
-    kerf: fallback<number>(ctx, 'saw-kerf', 'budget: kerf', 'length', headerOf(statement)),
-    reserve: factNumberOr(reader, 'reserve', 'budget-reserve', {
-      dimension: 'share',
-      noun: 'a reserve',
-      min: 0,
-      max: 1,
-    }),
-  };
+/** A word out of a list; its default is told only where something depends on it. */
+function choiceOr<T extends string>(
+  reader: BlockReader,
+  keyword: string,
+  name: 'fan-speed' | 'posture',
+  isIdle: boolean,
+): Sourced<T> {
+  const { ctx } = idleDefault(reader, keyword, isIdle);
+  return (
+    factChoice<T>(reader, keyword) ??
+    fallback<T>(ctx, name, `${reader.label}: ${keyword}`, 'text', headerOf(reader.header))
+  );
+}
+
+function hasFan({ program }: CheckContext): boolean {
+  return program.statements.some(
+    ({ fact, block }) =>
+      fact?.keyword === 'booth' &&
+      block?.statements.some((opening) => opening.block?.statements.some((line) => line.fact?.keyword === 'fan')),
+  );
+}
+
+/** `24:00` is the midnight at which the next day begins. */
+function readStart(reader: BlockReader): Session['starts'] {
+  const statement = factOf(reader, 'starts');
+  const slot = statement && slotOf(statement, 'value', 'clock');
+  if (!statement || !slot) return undefined;
+  return keep(reader.ctx, `${reader.label}: starts`, 'starts', 'clock-time', {
+    value: slot.time.seconds % 86_400,
+    origin: { kind: 'given' },
+    range: slotRange(statement, slot),
+    text: slot.time.text,
+  });
 }

@@ -1,17 +1,39 @@
-import type { Appliance, NoiseSource, Site, Size2, Size3 } from '../model/booth-spec.js';
-import type { SourceRange } from '../model/sourced.js';
+import type { Site, Size2, Size3 } from '../model/booth-spec.js';
 import type { Statement } from '../syntax/tree.js';
-import { type BlockReader, factOf, factsOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
-import { type CheckContext, complain, fallback, headerOf, keep, slotRange, wholeOf } from './context.js';
-import { factNumberOr, type NumberRule, numberIn, readBands } from './read-value.js';
+import { type BlockReader, factOf, readBlock, slotOf, titleOf } from './block-reader.js';
+import { type CheckContext, keep, slotRange, warn, wholeOf } from './context.js';
+import { idleDefault } from './idle-default.js';
+import { opensOutdoors } from './opens-outdoors.js';
+import { readAppliances } from './read-appliances.js';
+import { readNeighbours } from './read-neighbours.js';
+import { readSources } from './read-noise.js';
+import { readObstacles } from './read-obstacles.js';
+import { readPassages } from './read-passages.js';
+import { factChoice, factNumber, factNumberOr, type NumberRule, numberIn } from './read-value.js';
 
 export function readSite(ctx: CheckContext, statement: Statement): Site {
   const reader = readBlock(ctx, statement, 'site');
   const titled = titleOf(statement) as { title?: string };
+  const room = readSize3(reader, 'room');
+  const temperature = factNumberOr(reader, 'temperature', 'air-temperature', {
+    ...TEMPERATURE,
+    noun: 'a temperature',
+    usual: { min: 0, max: 45, text: 'rooms have 0 to 45 degC' },
+  });
+  const coldSurface = factNumber(reader, 'cold-surface', {
+    ...TEMPERATURE,
+    noun: 'the temperature of a cold surface',
+    usual: { min: -20, max: 30, text: 'the inner side of an outer wall has -20 to 30 degC' },
+  })?.sourced;
+  if (coldSurface && coldSurface.value > temperature.value)
+    warn(ctx, 'cold-surface-warm', coldSurface.range, 'the coldest surface is warmer than the air of the room', {
+      hint: 'check both temperatures',
+      related: [{ range: temperature.range, message: `the air has ${temperature.value} degC` }],
+    });
   return {
     title: titled.title,
     range: wholeOf(statement),
-    room: readSize3(reader, 'room'),
+    room,
     reverberation: factNumberOr(reader, 'reverberation', 'room-reverberation', {
       dimension: 'time',
       noun: 'a reverberation time',
@@ -21,31 +43,62 @@ export function readSite(ctx: CheckContext, statement: Statement): Site {
     doorway: readSize2(reader, 'doorway'),
     lift: readSize3(reader, 'lift'),
     floor: readFloor(reader),
-    temperature: factNumberOr(reader, 'temperature', 'air-temperature', {
-      dimension: 'temperature',
-      noun: 'a temperature',
-      min: -50,
-      max: 60,
-      usual: { min: 0, max: 45, text: 'rooms have 0 to 45 degC' },
-    }),
+    joists: factChoice<'width' | 'depth'>(reader, 'joists'),
+    temperature,
     humidity: factNumberOr(reader, 'humidity', 'air-humidity', {
       dimension: 'share',
       noun: 'relative humidity',
       min: 0,
       max: 1,
     }),
+    coldSurface,
+    ...readAir(reader),
+    alarm: readAlarm(reader),
     sources: readSources(reader),
     appliances: readAppliances(reader),
-    joists: undefined,
-    coldSurface: undefined,
-    outdoorAir: fallback<number>(ctx, 'outdoor-air', 'site: outdoor-air', 'concentration', headerOf(statement)),
-    freshAir: undefined,
-    occupants: fallback<number>(ctx, 'occupants', 'site: occupants', 'count', headerOf(statement)),
-    alarm: undefined,
-    passages: [],
-    obstacles: [],
-    neighbours: [],
+    passages: readPassages(reader),
+    obstacles: readObstacles(reader, room),
+    neighbours: readNeighbours(reader, room),
   };
+}
+
+const TEMPERATURE = { dimension: 'temperature', min: -50, max: 60 } as const;
+
+/** Carbon dioxide outdoors and people in the room are told as assumed only where the air of the room is worked out. */
+function readAir(reader: BlockReader): Pick<Site, 'outdoorAir' | 'freshAir' | 'occupants'> {
+  const freshAir = factNumber(reader, 'fresh-air', {
+    dimension: 'flow',
+    noun: 'the fresh air of a room',
+    min: 0,
+    usual: { min: 0, max: 0.5, text: 'rooms get 0 to 500 L/s of outdoor air' },
+  })?.sourced;
+  const isDrawn = freshAir !== undefined || opensOutdoors(reader.ctx.program);
+  return {
+    freshAir,
+    outdoorAir: factNumberOr(idleDefault(reader, 'outdoor-air', !isDrawn), 'outdoor-air', 'outdoor-air', {
+      dimension: 'concentration',
+      noun: 'the carbon dioxide outdoors',
+      min: 0,
+      usual: { min: 350, max: 700, text: 'outdoor air has 400 to 600 ppm' },
+    }),
+    occupants: factNumberOr(idleDefault(reader, 'occupants', !freshAir), 'occupants', 'occupants', {
+      dimension: 'count',
+      noun: 'the number of people in the room',
+      min: 0,
+      whole: true,
+      usual: { min: 0, max: 30, text: 'rooms hold 0 to 30 people' },
+    }),
+  };
+}
+
+function readAlarm(reader: BlockReader): Site['alarm'] {
+  const alarm = factNumber(reader, 'alarm', {
+    dimension: 'level',
+    noun: 'the level of an alarm',
+    weightings: ['A'],
+    usual: { min: 40, max: 110, text: 'alarms reach 40 to 110 dBA' },
+  });
+  return alarm?.level && { ...alarm.sourced, value: alarm.level };
 }
 
 const SIZE_RULE: Omit<NumberRule, 'label' | 'fact' | 'noun'> = {
@@ -108,77 +161,4 @@ function readFloor(reader: BlockReader): Site['floor'] {
     }),
     limit: limit?.sourced,
   };
-}
-
-function readSources(reader: BlockReader): NoiseSource[] {
-  const sources: NoiseSource[] = [];
-  const places = new Map<string, SourceRange>();
-  for (const statement of reader.header.block?.statements ?? []) {
-    if (statement.fact?.keyword !== 'noise' && statement.fact?.keyword !== 'impact') continue;
-    const named = nameOf(statement);
-    if (!named) continue;
-    const twin = places.get(named.name);
-    if (twin) {
-      complain(reader.ctx, 'name-twice', named.nameRange, `a noise called \`${named.name}\` is already there`, {
-        related: [{ range: twin, message: 'the first stands here' }],
-      });
-      continue;
-    }
-    places.set(named.name, named.nameRange);
-    const source = readSource(reader.ctx, statement, { ...named, ...titleOf(statement), range: wholeOf(statement) });
-    if (source) sources.push(source);
-    else reader.ctx.broken.add(named.name);
-  }
-  return sources;
-}
-
-function readSource(
-  ctx: CheckContext,
-  statement: Statement,
-  named: Omit<Extract<NoiseSource, { kind: 'impact' }>, 'kind' | 'hours'>,
-): NoiseSource | undefined {
-  if (statement.fact!.keyword === 'impact') return { ...named, kind: 'impact', hours: undefined };
-  const label = `noise ${named.name}`;
-  const rule: NumberRule = {
-    dimension: 'level',
-    noun: 'a noise level',
-    label,
-    fact: 'noise',
-    usual: { min: -20, max: 140, text: 'levels in rooms lie between -20 and 140 dB' },
-  };
-  if (statement.slots.has('levels')) {
-    const levels = readBands(ctx, statement, 'levels', { ...rule, noun: 'a band level', weightings: ['none', 'Z'] });
-    return levels && { ...named, kind: 'bands', levels, hours: undefined };
-  }
-  const reading = numberIn(ctx, statement, 'reading', { ...rule, weightings: ['A', 'C', 'none', 'Z'] });
-  const shape = wordIn(statement, 'shape');
-  if (!reading?.level || !shape) return undefined;
-  return {
-    ...named,
-    kind: 'shaped',
-    hours: undefined,
-    reading: { ...reading.sourced, value: reading.level },
-    shape: keep(ctx, `${label}: like`, 'noise', 'text', {
-      value: shape.word,
-      origin: { kind: 'given' },
-      range: shape.range,
-      text: shape.word,
-    }),
-  };
-}
-
-function readAppliances(reader: BlockReader): Appliance[] {
-  return factsOf(reader, 'appliance').flatMap((statement) => {
-    const named = nameOf(statement);
-    const flue = wordIn(statement, 'flue');
-    if (!named) return [];
-    const value = (flue?.word ?? 'unknown') as 'open-flued' | 'room-sealed' | 'unknown';
-    const sourced = keep(reader.ctx, `appliance ${named.name}: flue`, 'appliance', 'text', {
-      value,
-      origin: { kind: 'given' },
-      range: flue?.range ?? headerOf(statement),
-      text: value,
-    });
-    return [{ ...named, ...titleOf(statement), range: wholeOf(statement), flue: sourced, where: undefined }];
-  });
 }

@@ -1,11 +1,13 @@
-import type { Assembly, Booth, BoothSpec, Material, NoiseSource, Requirement } from '../model/booth-spec.js';
+import type { Assembly, Booth, BoothSpec, Material, Requirement, Site } from '../model/booth-spec.js';
 import type { Statement } from '../syntax/tree.js';
 import { declaredAssembly } from './assembly-names.js';
 import type { CheckContext } from './context.js';
+import { checkStanding } from './geometry/check-standing.js';
 import { declaredMaterial } from './names.js';
 import { readBooth } from './read-booth.js';
+import { readBudget } from './read-budget.js';
 import { readRequirement } from './read-requirement.js';
-import { readBudget, readSession } from './read-session.js';
+import { readSession } from './read-session.js';
 import { readSite } from './read-site.js';
 import { letValue } from './read-value.js';
 
@@ -33,28 +35,29 @@ export function readSpec(ctx: CheckContext, file: string): Omit<BoothSpec, 'vari
     materials,
     assemblies,
     site,
-    booths: readBooths(ctx),
+    booths: readBooths(ctx, site),
     session: first('session', readSession),
     budget: first('budget', readBudget),
-    requirements: readRequirements(ctx, site?.sources),
+    requirements: readRequirements(ctx, site),
   };
 }
 
-function readBooths(ctx: CheckContext): Booth[] {
+function readBooths(ctx: CheckContext, site: Site | undefined): Booth[] {
   const seen = new Set<string>();
   return ctx.program.statements.flatMap((statement) => {
     if (statement.fact?.keyword !== 'booth') return [];
     const booth = readBooth(ctx, statement);
     if (!booth || seen.has(booth.name)) return [];
     seen.add(booth.name);
+    checkStanding(ctx, booth, site);
     return [booth];
   });
 }
 
-function readRequirements(ctx: CheckContext, sources: readonly NoiseSource[] | undefined): Requirement[] {
+function readRequirements(ctx: CheckContext, site: Site | undefined): Requirement[] {
   return ctx.program.statements.flatMap((statement) => {
     if (!statement.fact?.keyword.startsWith('require ')) return [];
-    const requirement = readRequirement(ctx, statement, sources);
+    const requirement = readRequirement(ctx, statement, site);
     return requirement ? [requirement] : [];
   });
 }

@@ -11,6 +11,7 @@ export type Expectation =
   | { readonly kind: 'quantity'; readonly dimension: DimensionName | 'any' | 'amount' }
   /** A number stands before the place. */
   | { readonly kind: 'unit'; readonly dimension: DimensionName | 'any' | 'amount' }
+  | { readonly kind: 'clock' }
   | { readonly kind: 'choice'; readonly options: readonly string[] }
   | { readonly kind: 'word'; readonly word: string }
   | { readonly kind: 'face' }

@@ -5,6 +5,7 @@ import type { Token, TokenKind } from './token.js';
 const WORD = /[\p{L}_°µμ][\p{L}\p{N}_²³]*(?:-[\p{L}\p{N}_]+)*/uy;
 const NUMBER = /\d+(?:\.\d+)?(?:[eE][+-]?\d+(?![\p{L}\d]))?/uy;
 const MIXED = /(?:\d+-)?\d+\/\d+(?![\d.])/y;
+const CLOCK = /\d+:\d+/y;
 const INCH_SIGN = /["”″]/y;
 const NOMINAL = /\d+x\d+(?![\p{L}\d.])/uy;
 const NEXT_WORD = /[ \t]*([\p{L}]+)/uy;
@@ -40,8 +41,10 @@ export function lex(text: string): readonly Token[] {
     else if (c === '"') push('string', stringEnd(text, at));
     else if (c >= '0' && c <= '9') {
       const nominal = nominalEnd(text, at);
-      if (nominal === undefined) push('number', numberEnd(text, at));
-      else push('nominal', nominal);
+      const clock = nominal === undefined ? clockEnd(text, at) : undefined;
+      if (nominal !== undefined) push('nominal', nominal);
+      else if (clock !== undefined) push('clock', clock);
+      else push('number', numberEnd(text, at));
     } else {
       const word = wordEnd(text, at);
       if (word !== undefined) push('word', word);
@@ -103,6 +106,10 @@ function digitsEnd(text: string, at: number): number {
 
 function nominalEnd(text: string, at: number): number | undefined {
   return text[digitsEnd(text, at)] === 'x' ? matchEnd(NOMINAL, text, at) : undefined;
+}
+
+function clockEnd(text: string, at: number): number | undefined {
+  return text[digitsEnd(text, at)] === ':' ? matchEnd(CLOCK, text, at) : undefined;
 }
 
 function numberEnd(text: string, at: number): number {

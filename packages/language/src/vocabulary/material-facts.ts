@@ -1,4 +1,4 @@
-import { bands, choice, optional, quantity, text } from './parts.js';
+import { bands, choice, optional, quantity, size2, text } from './parts.js';
 import type { Block, Fact, Part } from './shape.js';
 import { EVIDENCE_WORDS, MATERIAL_KINDS } from './words.js';
 
@@ -82,6 +82,8 @@ export const materialBlock: Block = {
       'price 7.50 EUR per m2',
       'What it costs, per m2, m, m3, kg, sheet or piece.',
     ),
+    figure('sheet', [size2], 'sheet 1.22 m x 2.44 m', 'Width x height of the sheet it is sold in.'),
+    figure('stock', [quantity('value', 'length')], 'stock 2.4 m', 'Length it is sold in: lumber, strips, rolls.'),
     figure(
       'fire-class',
       [text('value')],

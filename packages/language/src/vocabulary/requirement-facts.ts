@@ -59,12 +59,21 @@ export const requirementFacts: readonly Fact[] = [
     example: 'require isolation >= 32 dB against tram',
     documentation: 'By how much the booth must lower one noise of the site, A-weighted.',
   },
-  atMost(
-    'voice-outside',
-    'level',
-    'require voice-outside <= 35 dBA',
-    'The performer’s voice in the room around the booth may be at most this.',
-  ),
+  {
+    keyword: 'require voice-outside',
+    parts: [literal('<='), quantity('limit', 'level'), optional(literal('in'), reference('where', 'neighbour'))],
+    repeats: true,
+    example: 'require voice-outside <= 27 dBA in nursery',
+    documentation: 'The performer’s voice in the room around the booth, or at a neighbour, may be at most this.',
+  },
+  {
+    keyword: 'require decay-ratio',
+    parts: [literal('<='), quantity('limit', 'count'), literal('at'), quantity('at', 'frequency')],
+    repeats: true,
+    example: 'require decay-ratio <= 2 at 125 Hz',
+    documentation:
+      'The decay inside at this band may last at most this many times as long as on average from 500 Hz to 2 kHz.',
+  },
   rating('stc', 'sound transmission class'),
   rating('rw', 'weighted sound reduction index'),
   atMost(
@@ -72,6 +81,12 @@ export const requirementFacts: readonly Fact[] = [
     'concentration',
     'require co2 <= 1000 ppm',
     'Carbon dioxide inside at the end of the session may be at most this.',
+  ),
+  atMost(
+    'temperature-rise',
+    'temperature-difference',
+    'require temperature-rise <= 4 K',
+    'The air inside may get at most this much warmer than the room around the booth in the session.',
   ),
   atMost('mass', 'mass', 'require mass <= 400 kg', 'The booth may weigh at most this.'),
   atMost(

@@ -1,4 +1,4 @@
-import { choice, literal, newName, quantity, title } from './parts.js';
+import { amount, choice, clock, literal, newName, optional, quantity, reference, title } from './parts.js';
 import type { Block, Fact } from './shape.js';
 import { EFFORTS } from './words.js';
 
@@ -64,6 +64,58 @@ export const sessionBlock: Block = {
       documentation: 'Carbon dioxide that each person breathes out.',
     },
     {
+      keyword: 'fan',
+      parts: [choice('value', 'off', 'low', 'high')],
+      default: 'fan-speed',
+      example: 'fan low',
+      documentation: 'At which setting the fans run.',
+    },
+    {
+      keyword: 'starts',
+      parts: [clock('value')],
+      example: 'starts 13:00',
+      documentation: 'Time of day at which the session starts, to know which noises fall into it.',
+    },
+    {
+      keyword: 'take',
+      parts: [
+        quantity('take', 'time'),
+        literal('rest'),
+        quantity('rest', 'time'),
+        optional(literal('fan'), choice('fan', 'on', 'off')),
+      ],
+      example: 'take 12 min rest 5 min fan off',
+      documentation:
+        'Takes with the door shut, rests with it open, and whether the fans run in the takes, which they do unless it is said; one unbroken stretch without it.',
+    },
+    {
+      keyword: 'body-heat',
+      parts: [quantity('value', 'power')],
+      default: 'body-heat',
+      example: 'body-heat 90 W',
+      documentation: 'Dry heat of each person.',
+    },
+    {
+      keyword: 'body-moisture',
+      parts: [quantity('value', 'power')],
+      default: 'body-moisture',
+      example: 'body-moisture 50 W',
+      documentation: 'Heat of each person that is bound in the moisture of breath and skin.',
+    },
+    {
+      keyword: 'stature',
+      parts: [quantity('value', 'length')],
+      example: 'stature 1.74 m',
+      documentation: 'Body height of the tallest performer.',
+    },
+    {
+      keyword: 'posture',
+      parts: [choice('value', 'stands', 'sits')],
+      default: 'posture',
+      example: 'posture sits',
+      documentation: 'Whether the performer stands or sits.',
+    },
+    {
       keyword: 'voice',
       parts: [quantity('value', 'level')],
       default: 'voice-level',
@@ -90,14 +142,27 @@ export const budgetBlock: Block = {
       parts: [
         newName('item'),
         title,
+        optional(literal('for'), reference('material', 'material'), {
+          kind: 'optional',
+          parts: [amount('thickness')],
+          beforeCount: true,
+        }),
         quantity('quantity', 'count'),
         literal('at'),
         { kind: 'price', slot: 'price', per: false },
       ],
       declares: 'item',
       repeats: true,
-      example: 'item gasket "compression gasket, m" 44 at 0.90 EUR',
-      documentation: 'A position of the shopping list: how many, at what price each.',
+      example: 'item boards "gypsum board 1.2 x 2.4 m" for gypsum-board 12.5 mm 18 at 11.00 EUR',
+      documentation:
+        'A position of the shopping list: what it buys where that is a material, how many, at what price each.',
+    },
+    {
+      keyword: 'kerf',
+      parts: [quantity('value', 'length')],
+      default: 'saw-kerf',
+      example: 'kerf 3 mm',
+      documentation: 'What the saw takes with each cut.',
     },
     {
       keyword: 'reserve',

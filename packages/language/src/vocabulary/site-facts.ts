@@ -1,6 +1,7 @@
 import { bands, choice, either, literal, newName, optional, quantity, size2, size3, title } from './parts.js';
 import type { Block, Fact } from './shape.js';
-import { NOISE_SHAPES } from './words.js';
+import { neighbourFact, obstacleFact, passageFact } from './surroundings-facts.js';
+import { APPLIANCE_PLACES, NOISE_SHAPES } from './words.js';
 
 export const siteFact: Fact = {
   keyword: 'site',
@@ -49,6 +50,12 @@ export const siteBlock: Block = {
       documentation: 'What carries the booth, and the load it is designed for when that is known.',
     },
     {
+      keyword: 'joists',
+      parts: [literal('along'), choice('value', 'width', 'depth')],
+      example: 'joists along depth',
+      documentation: 'Which way the joists of a timber floor run, in the axes of the room.',
+    },
+    {
       keyword: 'temperature',
       parts: [quantity('value', 'temperature')],
       default: 'air-temperature',
@@ -63,6 +70,38 @@ export const siteBlock: Block = {
       documentation: 'Relative humidity of the air.',
     },
     {
+      keyword: 'cold-surface',
+      parts: [quantity('value', 'temperature')],
+      example: 'cold-surface 8 degC',
+      documentation: 'Temperature of the coldest surface that the air of the booth may meet, such as an outer wall.',
+    },
+    {
+      keyword: 'outdoor-air',
+      parts: [quantity('value', 'concentration')],
+      default: 'outdoor-air',
+      example: 'outdoor-air 420 ppm',
+      documentation: 'Carbon dioxide outdoors.',
+    },
+    {
+      keyword: 'fresh-air',
+      parts: [quantity('value', 'flow')],
+      example: 'fresh-air 6 L/s',
+      documentation: 'Outdoor air that the room around the booth gets; nothing is assumed without it.',
+    },
+    {
+      keyword: 'occupants',
+      parts: [quantity('value', 'count')],
+      default: 'occupants',
+      example: 'occupants 1',
+      documentation: 'People in the room around the booth, besides those inside.',
+    },
+    {
+      keyword: 'alarm',
+      parts: [quantity('value', 'level')],
+      example: 'alarm 85 dBA',
+      documentation: 'Level of the smoke alarm at the outside of the booth.',
+    },
+    {
       keyword: 'noise',
       parts: [
         newName('noise'),
@@ -72,6 +111,7 @@ export const siteBlock: Block = {
           [quantity('reading', 'level'), literal('like'), choice('shape', ...NOISE_SHAPES)],
         ),
       ],
+      block: { name: 'noise', required: false },
       declares: 'noise',
       repeats: true,
       example: 'noise tram octave 63 Hz 58 dB, 125 Hz 52 dB, 250 Hz 46 dB',
@@ -81,6 +121,7 @@ export const siteBlock: Block = {
     {
       keyword: 'impact',
       parts: [newName('impact'), title],
+      block: { name: 'noise', required: false },
       declares: 'impact',
       repeats: true,
       example: 'impact footsteps "neighbour walking"',
@@ -89,11 +130,20 @@ export const siteBlock: Block = {
     },
     {
       keyword: 'appliance',
-      parts: [newName('appliance'), title, choice('flue', 'open-flued', 'room-sealed', 'unknown')],
+      parts: [
+        newName('appliance'),
+        title,
+        choice('flue', 'open-flued', 'room-sealed', 'unknown'),
+        optional(choice('where', ...APPLIANCE_PLACES)),
+      ],
       declares: 'appliance',
       repeats: true,
-      example: 'appliance boiler open-flued',
-      documentation: 'A burning appliance nearby; an open-flued one takes its air from the room.',
+      example: 'appliance boiler open-flued next-room',
+      documentation:
+        'A burning appliance nearby, and where it burns as seen from the booth; an open-flued one takes its air from the room.',
     },
+    passageFact,
+    obstacleFact,
+    neighbourFact,
   ],
 };
