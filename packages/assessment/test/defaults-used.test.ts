@@ -1,7 +1,7 @@
 import type { Effort } from '@boothwright/language';
 import { expect, it } from 'vitest';
 import { defaultsUsed } from '../src/defaults-used.js';
-import { assumed, booth, door, given, session, shell, site, spec } from './fixtures/spec-builder.js';
+import { assumed, booth, door, given, quietFan, session, shell, site, spec, vent } from './fixtures/spec-builder.js';
 
 it('defaultsUsed(spec) lists each default that entered with its source', () => {
   const doors = [door(shell, { thresholdGap: assumed(3e-3, 'door-threshold-gap') })];
@@ -20,8 +20,12 @@ it('defaultsUsed(spec) lists each default that entered with its source', () => {
 
 it('defaultsUsed(spec) lists the assumptions of the assessment itself where they enter', () => {
   const names = (changes: Parameters<typeof spec>[0]) => defaultsUsed(spec(changes)).map((entry) => entry.name);
-  expect(names({})).toEqual(['reference-panel', 'person-absorption']);
+  expect(names({})).toEqual(['reference-panel', 'microphone-noise-shape', 'person-absorption']);
   expect(names({ booths: [], site: undefined })).toEqual(['reference-panel', 'air-without-site']);
   expect(names({ walls: [], booths: [], site: site() })).toEqual([]);
   expect(names({ booths: [], session: session({ effort: given<Effort>('casual') }) })).toContain('casual-speech');
+  expect(names({ session: session({ effort: given<Effort>('shout') }) })).toContain('full-shout');
+  const fanned = (fan: typeof quietFan) => names({ booths: [booth(shell, { vents: [vent('in', { fan })] })] });
+  expect(fanned(quietFan)).toContain('fan-place');
+  expect(fanned({ ...quietFan, place: given<'inside'>('inside') })).not.toContain('fan-place');
 });

@@ -2,10 +2,16 @@ import type { Booth, BoothSpec, Size2 } from '@boothwright/language';
 import { faceNames } from '../booth/geometry.js';
 import { assemblyOutOfBounds } from './assembly-bounds.js';
 import { firstReason, outOfBounds } from './bounds.js';
+import { noiseOutOfBounds } from './noise-bounds.js';
 
 /** Why a booth, with the site and session around it, cannot be assessed; null when it can. */
 export function boothOutOfBounds(booth: Booth, spec: BoothSpec): string | null {
-  return firstReason(boxReason(booth), openingsReason(booth), surroundingsReason(booth, spec));
+  return firstReason(
+    boxReason(booth),
+    openingsReason(booth),
+    surroundingsReason(booth, spec),
+    noiseOutOfBounds(booth, spec.site),
+  );
 }
 
 function boxReason(booth: Booth): string | null {

@@ -34,6 +34,13 @@ export const bounds = {
   level: { min: -150, max: 250 },
   micDistance: { min: 0.005, max: 30 },
   frequency: { min: 1, max: 20_000 },
+  speedShare: { min: 0.05, max: 1 },
+  place: { min: -100, max: 100 },
+  mounts: { min: 1, max: 10_000 },
+  stiffness: { min: 1, max: 1e12 },
+  area: { min: 1e-3, max: 1e5 },
+  volume: { min: 0.01, max: 1e6 },
+  distance: { min: 0.01, max: 1e5 },
 } as const;
 
 type BoundName = keyof typeof bounds;
