@@ -159,9 +159,11 @@ function change(
   if (child) {
     const inBooth = statement.fact?.keyword === 'booth';
     refer(ctx, child.fact!.declares!, word.word, here(override, word), inBooth ? container : undefined);
+    const deeper = path[depth + 1];
+    const inner = child.fact!.block;
     const next =
-      depth + 1 < path.length && child.block
-        ? change(override, child, depth + 1, container)
+      deeper && inner && !slotParts(child.fact!.parts).has(deeper.word)
+        ? change(override, child.block ? child : withEmptyBlock(child, inner.name), depth + 1, container)
         : changeNamed(override, child, depth + 1);
     return next && replaceChild(statement, child, next);
   }
@@ -174,14 +176,40 @@ function change(
     facts.find((candidate) => candidate.keyword === word.word && !candidate.declares && candidate.keyword !== 'lining');
   if (!fact) return reportPath(override, statement, word, facts);
   const used = depth + (two ? 2 : 1);
-  const existing = statement.block!.statements.find((candidate) => candidate.fact === fact);
+  const same = statement.block!.statements.filter((candidate) => candidate.fact === fact);
+  if (fact.repeats && same.length > 1) return reportSeveral(override, word, same.length);
+  // What is all block, such as `panels`, can be begun here.
+  const existing = same[0] ?? (fact.block && fact.parts.length === 0 ? begun(override, fact, word) : undefined);
   if (existing && fact.block && used < path.length && !slotParts(fact.parts).has(path[used]!.word)) {
     const opened = existing.block ? existing : withEmptyBlock(existing, fact.block.name);
     const next = change(override, opened, used, container);
-    return next && replaceChild(statement, existing, next);
+    return next && (same[0] ? replaceChild(statement, existing, next) : addChild(statement, next));
   }
   const next = changeFact(override, fact, existing, used);
-  return next && (existing ? replaceChild(statement, existing, next) : addChild(statement, next));
+  return next && (same[0] ? replaceChild(statement, same[0], next) : addChild(statement, next));
+}
+
+function reportSeveral(override: Override, word: Word, count: number): undefined {
+  complain(
+    override.ctx,
+    'path',
+    here(override, word),
+    `\`${word.word}\` stands ${count} times here, and nothing tells one from the other`,
+    { hint: 'write the whole booth in the variant, or use a `let` in it' },
+  );
+}
+
+/** An empty block of a fact that the base does not give. */
+function begun({ statement }: Override, fact: Fact, word: Word): Statement {
+  return {
+    ...statement,
+    fact,
+    keyword: { word: fact.keyword, from: word.from, to: word.to },
+    slots: new Map(),
+    clause: undefined,
+    block: { name: fact.block!.name, statements: [], closed: true, from: word.to, to: word.to },
+    complete: true,
+  };
 }
 
 function reportPath(override: Override, statement: Statement, word: Word, facts: readonly Fact[]): undefined {
@@ -239,7 +267,7 @@ function addChild(statement: Statement, next: Statement): Statement {
 function changeNamed(override: Override, child: Statement, used: number): Statement | undefined {
   const { ctx, path } = override;
   const fact = child.fact!;
-  if (fact.block) {
+  if (fact.block?.required && used === path.length) {
     const word = path[used - 1]!;
     complain(
       ctx,
@@ -285,7 +313,11 @@ function changeFact(
   const word = path[used]!;
   const parts = slotParts(fact.parts);
   const part = parts.get(word.word);
-  if (!part || path.length > used + 1) {
+  const isInside =
+    !existing &&
+    fact.block &&
+    blockOf(fact.block.name).facts.some(({ keyword }) => keyword.split(' ')[0] === word.word);
+  if (!isInside && (!part || path.length > used + 1)) {
     const bad = part ? path[used + 1]! : word;
     complain(ctx, 'unknown-name', here(override, bad), `\`${path[used - 1]!.word}\` has no \`${bad.word}\``, {
       hint:
@@ -304,7 +336,7 @@ function changeFact(
     );
     return undefined;
   }
-  const slots = parseValue(override, [part], fact.example);
+  const slots = parseValue(override, [part!], fact.example);
   if (!slots) return undefined;
   const renamed = [...slots].map(([, slot]): [string, Slot] => [word.word, { ...slot, file: statement.file }]);
   return { ...existing, slots: new Map([...existing.slots, ...renamed]) };

@@ -1,8 +1,16 @@
 import { limits } from '../limits.js';
-import type { Booth, Door, Face, Size2, Window } from '../model/booth-spec.js';
+import type { Booth, Door, Size2, Window } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
-import type { Sourced } from '../model/sourced.js';
 import { type CheckContext, complain, warn } from './context.js';
+import { checkAirPaths } from './geometry/check-air-paths.js';
+import { checkEquipmentFits } from './geometry/check-equipment-fits.js';
+import { checkGrilles } from './geometry/check-grilles.js';
+import { checkPanels } from './geometry/check-panels.js';
+import { checkPlaces } from './geometry/check-places.js';
+import { checkSideBySide } from './geometry/check-side-by-side.js';
+import { faceSize } from './geometry/face-size.js';
+import { SLACK } from './geometry/slack.js';
+import { millimetres } from './millimetres.js';
 import { assemblyThickness } from './read-assembly.js';
 
 /** What sizes say about each other: nothing here knows acoustics. */
@@ -12,22 +20,19 @@ export function checkGeometry(ctx: CheckContext, booth: Booth): void {
   checkHolesFit(ctx, booth);
   checkLiningsFit(ctx, booth);
   checkOverlaps(ctx, booth);
-  checkMicrophone(ctx, booth);
+  checkSideBySide(ctx, booth);
+  checkGrilles(ctx, booth);
+  checkPlaces(ctx, booth);
+  checkEquipmentFits(ctx, booth);
+  checkPanels(ctx, booth);
   checkAirPaths(ctx, booth);
 }
-
-/** Metres within which sizes count as the same: a joiner's tolerance. */
-const SLACK = 0.002;
 
 const AXES = [
   { axis: 'width', first: 'left', second: 'right', outer: 'the left and right walls' },
   { axis: 'depth', first: 'front', second: 'back', outer: 'the front and back walls' },
   { axis: 'height', first: 'roof', second: 'floor', outer: 'roof and floor' },
 ] as const;
-
-function millimetres(value: number): string {
-  return `${Math.round(value * 10_000) / 10} mm`;
-}
 
 function checkInsideFits(ctx: CheckContext, { outside, inside }: Booth): boolean {
   if (!outside) return false;
@@ -72,17 +77,6 @@ function checkLayersFit(ctx: CheckContext, booth: Booth): void {
       related,
     });
   }
-}
-
-/** Width and height of a face as it is seen from outside. */
-export function faceSize(
-  booth: Booth,
-  face: Face,
-): { readonly width: Sourced<number>; readonly height: Sourced<number> } {
-  const size = booth.outside ?? booth.inside;
-  if (face === 'front' || face === 'back') return { width: size.width, height: size.height };
-  if (face === 'left' || face === 'right') return { width: size.depth, height: size.height };
-  return { width: size.width, height: size.depth };
 }
 
 function checkOpeningFits(ctx: CheckContext, booth: Booth, opening: Door | Window): void {
@@ -217,38 +211,4 @@ function checkOverlaps(ctx: CheckContext, booth: Booth): void {
 
 function end(opening: Door | Window): number {
   return opening.offset!.value + opening.size.width.value;
-}
-
-function checkMicrophone(ctx: CheckContext, { microphone, inside }: Booth): void {
-  if (!microphone) return;
-  const places = [
-    [microphone.position.x, inside.width, 'wide'],
-    [microphone.position.y, inside.depth, 'deep'],
-    [microphone.position.z, inside.height, 'high'],
-  ] as const;
-  for (const [place, size, word] of places) {
-    if (place.value > 0 && place.value < size.value) continue;
-    complain(
-      ctx,
-      'mic-outside',
-      place.range,
-      `the microphone would be outside the booth: ${millimetres(place.value)} in a room ${millimetres(size.value)} ${word}`,
-      {
-        related: [{ range: size.range, message: 'the inside is this large' }],
-      },
-    );
-  }
-}
-
-function checkAirPaths(ctx: CheckContext, { vents }: Booth): void {
-  const fans = vents.filter((vent) => vent.fan);
-  if (fans.length === 0 || vents.length > 1) return;
-  warn(
-    ctx,
-    'air-has-no-way-out',
-    // Not the fan: a variant that gives it another flow has the same complaint.
-    fans[0]!.nameRange,
-    `the fan of \`${fans[0]!.name}\` has no second vent to move its air through`,
-    { hint: 'add a `vent` for the air to enter or leave' },
-  );
 }

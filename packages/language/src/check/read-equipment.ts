@@ -4,8 +4,7 @@ import type { Statement } from '../syntax/tree.js';
 import { type BlockReader, factOf, nameOf, readBlock, titleOf } from './block-reader.js';
 import { type CheckContext, complain, fallback, headerOf, keep, wholeOf } from './context.js';
 import { readPlace } from './read-place.js';
-import { readSize3 } from './read-site.js';
-import { factChoice, factNumber, factNumberOr, readBands } from './read-value.js';
+import { factChoice, factNumber, factNumberOr, numberIn, readBands } from './read-value.js';
 
 /** Something in the booth; undefined when its place is not known. */
 export function readEquipment(ctx: CheckContext, statement: Statement): Equipment | undefined {
@@ -17,7 +16,7 @@ export function readEquipment(ctx: CheckContext, statement: Statement): Equipmen
   const kind =
     factChoice<EquipmentKind>(reader, 'kind') ??
     fallback<EquipmentKind>(ctx, 'equipment-kind', `${label}: kind`, 'text', headerOf(statement));
-  const size = readSize3(reader, 'size');
+  const size = readSize(reader);
   const tilt = factNumberOr(reader, 'tilt', 'equipment-tilt', {
     dimension: 'angle',
     noun: 'a tilt',
@@ -70,6 +69,24 @@ export function readEquipment(ctx: CheckContext, statement: Statement): Equipmen
     soundPower,
     absorption,
   };
+}
+
+/** Things may be as thin as a sheet of paper. */
+function readSize(reader: BlockReader): Equipment['size'] {
+  const statement = factOf(reader, 'size');
+  if (!statement) return undefined;
+  const [width, depth, height] = ['width', 'depth', 'height'].map(
+    (axis) =>
+      numberIn(reader.ctx, statement, axis, {
+        dimension: 'length',
+        noun: `the ${axis} of equipment`,
+        label: `${reader.label}: ${axis}`,
+        fact: 'size',
+        aboveZero: true,
+        usual: { min: 0.0001, max: 4, text: 'what stands in a booth is 0.1 mm to 4 m large' },
+      })?.sourced,
+  );
+  return width && depth && height && { width, depth, height };
 }
 
 function readMount(reader: BlockReader): Sourced<'stands' | 'hangs'> | undefined {

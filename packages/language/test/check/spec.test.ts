@@ -50,12 +50,13 @@ describe('a booth', () => {
     expect(problemIds(text)).toEqual(['value-missing']);
   });
 
-  it('compares openings only where their places are known', () => {
+  it('compares openings by their places, and by their widths where places are open', () => {
     const doors = (a: string, b: string): string =>
       booth(
         `inside 1 m x 1 m x 2 m; walls shell; roof shell; floor shell\n  window a on left { size 500 mm x 500 mm; pane glass 4 mm; ${a} }\n  door b on left { size 600 mm x 1900 mm; leaf osb 18 mm; ${b} }`,
       );
-    expect(problemIds(doors('', 'offset 0 mm'))).toEqual([]);
+    // 0.5 m and 0.6 m are wider than the 1 m of the wall, wherever they stand.
+    expect(problemIds(doors('', 'offset 0 mm'))).toEqual(['openings-too-wide']);
     expect(problemIds(doors('offset 100 mm', 'offset 0 mm'))).toEqual(['openings-overlap']);
     expect(
       problemIds(doors('offset 500 mm', 'offset 0 mm').replace('size 600 mm x 1900 mm', 'size 600 mm x 1400 mm')),

@@ -122,3 +122,57 @@ describe('a variant', () => {
     expect(checkText(`let gap = 3 mm\n${many}\n`, { maxVariants: 3 }).spec.variants).toHaveLength(3);
   });
 });
+
+describe('a variant of what stands in a booth', () => {
+  const text = (change: string): string =>
+    `use catalog\nassembly shell { osb 50 mm }\nbooth box {\n  inside 1.2 m x 1.4 m x 2 m\n  walls shell; roof shell; floor shell\n  vent in on left { duct 125 mm; run 1 m; fan supply 10 L/s { low 50 % }; maze 4 turns leg 250 mm channel 80 mm x 300 mm }\n  vent out on right { duct 125 mm; run 1 m; chamber 300 mm x 300 mm x 300 mm; chamber 400 mm x 300 mm x 300 mm }\n  mic at 0.6 m, 0.5 m, 1.5 m\n  equipment copy "copy holder" at 0.6 m, 0.2 m, 1.3 m { tilt 30 deg }\n  equipment lamp at 0.6 m, 0.2 m, 1.9 m\n}\nvariant other {\n  ${change}\n}\n`;
+  const changed = (change: string) => {
+    const { spec, problems } = checkText(text(change));
+    expect(problems).toEqual([]);
+    return spec.variants[0]!.spec.booths[0]!;
+  };
+
+  it.each([
+    ['box.copy.tilt = 40 deg', { equipment: [{ tilt: { value: 40 }, title: 'copy holder' }, {}] }],
+    ['box.copy.x = 0.5 m', { equipment: [{ position: { x: { value: 0.5 } }, tilt: { value: 30 } }, {}] }],
+    [
+      'box.copy = at 0.5 m, 0.3 m, 1.2 m',
+      { equipment: [{ name: 'copy', title: 'copy holder', position: { y: { value: 0.3 } }, tilt: { value: 30 } }, {}] },
+    ],
+    ['box.lamp.heat = 20 W', { equipment: [{}, { heat: { value: 20 } }] }],
+    ['box.mic.pattern = cardioid', { microphone: { pattern: { value: 'cardioid' } } }],
+    ['box.in.fan.low = 70 %', { vents: [{ fan: { lowSpeed: { value: 0.7 }, flow: { value: 0.01 } } }, {}] }],
+    ['box.in.fan.flow = 12 L/s', { vents: [{ fan: { lowSpeed: { value: 0.5 }, flow: { value: 0.012 } } }, {}] }],
+    ['box.in.fan.direction = exhaust', { vents: [{ fan: { direction: { value: 'exhaust' } } }, {}] }],
+    [
+      'box.in.fan.curve = 0 L/s 80 Pa, 20 L/s 0 Pa',
+      { vents: [{ fan: { curve: [{}, { flow: { value: 0.02 } }] } }, {}] },
+    ],
+    ['box.in.maze.turns = 8', { vents: [{ maze: { turns: { value: 8 }, leg: { value: 0.25 } } }, {}] }],
+    ['box.in.opens-to = outdoors', { vents: [{ opensTo: { value: 'outdoors' } }, {}] }],
+    ['box.in.chamber = 300 mm x 300 mm x 300 mm', { vents: [{ chambers: [{}] }, {}] }],
+    ['box.panels.width = 500 mm', { panels: { width: { value: 0.5 } } }],
+    ['box.mounts = 8 stiffness 100 N/mm', { mounts: { count: { value: 8 } } }],
+    ['box.mouth = at 0.6 m, 0.7 m, 1.5 m', { mouth: { y: { value: 0.7 } } }],
+    ['box.in.face = back', { vents: [{ face: 'back', maze: {} }, {}] }],
+  ])('takes `%s`', (change, expected) => {
+    expect(changed(change)).toMatchObject(expected);
+  });
+
+  it('takes several changes of a block that the base does not have', () => {
+    expect(changed('box.panels.width = 500 mm\n  box.panels.roof = slide')).toMatchObject({
+      panels: { width: { value: 0.5 }, roof: { value: 'slide' } },
+    });
+  });
+
+  it.each([
+    ['box.out.chamber.width = 500 mm', 'path'],
+    ['box.copy.tlt = 40 deg', 'unknown-name'],
+    ['box.entry = 40 deg', 'unknown-name'],
+    ['box.in = 40 deg', 'path'],
+    ['box.panels.split = 1 m', 'fact-missing'],
+    ['box.out.fan.low = 70 %', 'path'],
+  ])('is told about `%s`', (change, id) => {
+    expect(problemIds(text(change))).toEqual([id]);
+  });
+});
