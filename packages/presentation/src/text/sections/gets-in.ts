@@ -33,8 +33,8 @@ export function getsInSection(
     wrapped(`Together ${totalsText(noise.total)}${worstHours(noise)}`),
     wrapped(worstBand(booth, target, result.grid.nominalHz)),
     wrapped(fanSettings(noise)),
-    ...hoursWords(noise).map(wrapped),
-    ...noise.notPredicted.map(({ name: what, why }) => wrapped(`${what}: not predicted; ${firstClause(why, style)}`)),
+    wrapped(hoursWords(noise)),
+    ...notPredictedWords(noise, style).map(wrapped),
     style.detail === 'full' && noise.mounts !== null && wrapped(`Mounts: ${noise.mounts.text}`),
     wrapped(lowWords(booth, style)),
   );
@@ -120,6 +120,8 @@ function strongestAt(booth: BoothResult, octave: number, nominalHz: readonly num
 /** `Fan off 26 dBA NC 21, low 26 dBA NC 21, high 27 dBA NC 22.` */
 function fanSettings({ bySetting, fanParts, fan }: Noise): string | undefined {
   if (bySetting.length < 2) return undefined;
+  const figures = new Set(bySetting.map(({ total }) => `${bandLevel(total.dBA?.value)} ${total.nc?.text ?? ''}`));
+  if (figures.size === 1) return `The fan makes no difference that counts${fanWay(fanParts, fan)}`;
   const words = bySetting.map(
     ({ setting, total, session }) =>
       `${setting} ${rangedText(total.dBA, 'dBA')}${total.nc === null ? '' : ` ${total.nc.text}`}${session ? ' (as planned)' : ''}`,
@@ -144,12 +146,23 @@ function weightedEnergy(level: number, band: number): number {
   return energyOf(level + frequencyWeighting('A', thirdOctaveBands[band]?.exact ?? 1000));
 }
 
-function hoursWords({ hours }: Noise): string[] {
-  if (hours === null) return [];
-  return [
-    ...hours.requirements.map(({ words }) => `Hours: ${words}`),
-    ...(hours.session === null ? [] : [`Hours: ${hours.session.words}`]),
+/** `Hours: 22:00 to 06:00 meets NC 15; the session, 13:00 to 15:00, misses NC 15`. */
+function hoursWords({ hours }: Noise): string | undefined {
+  if (hours === null) return undefined;
+  const words = [
+    ...hours.requirements.map((each) => each.words),
+    ...(hours.session === null ? [] : [hours.session.words]),
   ];
+  return words.length === 0 ? undefined : `Hours: ${words.join('; ')}`;
+}
+
+/** What is not predicted, by reason: sounds with the same reason in one line. */
+function notPredictedWords({ notPredicted }: Noise, style: TextStyle): string[] {
+  const reasons = [...new Set(notPredicted.map(({ why }) => why))];
+  return reasons.map((why) => {
+    const names = notPredicted.filter((each) => each.why === why).map(({ name }) => name);
+    return `Not predicted: ${names.join(', ')}: ${firstClause(why, style)}`;
+  });
 }
 
 /** The whole reason in the full report, its first sentence in the short one. */

@@ -20,11 +20,11 @@ export function getsOutSection(booth: BoothResult, suffix: string, style: TextSt
     `What gets out${suffix}, dBA`,
     joinLines(
       effortTable(told),
-      ...told.flatMap(({ title, session }) =>
-        session === null
-          ? []
-          : [wrapped(`In your session (${effortWords(session.effort)}), ${title}: ${totalsText(session)}`)],
-      ),
+      ...(style.detail === 'full'
+        ? told.flatMap(({ title, session }) =>
+            session === null ? [] : [wrapped(`${title}, ${effortWords(session.effort)}: ${totalsText(session)}`)],
+          )
+        : []),
       ...missing.map(({ title, missing: lacks }) =>
         wrapped(`${title}: not predicted, the text must say ${lacks.join(' and ')}`),
       ),
@@ -38,6 +38,7 @@ export function getsOutSection(booth: BoothResult, suffix: string, style: TextSt
 
 function effortTable(places: readonly VoiceAt[]): string {
   const efforts = places[0]?.byEffort ?? [];
+  const yours = places[0]?.session?.effort;
   return textTable(
     [
       { head: 'effort' },
@@ -45,7 +46,7 @@ function effortTable(places: readonly VoiceAt[]): string {
       ...places.map(({ title }) => ({ head: printable(title), align: 'right' as const })),
     ],
     efforts.map(({ effort, at1mDbA }, index) => [
-      effortWords(effort),
+      `${effortWords(effort)}${effort === yours ? ', yours' : ''}`,
       formatNumber(at1mDbA),
       ...places.map(({ byEffort }) => {
         const dBA = byEffort[index]?.dBA ?? null;

@@ -17,18 +17,19 @@ export function roomToneSection(booth: BoothResult, suffix: string, style: TextS
   const wrapped = (text: string) => wrapText(printable(text), style.width, '  ', '    ');
   const filter = tone.highPassHz === null ? 'no high-pass' : `high-pass ${formatFigures(tone.highPassHz)} Hz`;
   const weighted = tone.weightedDbFS === null ? '' : `; A-weighted it would read ${formatNumber(tone.weightedDbFS)}`;
+  const voice = tone.effort === 'shout' ? 'shout' : `${tone.effort} voice`;
   return section(
     `Room tone${suffix}`,
     joinLines(
       wrapped(`${rangedText(tone.dBFS, 'dBFS')} RMS unweighted, ${filter}${weighted}`),
       wrapped(
-        `At the capsule a ${tone.effort} voice has ${formatNumber(tone.voiceAtCapsuleDbZ)} dB at ${formatFigures(tone.distanceM)} m, set to ${formatNumber(tone.voiceSetToDbFS)} dBFS; the noise has ${formatNumber(tone.noiseAtCapsuleDbZ)} dB${carriers(tone)}`,
+        `At the capsule a ${voice} has ${formatNumber(tone.voiceAtCapsuleDbZ)} dB at ${formatFigures(tone.distanceM)} m, set to ${formatNumber(tone.voiceSetToDbFS)} dBFS; the noise has ${formatNumber(tone.noiseAtCapsuleDbZ)} dB${carriers(tone)}`,
       ),
       wrapped(`With other filters: ${filters(tone)}`),
       wrapped(
         style.detail === 'full'
           ? tone.note
-          : `This assumes: ${tone.pattern} microphone, its own noise ${tone.selfNoiseDbZ === null ? 'not given' : 'counted'}, a steady ${tone.effort} read; a softer read with more gain raises the figure dB for dB`,
+          : `This assumes: ${tone.pattern} microphone, its own noise ${tone.selfNoiseDbZ === null ? 'not given' : 'counted'}, a steady ${tone.effort === 'shout' ? 'shout' : `${tone.effort} read`}; a softer read with more gain raises the figure dB for dB`,
       ),
     ),
     style,
