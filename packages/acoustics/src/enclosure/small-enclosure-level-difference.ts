@@ -121,13 +121,17 @@ export function smallEnclosureLevelDifference({
     throw new ArgumentError('number of elements', 0, '1 or more, as sound gets in through them');
   elements.forEach(checkElement);
   for (const frequency of hz) requireNumber('frequency', frequency, { above: 0, unit: 'Hz' });
+  const prepared = elements.map((element) => ({
+    element,
+    wall: element.kind === 'wall' ? wallParts(element, air) : [],
+  }));
   const compliance = (volume / (air.density * air.soundSpeed ** 2)) * (1 + isothermalShare * (heatRatio(air) - 1));
   const differences: readonly number[] = hz.map((frequency) => {
     let driven = complex(0);
     const parts = [0, 0, 0, 0];
     let loading = complex(0, 2 * Math.PI * frequency * compliance);
-    for (const element of elements) {
-      const { area, a, b } = elementTwoPort(element, frequency, air);
+    for (const { element, wall } of prepared) {
+      const { area, a, b } = elementTwoPort(element, wall, frequency, air);
       const drive = driveOf(element);
       if (area === 0) continue;
       // Nothing in the way: the pressure outside is the pressure inside.
@@ -157,8 +161,13 @@ function driveOf(element: EnclosureElement): number {
 }
 
 /** Area and the elements A and B of the two-port of one part of the shell. */
-function elementTwoPort(element: EnclosureElement, hz: number, air: Air): { area: number; a: Complex; b: Complex } {
-  if (element.kind === 'wall') return { area: element.area, ...wallTwoPort(element, hz, air) };
+function elementTwoPort(
+  element: EnclosureElement,
+  wall: readonly WallPart[],
+  hz: number,
+  air: Air,
+): { area: number; a: Complex; b: Complex } {
+  if (element.kind === 'wall') return { area: element.area, ...wallTwoPort(wall, hz, air) };
   const k = (2 * Math.PI * hz) / air.soundSpeed;
   if (element.kind === 'slit') {
     const { gap, length, depth, position = 'mid' } = element;
@@ -186,24 +195,39 @@ function throughMouths(
   return { a: throughFirst, b: add(add(b, multiply(mouth, d)), multiply(throughFirst, mouth)) };
 }
 
-function wallTwoPort(wall: EnclosureElement & { kind: 'wall' }, hz: number, air: Air): { a: Complex; b: Complex } {
-  const { layers, size, edges = defaultPanelEdges } = wall;
-  let a = complex(1);
-  let b = complex(0);
+/** A leaf of a wall as a panel, or a layer as it is. */
+type WallPart = { readonly layer: Layer } | { readonly panel: Panel; readonly size: PanelSize; readonly edges: Edges };
+type Panel = Parameters<typeof panelVolumeImpedance>[0];
+
+/** What does not depend on the frequency. */
+function wallParts(
+  { layers, size, edges = defaultPanelEdges }: EnclosureElement & { kind: 'wall' },
+  air: Air,
+): WallPart[] {
+  const parts: WallPart[] = [];
   for (let index = 0; index < layers.length; index++) {
     const layer = layers[index]!;
-    if (size !== undefined && isPresent(layer) && (layer.kind === 'plate' || layer.kind === 'limp-sheet')) {
-      const leaf = leafAt(layers, index, air);
-      const panel = {
-        surfaceMass: leaf.surfaceMass,
-        stiffness: leaf.bendingStiffness,
-        lossFactor: leaf.lossFactor,
-      };
-      b = add(b, multiply(a, panelVolumeImpedance(panel, size.width, size.height, edges, hz)));
-      index = leaf.last;
+    if (size === undefined || !isPresent(layer) || (layer.kind !== 'plate' && layer.kind !== 'limp-sheet')) {
+      parts.push({ layer });
       continue;
     }
-    const next = transferMatrix(layer, hz, 0, air);
+    const { surfaceMass, bendingStiffness: stiffness, lossFactor, last } = leafAt(layers, index, air);
+    parts.push({ panel: { surfaceMass, stiffness, lossFactor }, size, edges });
+    index = last;
+  }
+  return parts;
+}
+
+function wallTwoPort(parts: readonly WallPart[], hz: number, air: Air): { a: Complex; b: Complex } {
+  let a = complex(1);
+  let b = complex(0);
+  for (const part of parts) {
+    if ('panel' in part) {
+      const { panel, size, edges } = part;
+      b = add(b, multiply(a, panelVolumeImpedance(panel, size.width, size.height, edges, hz)));
+      continue;
+    }
+    const next = transferMatrix(part.layer, hz, 0, air);
     [a, b] = [add(multiply(a, next.a), multiply(b, next.c)), add(multiply(a, next.b), multiply(b, next.d))];
   }
   return { a, b };

@@ -1,4 +1,4 @@
-import { add, type Complex, complex, divide } from '../math/complex.js';
+import { type Complex, complex, divide } from '../math/complex.js';
 import { type Edges, edgeFactor, modeFrequency } from './first-panel-resonance.js';
 
 /** Highest order of the modes that are summed in each direction; their share of the moved volume is 99 %. */
@@ -26,14 +26,19 @@ export function panelVolumeImpedance(
   if (stiffness === 0) return complex(0, omega * surfaceMass);
   const speed = Math.sqrt(stiffness / surfaceMass);
   const raise = edgeFactor(a, b, edges);
-  let mobility = complex(0);
+  let re = 0;
+  let im = 0;
   for (let m = 1; m <= highestOrder; m += 2) {
     for (let n = 1; n <= highestOrder; n += 2) {
       const modal = (2 * Math.PI * modeFrequency(speed, a, b, m, n) * raise) ** 2;
       const share = 64 / (Math.PI ** 4 * m * m * n * n);
-      const denominator = complex(surfaceMass * (modal - omega * omega), surfaceMass * modal * lossFactor);
-      mobility = add(mobility, divide(complex(0, omega * share), denominator));
+      // j omega share over (x + j y).
+      const x = surfaceMass * (modal - omega * omega);
+      const y = surfaceMass * modal * lossFactor;
+      const scale = (omega * share) / (x * x + y * y);
+      re += scale * y;
+      im += scale * x;
     }
   }
-  return divide(complex(1), mobility);
+  return divide(complex(1), complex(re, im));
 }
