@@ -105,7 +105,7 @@ function assessedQuietly(
 }
 
 /** Errors and warnings with files named as the user does; hints, such as a default that is used, stand in the report. */
-function shownProblems(checked: CheckResult, { shownAs }: Workspace): readonly Problem[] {
+export function shownProblems(checked: CheckResult, { shownAs }: Workspace): readonly Problem[] {
   const shown = (range: SourceRange): SourceRange => ({ ...range, file: shownAs(range.file) });
   return checked.problems
     .filter(({ severity }) => severity !== 'hint')
@@ -118,13 +118,17 @@ function shownProblems(checked: CheckResult, { shownAs }: Workspace): readonly P
 /** More are not read; the first of them are the likely cause of the rest. */
 const mostProblems = 50;
 
-function problemsText(problems: readonly Problem[], texts: ReadonlyMap<string, string>, style: TextStyle): string {
+export function problemsText(
+  problems: readonly Problem[],
+  texts: ReadonlyMap<string, string>,
+  style: TextStyle,
+): string {
   if (problems.length === 0) return '';
   const more = problems.length - mostProblems;
   return `${renderProblems(problems.slice(0, mostProblems), texts, style)}${more > 0 ? `\n… and ${more} more\n` : ''}\n`;
 }
 
-function chooseSpec(
+export function chooseSpec(
   spec: BoothSpec,
   variant: string | undefined,
   place: string,
@@ -149,7 +153,7 @@ function chooseSpec(
 }
 
 /** A text that describes nothing was hardly what was meant to be checked. */
-const grave = (problem: Problem) => problem.severity === 'error' || problem.id === 'empty-file';
+export const grave = (problem: Problem) => problem.severity === 'error' || problem.id === 'empty-file';
 
 function verdictOf(result: ResultDocument, problems: readonly Problem[]): ExitCode {
   const failed = result.requirements.some(({ verdict }) => verdict !== 'met');

@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { checkCommand } from './check-command.js';
 import { type ExitCode, exitCode } from './exit-code.js';
 import { formatCommand } from './format-command.js';
+import { type PartsFormat, partsCommand } from './parts-command.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
 
@@ -46,6 +47,29 @@ ${exitCodesHelp}`,
     )
     .action((specs: string[], options: { format: 'text' | 'json'; variant?: string; full?: boolean }) => {
       answer = checkCommand(specs, options, terminal);
+    });
+
+  program
+    .command('parts')
+    .description('list panels, cuts, layouts of sheets and lengths, what to buy and what to seal')
+    .argument('<SPEC>', 'booth specification')
+    .addOption(
+      new Option('--format <FORMAT>', 'text for the workshop, the cut list as CSV, or everything as JSON')
+        .choices(['text', 'csv', 'json'])
+        .default('text'),
+    )
+    .option('--variant <NAME>', 'work out this variant in place of the base')
+    .addHelpText(
+      'after',
+      `
+The list goes to standard output, problems of the text to standard error. Panels and cuts need \`panels\` in the booth.
+Exit codes:
+  0  the parts are listed and the text has no error
+  1  the text has an error, or no booth could be worked out
+  2  the command was called wrongly, or the file is missing, unreadable, too large or no text`,
+    )
+    .action((spec: string, options: { format: PartsFormat; variant?: string }) => {
+      answer = partsCommand(spec, options, terminal);
     });
 
   program

@@ -32,6 +32,8 @@ export { formatDifference, formatQuantity } from './numbers/format-quantity.js';
 export { type PathShare, pathShares } from './numbers/path-shares.js';
 export { requirementName, verdictText } from './numbers/requirement-words.js';
 export { tradeForm } from './numbers/trade-form.js';
+export { partsCsv } from './parts/parts-csv.js';
+export { renderPartsText } from './parts/render-parts-text.js';
 export { lineAndColumn, type TextPlace } from './text/line-and-column.js';
 export { printable } from './text/printable.js';
 export { renderCheckText } from './text/render-check-text.js';

@@ -90,7 +90,10 @@ function usesOf(owner: string, layers: readonly AssemblyLayer[], area: number): 
   });
 }
 
-/** Fibre, cloth and coverings are cut with a knife and sold by the square metre; everything else comes in boards. */
+/**
+ * Whether it is bought by the square metre and cut with a knife: fibre, cloth, coverings, limp mats and timber laid flat,
+ * unless the text says in what sheets it is sold.
+ */
 export function isSoft(material: Material): boolean {
-  return material.kind === 'porous' || material.kind === 'cloth' || material.kind === 'covering';
+  return material.kind !== 'panel' && material.sheet === undefined;
 }

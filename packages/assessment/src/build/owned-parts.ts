@@ -28,7 +28,10 @@ export function openingPieces(
     ...booth.windows.map((window, index) => ({
       owner: `window ${window.name}`,
       mark: `W${index + 1}`,
-      pieces: sized(window.pane.layers, window.size),
+      // A pane is bought cut to size.
+      pieces: sized(window.pane.layers, window.size).map(
+        (piece): Piece => (piece.form === 'sheet' ? { ...piece, form: 'soft' } : piece),
+      ),
     })),
   ];
 }

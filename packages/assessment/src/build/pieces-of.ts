@@ -1,4 +1,5 @@
 import type { AssemblyLayer, FrameLayer, MaterialLayer } from '@boothwright/language';
+import { isSoft } from './area-uses.js';
 import { frameMembers, type Hollow } from './frame-members.js';
 import type { Piece } from './piece.js';
 
@@ -50,11 +51,10 @@ function sheetRectangles(width: number, height: number, openings: readonly Hollo
 
 function sheetPiece(layer: MaterialLayer, index: number, size: Rectangle, use: 'sheet' | 'fill'): Piece {
   const { material, thickness, surfaceMass } = layer;
-  const soft = material.kind === 'porous' || material.kind === 'cloth' || material.kind === 'covering';
   return {
     use,
     material,
-    form: soft ? 'soft' : 'sheet',
+    form: isSoft(material) ? 'soft' : 'sheet',
     widthM: size.width,
     lengthM: size.height,
     thicknessM: thickness?.value ?? material.thickness?.value,

@@ -78,6 +78,8 @@ const sortings: readonly ((a: Rect, b: Rect) => number)[] = [
   (a, b) => b.width * b.height - a.width * a.height || b.height - a.height,
   (a, b) => Math.min(b.width, b.height) - Math.min(a.width, a.height) || b.width * b.height - a.width * a.height,
   (a, b) => b.width - a.width || b.height - a.height,
+  (a, b) => Math.max(b.width, b.height) - Math.max(a.width, a.height) || b.width * b.height - a.width * a.height,
+  (a, b) => b.height - a.height || b.width - a.width,
 ];
 
 function isBetter(laid: readonly LaidSheet[], than: readonly LaidSheet[]): boolean {

@@ -17,7 +17,10 @@ export function shoppingOf(booth: Booth, rows: readonly StockRow[], budget: Budg
   const stock = rows.map((row) => stockResult(row, items));
   const checks = itemChecks(rows, stock, items);
   const reserve = budget?.reserve.value ?? 0;
-  const covering = new Set(items.filter((item) => rows.some((row) => covers(item, row))));
+  // An item whose unit the need cannot be turned into stays as typed.
+  const covering = new Set(
+    items.filter((item) => rows.some((row, index) => covers(item, row) && stock[index]?.cost !== null)),
+  );
   const others = items.filter((item) => !covering.has(item)).map(sumOf);
   const counted = [...stock.flatMap(({ cost }) => (cost === null ? [] : [cost])), ...others];
   const withReserve = (sums: readonly Money[]) =>
@@ -35,7 +38,7 @@ export function shoppingOf(booth: Booth, rows: readonly StockRow[], budget: Budg
         return { name: item.title ?? item.name, currency, amount, share: whole > 0 ? amount / whole : 0 };
       })
       .sort((a, b) => b.share - a.share || b.amount - a.amount),
-    withoutPrice: stock.filter(({ cost }) => cost === null).map(({ name }) => name),
+    withoutPrice: stock.filter(({ cost, items: own }) => cost === null && own.length === 0).map(({ name }) => name),
     leavesOut: leavesOut(booth, items),
   };
 }
@@ -93,12 +96,22 @@ export function amountOf({ form, net, parts, uses, sheets, lengths, material }: 
     const size = sheets.sheetWidthM * sheets.sheetHeightM;
     const more = Math.ceil(areaUsed / size - 1e-9);
     const atLeast = uses.length > 0 || sheets.tooBig.length > 0;
-    return { unit: 'sheet', quantity: sheets.sheets.length + more, atLeast, wasteShare: sheets.wasteShare };
+    return {
+      unit: 'sheet',
+      quantity: sheets.sheets.length + more,
+      atLeast,
+      wasteShare: uses.length > 0 ? null : sheets.wasteShare,
+    };
   }
   if (form === 'stick' && lengths !== undefined && lengths.why === null) {
     const more = Math.ceil(areaUsed / lengths.stockLengthM - 1e-9);
     const atLeast = uses.length > 0 || lengths.tooLong.length > 0;
-    return { unit: 'length', quantity: lengths.lengths + more, atLeast, wasteShare: lengths.wasteShare };
+    return {
+      unit: 'length',
+      quantity: lengths.lengths + more,
+      atLeast,
+      wasteShare: uses.length > 0 ? null : lengths.wasteShare,
+    };
   }
   const size = material.sheet === undefined ? 0 : material.sheet.width.value * material.sheet.height.value;
   if (form === 'sheet' && size > 0)

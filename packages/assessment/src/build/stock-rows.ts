@@ -43,6 +43,8 @@ export function stockRows(
   budget: Budget | undefined,
   memo: Memo,
 ): StockRow[] {
+  // Where only doors and windows come in pieces, no size is assumed: a layout of so little would mislead.
+  const whole = division.why === null;
   const kerf = budget?.kerf.value ?? assumedKerf;
   const uses = [...(division.why === null ? [] : faceUses(booth)), ...liningUses(booth)];
   const kinds = new Map<string, { material: Material; form: StockRow['form']; parts: OwnedPart[]; uses: AreaUse[] }>();
@@ -66,8 +68,14 @@ export function stockRows(
       massKg: masses.includes(null) ? null : masses.reduce((sum: number, mass) => sum + (mass as number), 0),
       parts: own,
       uses: areas,
-      sheets: form === 'sheet' && own.length > 0 ? sheetLayout(name, material, own, kerf, memo) : undefined,
-      lengths: form === 'stick' && own.length > 0 ? lengthLayout(name, material, own, kerf, memo) : undefined,
+      sheets:
+        form === 'sheet' && own.length > 0 && (whole || material.sheet !== undefined)
+          ? sheetLayout(name, material, own, kerf, memo)
+          : undefined,
+      lengths:
+        form === 'stick' && own.length > 0 && (whole || material.stockLength !== undefined)
+          ? lengthLayout(name, material, own, kerf, memo)
+          : undefined,
     };
   });
 }

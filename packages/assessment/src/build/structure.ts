@@ -10,8 +10,7 @@ import type { MassPart } from './mass.js';
 const walls = ['front', 'back', 'left', 'right'] as const;
 
 /** Sentence beside every load. */
-export const notACheck =
-  'Show these figures to a qualified person: this is not a check of the floor, whose joists, span and state nobody knows here.';
+export const notACheck = 'Show this to a qualified person: it is not a check of the floor.';
 
 /**
  * Loads where they act. Line load of a wall: (wall + its doors, windows and lining + its share of the roof with lining) x g
@@ -70,7 +69,7 @@ function joistWords(lines: StructureResult['lineLoads'], site: Site | undefined)
   if (site?.joists === undefined) {
     return site?.floor?.kind.value === 'concrete'
       ? null
-      : 'The text does not say which way the joists run, and it matters: a wall along them can stand on a single one.';
+      : 'The text does not say which way the joists run: a wall along them can stand on one.';
   }
   const along = lines.filter(({ joists }) => joists === 'along');
   const across = lines.filter(({ joists }) => joists === 'across');
