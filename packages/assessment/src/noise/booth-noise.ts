@@ -82,6 +82,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
     booth.microphone === undefined || session === undefined
       ? null
       : roomTone(mix.atMicrophone, mix.halfWidth, booth.microphone, session, bandModels);
+  const worstTone = tone(mixes[worst] as NoiseMix);
   const shared: Omit<Noise, 'bySource' | 'total' | 'roomTone' | 'notPredicted'> = {
     equipment,
     fan: own.fan,
@@ -96,7 +97,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
         fan: sounds.fan,
         airInDucts: sounds.airInDucts,
         total: levelTotals(mix.total, mix.halfWidth, `everything airborne with the fan ${each}`),
-        roomToneDbFS: tone(mix)?.dBFS ?? null,
+        roomToneDbFS: (each === setting ? worstTone : tone(mix))?.dBFS ?? null,
       };
     }),
     mounts,
@@ -107,7 +108,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
       ...shared,
       bySource,
       total: levelTotals(mix.total, mix.halfWidth, totalBasis(hours, present, site)),
-      roomTone: tone(mix),
+      roomTone: mix === mixes[worst] ? worstTone : tone(mix),
       notPredicted: missing.filter(({ kind, range }) =>
         kind === 'structure' ? present.some((index) => sources[index]?.range.from === range.from) : true,
       ),

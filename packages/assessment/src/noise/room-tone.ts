@@ -48,8 +48,17 @@ export function roomTone(
   const own = microphone.selfNoise?.value.decibels;
   const ownUnweighted = own === undefined ? null : microphoneSelfNoiseTotal(own, selfNoiseShape);
   const room = roomAtCapsule(inside, rejection);
+  const voices = new Map<string, number | null>();
+  const voiceOf = (weighting: 'A' | 'Z', filter: number | null) => {
+    const key = `${weighting} ${filter}`;
+    const known = voices.get(key);
+    if (known !== undefined) return known;
+    const level = voiceAtCapsule(microphone, session, weighting, filter);
+    voices.set(key, level);
+    return level;
+  };
   const chain = (levels: ByBand, weighting: 'A' | 'Z', filter: number | null) => {
-    const voice = voiceAtCapsule(microphone, session, weighting, filter);
+    const voice = voiceOf(weighting, filter);
     const roomLevel = weightedTotal(afterHighPass(levels, filter), weighting);
     if (voice === null || roomLevel === null) return null;
     const self = weighting === 'A' ? (own ?? null) : ownUnweighted;
