@@ -1,6 +1,7 @@
 import { thirdOctaveBands } from '@boothwright/acoustics';
 import type { AssemblyLayer, BoothSpec, Material } from '@boothwright/language';
 import { openFaces } from './booth/geometry.js';
+import { liesOnFloor } from './booth/lies-on-floor.js';
 import { hertz } from './text/hertz.js';
 import { joined } from './text/joined.js';
 import { boothUnread } from './unread/booth-unread.js';
@@ -42,6 +43,12 @@ export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> 
   if (onTheFloor.length > 0) {
     sentences.push(
       `The floor of ${joined(onTheFloor)} is not described: it is taken as the hard floor of the building, through which no airborne sound is counted.`,
+    );
+  }
+  const flat = readable.filter(liesOnFloor).map((booth) => booth.name);
+  if (flat.length > 0) {
+    sentences.push(
+      `The floor of ${joined(flat)} lies on the floor of the building, without air beneath: no airborne sound is counted through it.`,
     );
   }
   for (const booth of readable) {

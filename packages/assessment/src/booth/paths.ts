@@ -4,6 +4,7 @@ import type { Memo } from '../memo/memo.js';
 import type { BoothPath } from './booth-path.js';
 import { facePath } from './face-path.js';
 import { faceNames } from './geometry.js';
+import { liesOnFloor } from './lies-on-floor.js';
 import { doorSealPaths } from './openings/door-seal-paths.js';
 import { holePath } from './openings/hole-path.js';
 import { sheetPath } from './openings/sheet-path.js';
@@ -13,7 +14,9 @@ import { ventPath } from './openings/vent-path.js';
 /** Every way in, in a fixed order: faces, doors with their seals, windows, vents, slits, holes. */
 export function pathsOf(booth: Booth, air: Air, memo: Memo): BoothPath[] {
   return [
-    ...faceNames.map((face) => facePath(booth, face, air, memo)),
+    ...faceNames
+      .filter((face) => face !== 'floor' || !liesOnFloor(booth))
+      .map((face) => facePath(booth, face, air, memo)),
     ...booth.doors.flatMap((door) => [
       sheetPath(door, 'door', door.leaf, air, memo),
       ...doorSealPaths(door, air, memo),
