@@ -16,7 +16,7 @@ export interface Co2Chart {
   readonly size?: ChartSize;
 }
 
-const mostPoints = 31;
+const mostPoints = 21;
 
 /** Evenly thinned, first and last point kept, so that a long session stays a small picture. */
 function thinned(curve: AirCurve): { readonly minutes: readonly number[]; readonly ppm: readonly number[] } {
@@ -29,10 +29,18 @@ function thinned(curve: AirCurve): { readonly minutes: readonly number[]; readon
   };
 }
 
-/** CO2 against time, fan on and off. */
+const looks: Readonly<Record<AirCurve['setting'], { readonly colour: string; readonly dash: string | undefined }>> = {
+  high: { colour: palette.blue, dash: undefined },
+  low: { colour: palette.green, dash: '2 2' },
+  off: { colour: palette.purple, dash: '7 3' },
+};
+
+/** CO2 against time, fan off, low and high. */
 export function chartCo2(chart: Co2Chart): string {
   const size = chart.size ?? hoverSize;
-  const curves = [chart.air.fanOn, chart.air.fanOff].filter((curve): curve is AirCurve => curve !== null);
+  const curves = [chart.air.fanHigh, chart.air.fanLow, chart.air.fanOff].filter(
+    (curve): curve is AirCurve => curve !== null,
+  );
   const end = Math.max(1, ...curves.flatMap((curve) => curve.minutes));
   const scale = scaleLinear()
     .domain([0, end])
@@ -47,12 +55,12 @@ export function chartCo2(chart: Co2Chart): string {
   const lines = curves.map((curve) => {
     const { minutes, ppm } = thinned(curve);
     return svgElement('path', {
-      class: `fan-${curve.fan}`,
+      class: `fan-${curve.setting}`,
       d: linePath(minutes, ppm, x, y),
       fill: 'none',
-      stroke: curve.fan === 'on' ? palette.blue : palette.purple,
+      stroke: looks[curve.setting].colour,
       'stroke-width': 2,
-      'stroke-dasharray': curve.fan === 'on' ? undefined : '7 3',
+      'stroke-dasharray': looks[curve.setting].dash,
       'data-minutes': dataList(minutes),
       'data-values': dataList(ppm.map(Math.round)),
     });
@@ -69,9 +77,8 @@ export function chartCo2(chart: Co2Chart): string {
         });
   const names = [
     ...curves.map((curve) => ({
-      label: `fan ${curve.fan}`,
-      colour: curve.fan === 'on' ? palette.blue : palette.purple,
-      dash: curve.fan === 'on' ? undefined : '7 3',
+      label: `fan ${curve.setting}`,
+      ...looks[curve.setting],
     })),
     ...(chart.limitPpm === undefined
       ? []

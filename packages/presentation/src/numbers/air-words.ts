@@ -1,5 +1,5 @@
-import type { AirCurve, AirResult } from '@boothwright/assessment';
-import { formatNumber } from './format-number.js';
+import type { AirCurve, AirResult, TakesResult, VentilationResult } from '@boothwright/assessment';
+import { formatFigures, formatNumber } from './format-number.js';
 import { formatQuantity } from './format-quantity.js';
 
 /** Minutes as a performer reads them: `12 min`, `3 h 20 min`, `never within 24 h`. */
@@ -14,11 +14,11 @@ export function minutesText(minutes: number | null): string {
 
 /** One sentence per state of the fan: the level at the end of the session and the minutes to the levels that matter. */
 export function airSentences(air: AirResult): readonly string[] {
-  const curves = [air.fanOn, air.fanOff].filter((curve): curve is AirCurve => curve !== null);
+  const curves = [air.fanHigh, air.fanLow, air.fanOff].filter((curve): curve is AirCurve => curve !== null);
   return curves.map((curve) => {
     const flow = curve.flowM3PerS > 0 ? ` (${formatNumber(curve.flowM3PerS * 1000, 1)} L/s)` : '';
     return (
-      `fan ${curve.fan}${flow}: ${formatQuantity(curve.endPpm, 'ppm')} after ${formatNumber(air.sessionMinutes)} min, ` +
+      `fan ${curve.setting}${flow}: ${formatQuantity(curve.endPpm, 'ppm')} after ${formatNumber(air.sessionMinutes)} min, ` +
       `1000 ppm ${timeTo(curve, '1000')}, 1500 ppm ${timeTo(curve, '1500')}, 2500 ppm ${timeTo(curve, '2500')}`
     );
   });
@@ -27,4 +27,35 @@ export function airSentences(air: AirResult): readonly string[] {
 function timeTo(curve: AirCurve, level: '1000' | '1500' | '2500'): string {
   const minutes = curve.minutesTo[level];
   return minutes === null || minutes <= 0 ? minutesText(minutes) : `after ${minutesText(minutes)}`;
+}
+
+/** What the fan must give, or gives, at the setting that is judged; why nothing is known otherwise. */
+export function pressureSentence(ventilation: VentilationResult, judged: AirResult['judged']): string | undefined {
+  const flow = judged === 'low' ? ventilation.low : ventilation.high;
+  if (flow === null) return undefined;
+  const notes = flow.notes.length === 0 ? '' : ` (${flow.notes.join('; ')})`;
+  if (flow.flowM3PerS === null || flow.neededPa === null) return `Flow not known${notes}`;
+  const at = `${formatNumber(flow.flowM3PerS * 1000, 1)} L/s`;
+  const pressure = `${formatFigures(flow.neededPa, 2)} Pa`;
+  return flow.givenPa === null
+    ? `Your fan must give ${pressure} at ${at}: ask for its curve${notes}`
+    : `By its curve the fan moves ${at} against ${pressure}${notes}`;
+}
+
+/** Takes and rests: the peak that comes back, and how long a take may be. */
+export function takesSentences(takes: TakesResult | null): string | undefined {
+  if (takes === null) return undefined;
+  const cycle = `${formatNumber(takes.takeMinutes)} min takes, fan ${takes.fanInTake}, ${formatNumber(takes.restMinutes)} min rests with the door open`;
+  const peak =
+    takes.repeatingPeakPpm === null
+      ? `CO₂ climbs on from take to take, ${formatQuantity(takes.lastPeakPpm, 'ppm')} at the end of the last`
+      : `CO₂ comes back to ${formatQuantity(takes.repeatingPeakPpm, 'ppm')} at the end of each`;
+  const longest = takes.longestTakeMinutes['1000'];
+  const most =
+    longest === 0
+      ? 'no take keeps 1000 ppm'
+      : longest >= 240
+        ? 'takes of hours keep 1000 ppm'
+        : `takes up to ${longest} min keep 1000 ppm`;
+  return `${cycle}: ${peak}; ${most}`;
 }

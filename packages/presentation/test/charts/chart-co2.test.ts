@@ -5,11 +5,12 @@ import { readSvg } from './read-svg.js';
 
 const air = alcove.air!;
 
-test('chartCo2(chart) carries both curves, thinned, with first and last point kept', () => {
+test('chartCo2(chart) carries a curve for each setting, thinned, with first and last point kept', () => {
   const { series } = readSvg(chartCo2({ title: 'CO₂', description: 'd', air, limitPpm: 1000 }));
-  const on = (series['fan-on'] ?? '').split(',').map(Number);
-  expect(on).toHaveLength(31);
+  const on = (series['fan-high'] ?? '').split(',').map(Number);
+  expect(on).toHaveLength(21);
   expect([on[0], on.at(-1)]).toEqual([600, 1155]);
+  expect((series['fan-low'] ?? '').split(',').at(-1)).toBe('1500');
   expect((series['fan-off'] ?? '').split(',').at(-1)).toBe('9000');
   expect(series.limit).toBe('1000');
 });
@@ -21,7 +22,10 @@ test('chartCo2(chart) stays below 4 kB', () => {
 });
 
 test('chartCo2(chart) without a fan shows one curve', () => {
-  expect(Object.keys(readSvg(chartCo2({ title: 't', description: 'd', air: { ...air, fanOn: null } })).series)).toEqual(
-    ['fan-off'],
-  );
+  expect(
+    Object.keys(
+      readSvg(chartCo2({ title: 't', description: 'd', air: { ...air, fanOn: null, fanLow: null, fanHigh: null } }))
+        .series,
+    ),
+  ).toEqual(['fan-off']);
 });
