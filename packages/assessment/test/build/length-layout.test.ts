@@ -78,12 +78,12 @@ describe('layOutLengths(pieces, stock, kerf)', () => {
   });
 
   it('finds what filling one length after the other misses', () => {
-    // The longest first leaves 6 + 5, 4 + 4, 3 + 3 and a fourth for nothing: 6+4, 5+3, 4+3 ... of 10 is possible in three.
-    const pieces = [0.5, 0.4, 0.4, 0.3, 0.3, 0.3, 0.2];
-    // 2.4 m in all; lengths of 0.8 m without kerf: 5 + 3, 4 + 4 and 3 + 3 + 2.
-    const laid = layOutLengths(pieces, 0.8, 0);
-    expect(laid.lengths).toBe(3);
-    expect(problemsOf(laid, pieces, 0.8, 0)).toEqual([]);
+    // The longest first: 11 + 11, 9 + 8 + 5 and 3 alone. In tenths of a metre 11 + 8 + 5 = 24 and 11 + 9 + 3 = 23.
+    const pieces = [1.1, 1.1, 0.9, 0.8, 0.5, 0.3];
+    const laid = layOutLengths(pieces, stock, 0);
+    expect(laid.lengths).toBe(2);
+    expect(laid.leastLengths).toBe(2);
+    expect(problemsOf(laid, pieces, stock, 0)).toEqual([]);
   });
 
   it('names what is longer than any length', () => {
