@@ -53,6 +53,9 @@ describe('the grammar', () => {
     ['12 x 5', ['12']],
     ['200 mm;', ['200', 'mm']],
     ['2.10 m x 3 m', ['2.10', 'm']],
+    ['6 turns leg 250 mm', ['6']],
+    ['hours 22:30 to 6:00', ['22:30']],
+    ['for osb 12 mm 7 at', ['12', 'mm']],
   ])('paints numbers as the trade writes them: %s', (text, words) => {
     expect(painted(text, 'quantity')).toEqual(words);
   });
