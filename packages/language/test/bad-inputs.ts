@@ -309,4 +309,34 @@ export const badInputs: readonly BadInput[] = [
       'let gap = 3 mm\nvariant v { gap = 4 mm }\nvariant w { box.contents = 30 kg }\nvariant u { box.a.run = 2 m }\nvariant t { box.a.fan = 12 L/s }\n',
     ),
   },
+  // surroundings and hours
+  { what: 'an hour that no day has', files: site('noise tram 60 dBA like pink { hours 25:00 to 6:00 }') },
+  { what: 'minutes that no hour has', files: site('noise tram 60 dBA like pink { hours 6:70 to 8:00 }') },
+  { what: 'an hour with a unit', files: site('noise tram 60 dBA like pink { hours 6 h to 8 h }') },
+  { what: 'an hour of half a day', files: session('starts 1:30 pm') },
+  { what: 'hours with a dash', files: site('noise tram 60 dBA like pink { hours 06:00-22:00 }') },
+  { what: 'a neighbour with nothing between', files: site('neighbour nursery above { area 11 m2 }') },
+  {
+    what: 'a misspelt neighbour',
+    files: `${site('neighbour nursery above { loss octave 125 Hz 30 dB }')}require voice-outside <= 27 dBA in nursry\n`,
+  },
+  {
+    what: 'a neighbour where there is none',
+    files: 'require voice-outside <= 27 dBA in nursery\n',
+  },
+  { what: 'a neighbour on no side', files: site('neighbour flat next { loss octave 125 Hz 30 dB }') },
+  {
+    what: 'two passages of one name',
+    files: site('passage stair { width 0.8 m }\n  passage stair { width 0.9 m }'),
+  },
+  { what: 'a passage that nobody passes', files: site('passage stair { width 80 mm }') },
+  {
+    what: 'an obstacle outside the room',
+    files: site('room 4 m x 3 m x 2.4 m\n  obstacle pipe at 0 m, 0 m, 2.35 m { size 4 m x 80 mm x 100 mm }'),
+  },
+  { what: 'a take longer than its session', files: session('length 20 min; take 30 min rest 5 min') },
+  { what: 'a rise in degrees Celsius', files: 'require temperature-rise <= 4 degC\n' },
+  { what: 'a ratio at no band', files: 'require decay-ratio <= 2\n' },
+  { what: 'an item of an unknown material', files: 'use catalog\nbudget { item a for obs 18 mm 7 at 38 EUR }\n' },
+  { what: 'an item without a price', files: 'budget { item a 7 }\n' },
 ];
