@@ -10,11 +10,13 @@ export { type AssemblyHoverContext, assemblyHover } from './hover/assembly-hover
 export { type BoothHoverContext, boothHover } from './hover/booth-hover.js';
 export { type AssumedDefault, defaultHover } from './hover/default-hover.js';
 export { defaultsWithin } from './hover/defaults-within.js';
+export { equipmentHover } from './hover/equipment-hover.js';
 export { evidenceText, originText } from './hover/evidence-text.js';
 export type { HoverContext } from './hover/hover-context.js';
 export { keywordHover } from './hover/keyword-hover.js';
 export { code, escapeMarkdown } from './hover/markdown.js';
 export { materialHover } from './hover/material-hover.js';
+export { neighbourHover } from './hover/neighbour-hover.js';
 export { openingHover } from './hover/opening-hover.js';
 export { requirementHover } from './hover/requirement-hover.js';
 export { type SourceHoverContext, sourceHover } from './hover/source-hover.js';

@@ -101,6 +101,13 @@ function figuresOf({ assemblies, booths }: Pick<Results, 'assemblies' | 'booths'
     const worst = loudestBand(noise.total.byBand);
     put(`${name}: loudest band inside`, worst?.level ?? null, worst === null ? 'dB' : `dB at ${hertz(worst.hz)}`);
     put(`${name}: voice outside`, voiceOutside?.dBA?.value ?? null, 'dBA');
+    for (const { place, session } of booth.voiceAt) {
+      if (place !== null) put(`${name}: voice in ${place}`, session?.dBA?.value ?? null, 'dBA');
+    }
+    for (const { text, hoursMet } of noise.hours?.requirements ?? []) {
+      put(`${name}: hours of the day that meet ${text.replace(/^require /, '')}`, hoursMet, 'h');
+    }
+    put(`${name}: swings on its mounts at`, noise.mounts?.naturalHz ?? null, 'Hz');
     put(`${name}: CO2 at the end of the session`, (air?.fanOn ?? air?.fanOff)?.endPpm ?? null, 'ppm');
     put(`${name}: mass`, build.massKg, 'kg');
     put(`${name}: floor load`, build.floorLoadPa / 1000, 'kPa');

@@ -35,6 +35,8 @@ export function boothHover(name: string, booth: BoothResult, context: BoothHover
     ),
     voiceOutside &&
       `Voice (${escapeMarkdown(voiceOutside.effort)}) outside, ${escapeMarkdown(voiceOutside.where)}: ${totalsText(voiceOutside)}`,
+    neighboursLine(booth),
+    noise.hours && hoursLine(noise.hours),
     `Inside ${size(geometry.insideM)} (usable ${size(geometry.usableM)}), ${formatFigures(geometry.volumeM3)} m³ · first mode ${formatFrequency(booth.firstModeHz)} · statistical above ${formatFrequency(booth.schroederHz)}`,
     `${formatQuantity(build.massKg, 'kg')} empty, ${formatQuantity(build.loadedMassKg, 'kg')} in use, ${formatQuantity(build.floorLoadPa, 'Pa')} on ${formatFigures(build.footprintM2)} m²` +
       (build.cost
@@ -44,6 +46,20 @@ export function boothHover(name: string, booth: BoothResult, context: BoothHover
     requirements.length > 0 &&
       bullets(requirements.map((requirement) => `${code(requirementName(requirement))} ${verdictText(requirement)}`)),
   );
+}
+
+/** The voice at every neighbour, at the effort of the session. */
+function neighboursLine({ voiceAt }: BoothResult): string | undefined {
+  const places = voiceAt.filter(({ place, session }) => place !== null && session !== null);
+  if (places.length === 0) return undefined;
+  return places
+    .map(({ title, session }) => `${escapeMarkdown(title)}: ${rangedText(session?.dBA ?? null, 'dBA')}`)
+    .join(' · ');
+}
+
+function hoursLine({ requirements, session }: NonNullable<BoothResult['noise']['hours']>): string | undefined {
+  const words = [...requirements.map((each) => each.words), ...(session === null ? [] : [session.words])];
+  return words.length === 0 ? undefined : escapeMarkdown(words.join('; '));
 }
 
 /** Where no formula holds there are single modes instead. */

@@ -6,8 +6,10 @@ import {
   assemblyHover,
   boothHover,
   defaultHover,
+  equipmentHover,
   keywordHover,
   materialHover,
+  neighbourHover,
   openingHover,
   requirementHover,
   sourceHover,
@@ -101,6 +103,19 @@ describe('hover texts', () => {
     );
     expect(html).not.toMatch(/<img src="?x|<a |<strong>c/);
   });
+});
+
+test('neighbourHover(name, ...) tells every effort, or what the text lacks', () => {
+  const nursery = neighbourHover('nursery', 'alcove', alcove);
+  expect(nursery).toContain('| full shout | 89 dBA | 26 dBA (20 to 32) |');
+  expect(nursery).toContain('normal, yours');
+  expect(neighbourHover('yard', 'alcove', alcove)).toContain('the text must say');
+  expect(neighbourHover('nobody', 'alcove', alcove)).toBeUndefined();
+});
+
+test('equipmentHover(name, booth) tells what is heard at the microphone', () => {
+  expect(equipmentHover('screen', alcove)).toContain('at the microphone, 0.60 m away: 19 dBA (16 to 22)');
+  expect(equipmentHover('nothing', alcove)).toBeUndefined();
 });
 
 test('openingHover(name, ...) and sourceHover(name, ...) have no answer for names that are not there', () => {

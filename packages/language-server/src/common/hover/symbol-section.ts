@@ -4,9 +4,11 @@ import {
   assemblyHover,
   boothHover,
   code,
+  equipmentHover,
   escapeMarkdown,
   formatFigures,
   materialHover,
+  neighbourHover,
   openingHover,
   sourceHover,
 } from '@boothwright/presentation';
@@ -22,6 +24,8 @@ const hasResults: readonly string[] = [
   'vent',
   'slit',
   'hole',
+  'equipment',
+  'neighbour',
   'variant',
 ];
 
@@ -76,6 +80,15 @@ function resultOf(results: ResultDocument, symbol: SymbolEntry): string | undefi
     case 'hole': {
       const booth = symbol.container === undefined ? undefined : results.booths[symbol.container];
       return booth && openingHover(name, symbol.container!, booth, context);
+    }
+    case 'neighbour':
+      return booths
+        .map(([boothName, booth]) => neighbourHover(name, boothName, booth))
+        .filter((part) => part !== undefined)
+        .join('\n\n');
+    case 'equipment': {
+      const booth = symbol.container === undefined ? undefined : results.booths[symbol.container];
+      return booth && equipmentHover(name, booth);
     }
     case 'variant':
       return variantChanges(results, name);
