@@ -41,6 +41,22 @@ const expression = fc.letrec<{ value: string }>((tie) => ({
   ),
 })).value;
 
+const clock = fc.constantFrom(
+  '06:00',
+  '6:00',
+  '22:30',
+  '24:00',
+  '25:00',
+  '6:70',
+  '6:5',
+  '6 h',
+  '6 pm',
+  '6:30 pm',
+  '1:2:3',
+  ':30',
+  '6:',
+);
+
 /** Text for one part of a line as the vocabulary has it, mostly right. */
 function part(of: Part): fc.Arbitrary<string> {
   switch (of.kind) {
@@ -75,6 +91,22 @@ function part(of: Part): fc.Arbitrary<string> {
           ),
         )
         .map(([grid, list]) => `${grid} ${list.join(', ')}`);
+    case 'clock':
+      return clock;
+    case 'hours':
+      return fc
+        .array(
+          fc.tuple(clock, fc.constantFrom(' to ', ' to ', ' to ', '-', ' '), clock).map((words) => words.join('')),
+          { minLength: 1, maxLength: 3 },
+        )
+        .map((spans) => spans.join(', '));
+    case 'pairs':
+      return fc
+        .array(
+          fc.tuple(quantity, quantity).map((pair) => pair.join(' ')),
+          { minLength: 1, maxLength: 4 },
+        )
+        .map((points) => points.join(', '));
     case 'price':
       return fc.constantFrom('7.50 EUR per m2', '3 USD', '4', '5 EUR per');
     case 'nominal':
