@@ -1,4 +1,4 @@
-import type { TextRange } from './result-document.js';
+import type { TextRange } from './result-values.js';
 
 /** At which setting the fans run. */
 export type FanSettingOfAir = 'off' | 'low' | 'high';

@@ -1,4 +1,4 @@
-import type { TextRange } from './result-document.js';
+import type { TextRange } from './result-values.js';
 
 /** `upright` stands on its short edge, `on-its-side` on its long edge; the last three are held at `angleDeg` out of upright. */
 export type PanelPose = 'upright' | 'on-its-side' | 'flat' | 'tilted' | 'leaning' | 'leaning-on-its-side';

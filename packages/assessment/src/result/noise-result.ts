@@ -1,4 +1,4 @@
-import type { ByBand, LevelTotals, Ranged, TextRange, Verdict } from './result-document.js';
+import type { ByBand, LevelTotals, Ranged, TextRange, Verdict } from './result-values.js';
 
 /** How the fans run. */
 export type FanSettingName = 'off' | 'low' | 'high';

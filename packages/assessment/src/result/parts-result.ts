@@ -1,4 +1,4 @@
-import type { TextRange } from './result-document.js';
+import type { TextRange } from './result-values.js';
 
 /** A row of the cut list: pieces of one size for one panel, door or window. */
 export interface PartResult {

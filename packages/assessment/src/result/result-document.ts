@@ -18,7 +18,10 @@ import type {
   ShoppingResult,
   StructureResult,
 } from './parts-result.js';
+import type { ByBand, LevelTotals, Ranged, TextRange, Verdict } from './result-values.js';
 import type { VoiceAt } from './voice-result.js';
+
+export type { ByBand, LevelTotals, Ranged, TextRange, Verdict } from './result-values.js';
 
 /**
  * The result document: what `assess` returns and what `check --format json` prints.
@@ -42,22 +45,6 @@ export interface ResultDocument {
   /** What the prediction leaves out, in sentences. */
   readonly leavesOut: readonly string[];
   readonly variants: Readonly<Record<string, VariantResult>>;
-}
-
-export type ByBand = readonly (number | null)[];
-
-/** A predicted figure with its range; `basis` names what the range rests on. */
-export interface Ranged {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-  readonly basis: string;
-}
-
-export interface TextRange {
-  readonly file: string;
-  readonly from: number;
-  readonly to: number;
 }
 
 /** An error of the text, by the declaration that it stands in; `outside` is a line outside every declaration. */
@@ -134,13 +121,6 @@ export interface PathResult {
   readonly transmissionLossDb: readonly number[];
   /** What the source of the figures does not cover, in words; mostly empty. */
   readonly notes: readonly string[];
-}
-
-export interface LevelTotals {
-  readonly byBand: ByBand;
-  readonly dBA: Ranged | null;
-  readonly dBZ: Ranged | null;
-  readonly nc: { readonly value: number | null; readonly text: string; readonly governingHz: number | null } | null;
 }
 
 export interface BoothResult {
@@ -232,8 +212,6 @@ export interface BoothResult {
   /** Null where the text has neither a room nor a way in nor panels. */
   readonly moving: MovingResult | null;
 }
-
-export type Verdict = 'met' | 'missed' | 'not-assessed';
 
 export interface RequirementResult {
   readonly text: string;

@@ -1,4 +1,4 @@
-import type { LevelTotals, Ranged, TextRange } from './result-document.js';
+import type { LevelTotals, Ranged, TextRange } from './result-values.js';
 
 /** An effort of the standard, or the full shout of a performer. */
 export type VoiceEffort = 'casual' | 'normal' | 'raised' | 'loud' | 'shout' | 'full-shout';
