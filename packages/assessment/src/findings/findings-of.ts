@@ -3,16 +3,24 @@ import type { Finding } from '../result/result-document.js';
 import { boothUnread } from '../unread/booth-unread.js';
 import { cavityResonanceInBand } from './cavity-resonance-in-band.js';
 import { dbaPassesDbfsFails } from './dba-passes-dbfs-fails.js';
+import { fanSetsTheNoise } from './fan-sets-the-noise.js';
+import { fanTooWeak } from './fan-too-weak.js';
 import { fastAirInDuct } from './fast-air-in-duct.js';
 import { floorLoadOverLimit } from './floor-load-over-limit.js';
 import type { Found } from './found.js';
 import { headroomTooLow } from './headroom-too-low.js';
+import { heatBuildsUp } from './heat-builds-up.js';
 import { leakCapsWall } from './leak-caps-wall.js';
+import { listBuysTooFew } from './list-buys-too-few.js';
 import { moreAirNeeded } from './more-air-needed.js';
+import { movingFindings } from './moving-problems.js';
 import { noFreshAir } from './no-fresh-air.js';
+import { panelTooHeavy } from './panel-too-heavy.js';
+import { quieterHoursPass } from './quieter-hours-pass.js';
 import { ranked } from './ranked.js';
 import { ratingHidesLowFrequency } from './rating-hides-low-frequency.js';
 import { structureBorneLowSound } from './structure-borne-low-sound.js';
+import { takeTooLong } from './take-too-long.js';
 import { tallerThanTheRoom } from './taller-than-the-room.js';
 import { thirdLeaf } from './third-leaf.js';
 
@@ -26,6 +34,14 @@ export function findingsOf(context: JudgedContext): Finding[] {
   const findings: Found[] = [
     ...cavityResonanceInBand(context),
     ...dbaPassesDbfsFails(context),
+    ...fanSetsTheNoise(context),
+    ...fanTooWeak(readable),
+    ...heatBuildsUp(readable),
+    ...listBuysTooFew(readable),
+    ...movingFindings(readable),
+    ...panelTooHeavy(readable),
+    ...quieterHoursPass(context),
+    ...takeTooLong(readable),
     ...fastAirInDuct(context),
     ...floorLoadOverLimit(readable),
     ...headroomTooLow(readable),
