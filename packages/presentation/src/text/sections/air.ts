@@ -41,9 +41,9 @@ function settingsTable(air: AirResult): string {
   const rise = (setting: AirCurve['setting']) => air.heat?.bySetting.find((each) => each.setting === setting)?.endRiseK;
   return textTable(
     [
-      { head: 'fan' },
+      { head: 'CO₂, fan' },
       { head: 'flow', align: right },
-      { head: `CO₂ after ${formatNumber(air.sessionMinutes)} min`, align: right },
+      { head: `after ${formatNumber(air.sessionMinutes)} min`, align: right },
       { head: 'to 1000 ppm', align: right },
       { head: 'to 2500 ppm', align: right },
       { head: 'warmer by', align: right },
