@@ -50,6 +50,17 @@ export interface DuctPathLoss {
  * sound too; that is left out.
  */
 export function ductPathLoss(vent: Vent, air: Air): DuctPathLoss {
+  const known = losses.get(vent);
+  if (known?.air === air) return known.loss;
+  const loss = computedLoss(vent, air);
+  losses.set(vent, { air, loss });
+  return loss;
+}
+
+/** The way in, the fans and the table of vents ask for the same path within one assessment; a vent never changes. */
+const losses = new WeakMap<Vent, { readonly air: Air; readonly loss: DuctPathLoss }>();
+
+function computedLoss(vent: Vent, air: Air): DuctPathLoss {
   const run = lengthLoss(vent);
   const bend = bendLoss(vent, air);
   const bends = vent.bends.value;
