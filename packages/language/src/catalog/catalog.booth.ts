@@ -12,6 +12,7 @@ material birch-plywood "birch plywood" {
   modulus     9.58 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 3850 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
   poisson     0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
   loss-factor 0.05 from practice "as for softwood plywood in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
+  sheet       1.22 m x 2.44 m from practice "a size that many yards stock; yours may cut or sell others"
   source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
 }
 
@@ -21,6 +22,7 @@ material softwood-plywood "softwood (fir) plywood" {
   modulus     8.3 GPa
   poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
+  sheet       1.22 m x 2.44 m from practice "a size that many yards stock; yours may cut or sell others"
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 
@@ -30,6 +32,7 @@ material osb "oriented strand board" {
   modulus     3.55 GPa from derived "E = density x cL^2 x (1 - nu^2) with the effective cL = 2570 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
   poisson     0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
   loss-factor 0.05 from practice "as for other wood boards in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
+  sheet       1.22 m x 2.44 m from practice "a size that many yards stock; yours may cut or sell others"
   source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
 }
 
@@ -39,6 +42,7 @@ material mdf "medium density fibreboard" {
   modulus     3.7 GPa
   poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
+  sheet       1.22 m x 2.44 m from practice "a size that many yards stock; yours may cut or sell others"
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 
@@ -48,6 +52,7 @@ material particle-board "particle board, flooring grade" {
   modulus     2.8 GPa
   poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
+  sheet       1.22 m x 2.44 m from practice "a size that many yards stock; yours may cut or sell others"
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 
@@ -66,6 +71,7 @@ material hardboard "hardboard (compressed wood fibre)" {
   modulus     4.0 GPa
   poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
   loss-factor 0.05
+  sheet       1.22 m x 2.44 m from practice "a size that many yards stock; yours may cut or sell others"
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 
@@ -94,6 +100,7 @@ material gypsum-board "gypsum board" {
   modulus     2.1 GPa
   poisson     0.24
   loss-factor 0.05
+  sheet       1.2 m x 2.4 m from practice "a size that many yards stock; yours may cut or sell others"
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 
@@ -103,6 +110,7 @@ material gypsum-board-reinforced "gypsum board with glass fibre" {
   modulus     2.94 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 2010 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2"
   poisson     0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
   loss-factor 0.05 from practice "as for gypsum board in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
+  sheet       1.2 m x 2.4 m from practice "a size that many yards stock; yours may cut or sell others"
   source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
 }
 
@@ -293,12 +301,14 @@ material cork "cork sheet" {
 material softwood "softwood studs" {
   kind    lumber
   density 440 kg/m3
+  stock   2.4 m from practice "a length that many yards stock; yours may sell others"
   source  published "C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription"
 }
 
 material oak "oak studs" {
   kind    lumber
   density 630 kg/m3
+  stock   2.4 m from practice "a length that many yards stock; yours may sell others"
   source  published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 `;
