@@ -1,9 +1,9 @@
 import type { Booth, Face, Site } from '@boothwright/language';
 import { faceNames, outsideSize } from '../booth/geometry.js';
-import { genericDesignLoads } from '../cautions/floor-load.js';
 import type { StructureResult } from '../result/parts-result.js';
 import { decimals } from '../text/decimals.js';
 import { deckCarriesWalls } from './face-extents.js';
+import { genericDesignLoads } from './generic-design-loads.js';
 import { gravity } from './gravity.js';
 import type { MassPart } from './mass.js';
 

@@ -1,14 +1,8 @@
 import type { JudgedContext } from '../assessment-context.js';
+import { genericDesignLoads } from '../build/generic-design-loads.js';
 import type { Caution } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { caution } from './caution-for.js';
-
-/**
- * Uniform design loads that are often met in homes, kPa. 1.44 (30 psf) for bedrooms and 1.92 (40 psf) for other rooms
- * are quoted from discussions of North American codes, 1.5 for homes elsewhere from secondary pages; none was read in a
- * code. They are for comparison only.
- */
-export const genericDesignLoads = { bedroom: 1.44, homes: 1.5, otherRooms: 1.92 } as const;
 
 /** The booth presses harder than a common design load, or than the limit that the text states. */
 export function floorLoad({ spec, booths }: JudgedContext): Caution[] {

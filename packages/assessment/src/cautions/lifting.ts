@@ -1,11 +1,9 @@
 import type { JudgedContext } from '../assessment-context.js';
+import { onePersonMass } from '../build/one-person-mass.js';
 import type { Caution } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { joined } from '../text/joined.js';
 import { caution } from './caution-for.js';
-
-/** From here two people are the least, kg. Evidence: from memory of lifting guidance near 23 to 25 kg for one person. */
-export const onePersonMass = 25;
 
 /** Parts too heavy for one person. */
 export function lifting({ booths }: JudgedContext): Caution[] {

@@ -21,7 +21,7 @@ export function quieterHoursPass({ booths, requirements }: JudgedContext): Found
           range,
           message: `${booth.name}: \`${text}\` is met at ${joined(met)}`,
           explanation:
-            'The verdict is that of the loudest hour of the day. The sources with `hours` leave quieter ones, and working then costs nothing.',
+            'The verdict is that of the loudest hour of the session, or of the day when it does not say when it starts. Other hours are quieter, and working then costs nothing.',
           source:
             'The same prediction for every mix of sources that the day brings. docs/findings/quieter-hours-pass.md',
           fix: `Work at ${joined(met)}, or ask for less at the other hours.`,

@@ -1,4 +1,4 @@
-import { onePersonMass } from '../cautions/lifting.js';
+import { onePersonMass } from '../build/one-person-mass.js';
 import { sheetLength } from './practice.js';
 
 /**

@@ -10,7 +10,7 @@ import { airInDucts } from './air-in-ducts.js';
 import { equipmentHalfWidth, equipmentNoise } from './equipment.js';
 import { fanNoise, silentlyUnknownFans } from './fan.js';
 import { fanSettingsOf, sessionSetting, speedShare, ventsWithFan } from './fan-settings.js';
-import { type HourStates, hourStatesOf } from './hour-states.js';
+import { type HourStates, hourStatesOf, statesOfSession } from './hour-states.js';
 import { levelTotals } from './level-totals.js';
 import { mountsResult } from './mounts.js';
 import { loudestMix, type NoiseMix, noiseMix, type SoundInside } from './noise-mix.js';
@@ -50,7 +50,7 @@ export interface BoothNoise extends NoiseOfState {
   readonly hours: HourStates;
 }
 
-/** Everything that is heard inside, at the setting of the session and in the loudest hours. */
+/** Everything that is heard inside, at the setting of the session and in its loudest hour, or the loudest of the day. */
 export function boothNoise(inputs: NoiseInputs): BoothNoise {
   const { booth, spec, area, bandModels, isolation, air, memo } = inputs;
   const { site, session } = spec;
@@ -74,7 +74,8 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
   const own = settings.get(setting) ?? ownAt(setting, inputs);
   const hours = hourStatesOf(sources);
   const mixes = hours.states.map((state) => noiseMix([...through(state), ...machines, ...own.sounds]));
-  const worst = loudestMix(mixes);
+  const judged = statesOfSession(hours, session);
+  const worst = judged[loudestMix(judged.map((state) => mixes[state] as NoiseMix))] as number;
   const worstSources = hours.states[worst] ?? [];
   const mounts = mountsResult(booth, inputs.loadedMass);
   const missing = notPredicted(site, booth, setting, mounts, air, memo);

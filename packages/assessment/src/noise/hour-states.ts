@@ -1,4 +1,4 @@
-import type { Hours, NoiseSource } from '@boothwright/language';
+import type { Hours, NoiseSource, Session } from '@boothwright/language';
 
 export const hoursOfDay = 24;
 const hourSeconds = 3600;
@@ -34,4 +34,17 @@ export function isThere(hours: Hours, hour: number): boolean {
   return hours.value.some((span) =>
     span.to > span.from ? span.from < to && span.to > from : span.from < to || span.to > from,
   );
+}
+
+/** The hours of the day that a session touches; all of them when it does not say when it starts. */
+export function hoursOfSession(session: Session | undefined): number[] {
+  if (session?.starts === undefined) return Array.from({ length: hoursOfDay }, (_, hour) => hour);
+  const first = Math.floor(session.starts.value / hourSeconds);
+  const last = Math.max(first, Math.ceil((session.starts.value + session.length.value) / hourSeconds) - 1);
+  return [...new Set(Array.from({ length: last - first + 1 }, (_, index) => (first + index) % hoursOfDay))];
+}
+
+/** The mixes of sources that decide what is judged: those of the session, or of the whole day. */
+export function statesOfSession({ stateOfHour }: HourStates, session: Session | undefined): number[] {
+  return [...new Set(hoursOfSession(session).map((hour) => stateOfHour[hour] as number))];
 }

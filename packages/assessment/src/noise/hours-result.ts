@@ -8,7 +8,7 @@ import { decimals } from '../text/decimals.js';
 import { joined } from '../text/joined.js';
 import { textRange } from '../text/text-range.js';
 import { clockOfMinutes, hourSpans } from './hour-spans.js';
-import { hoursOfDay } from './hour-states.js';
+import { hoursOfDay, hoursOfSession } from './hour-states.js';
 
 type RoomToneRequirement = Extract<Requirement, { kind: 'room-tone' }>;
 
@@ -76,16 +76,15 @@ function limitWords({ limit }: RoomToneRequirement): string {
 }
 
 function sessionWithin(
-  { starts, length }: Session,
+  session: Session,
   requirements: readonly RoomToneRequirement[],
   verdictAt: (hour: number, requirement: number) => Verdict,
 ): HoursResult['session'] {
+  const { starts, length } = session;
   if (starts === undefined) return null;
   const startsMinutes = starts.value / 60;
   const endsMinutes = startsMinutes + length.value / 60;
-  const first = Math.floor(startsMinutes / 60);
-  const last = Math.max(first, Math.ceil(endsMinutes / 60) - 1);
-  const touched = [...new Set(Array.from({ length: last - first + 1 }, (_, index) => (first + index) % hoursOfDay))];
+  const touched = hoursOfSession(session);
   const verdicts = requirements.map((_, index): Verdict => {
     const each = touched.map((hour) => verdictAt(hour, index));
     if (each.includes('missed')) return 'missed';

@@ -1,4 +1,4 @@
-import type { Requirement } from '@boothwright/language';
+import type { Requirement, Session } from '@boothwright/language';
 import { assessAssembly } from '../assembly/assess-assembly.js';
 import type { AssessmentContext } from '../assessment-context.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
@@ -46,7 +46,7 @@ function judge(requirement: Requirement, context: AssessmentContext): Requiremen
   }
   return context.spec.booths.map(({ name }) => {
     const assessed = context.booths.find(({ booth }) => booth.name === name);
-    if (assessed !== undefined) return judgeBooth(requirement, assessed);
+    if (assessed !== undefined) return judgeBooth(requirement, assessed, context.spec.session);
     const explanation = sentence(context.refused.get(name) ?? `${name} could not be assessed`);
     return notAssessed({ requirement, booth: name, ...limitOf(requirement), explanation });
   });
@@ -58,10 +58,14 @@ function sentence(reason: string): string {
 
 type BoothRequirement = Exclude<Requirement, { kind: 'cost' } | { kind: 'rating' }>;
 
-function judgeBooth(requirement: BoothRequirement, booth: AssessedBooth): RequirementResult {
+function judgeBooth(
+  requirement: BoothRequirement,
+  booth: AssessedBooth,
+  session: Session | undefined,
+): RequirementResult {
   switch (requirement.kind) {
     case 'room-tone':
-      return judgeRoomTone(requirement, booth);
+      return judgeRoomTone(requirement, booth, session);
     case 'isolation':
       return judgeIsolation(requirement, booth);
     case 'voice-outside':

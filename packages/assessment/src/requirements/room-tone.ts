@@ -1,6 +1,7 @@
-import type { Requirement } from '@boothwright/language';
+import type { Requirement, Session } from '@boothwright/language';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import { governingBand, limitingPath, limitingSentence } from '../noise/governing.js';
+import { statesOfSession } from '../noise/hour-states.js';
 import { limitingOverall, limitingOverallSentence } from '../noise/limiting-overall.js';
 import { ownSounds } from '../noise/own-sounds.js';
 import type { RequirementResult } from '../result/result-document.js';
@@ -15,10 +16,17 @@ type RoomToneRequirement = Extract<Requirement, { kind: 'room-tone' }>;
 
 /**
  * Noise inside against a limit in dBA, dB, NC or dBFS. Where sources have hours, the mix of sources that meets it least
- * decides: a requirement without hours holds for the worst of the day.
+ * decides: of those in the hours of the session, or of the whole day when the session does not say when it starts.
  */
-export function judgeRoomTone(requirement: RoomToneRequirement, assessed: AssessedBooth): RequirementResult {
-  const [first, ...others] = assessed.states;
+export function judgeRoomTone(
+  requirement: RoomToneRequirement,
+  assessed: AssessedBooth,
+  session?: Session,
+): RequirementResult {
+  const [first, ...others] =
+    assessed.states.length === 0
+      ? []
+      : statesOfSession(assessed.hours, session).map((state) => assessed.states[state] as AssessedBooth);
   if (first === undefined) return judgeMix(requirement, assessed);
   return others.reduce(
     (worst, state) => {

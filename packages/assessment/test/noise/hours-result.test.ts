@@ -75,3 +75,30 @@ describe('noise by the hour', () => {
     expect(assess(quieter).requirements[0]?.verdict).toBe('met');
   });
 });
+
+describe('the hours of a session that says when it starts', () => {
+  const within = (hour: number) =>
+    spec({
+      site: trams,
+      requirements: [roomTone(15, 'NC')],
+      session: session({ starts: given(hour * 3600), length: given(90 * 60) }),
+    });
+
+  it('decide the verdict and the level inside', () => {
+    expect(onlyVerdict(within(1)).verdict).toBe('met');
+    expect(onlyVerdict(within(13)).verdict).toBe('missed');
+    const level = (text: typeof base) => onlyBooth(text).noise.total.dBA?.value as number;
+    expect(level(within(13))).toBe(level(base));
+    expect(level(within(1))).toBeLessThan(level(base) - 10);
+  });
+
+  it('count as a whole where the session only touches them', () => {
+    // 22:30 to 24:00 touches the last hour of the trams.
+    const touching = spec({
+      site: trams,
+      requirements: [roomTone(15, 'NC')],
+      session: session({ starts: given(22.5 * 3600), length: given(90 * 60) }),
+    });
+    expect(onlyVerdict(touching).verdict).toBe('missed');
+  });
+});

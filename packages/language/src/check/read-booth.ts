@@ -24,7 +24,7 @@ import { readMounts } from './read-mounts.js';
 import { type OpeningBase, openingBase, readDoor, readHole, readSlit, readWindow } from './read-openings.js';
 import { readPanels } from './read-panels.js';
 import { readPlace } from './read-place.js';
-import { readSize3 } from './read-site.js';
+import { readSize3 } from './read-size.js';
 import { readStandsAt } from './read-stands-at.js';
 import { factNumberOr, numberIn } from './read-value.js';
 import { readVent } from './vent/read-vent.js';

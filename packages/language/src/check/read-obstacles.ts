@@ -4,7 +4,7 @@ import { type BlockReader, readBlock } from './block-reader.js';
 import { warn } from './context.js';
 import { eachNamed } from './each-named.js';
 import { millimetres } from './millimetres.js';
-import { readSize3 } from './read-site.js';
+import { readSize3 } from './read-size.js';
 import { numberIn } from './read-value.js';
 
 const AXES = [

@@ -6,7 +6,7 @@ import { type BlockReader, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } 
 import { type CheckContext, complain, hearing, rangeIn, wholeOf } from './context.js';
 import { reportUnknown } from './names.js';
 import { boardHint, readLayer } from './read-layer.js';
-import { readSize2 } from './read-site.js';
+import { readSize2 } from './read-size.js';
 import { factChoice, factNumber, factNumberOr, type NumberRule } from './read-value.js';
 
 export interface OpeningBase {

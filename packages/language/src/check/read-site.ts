@@ -1,4 +1,4 @@
-import type { Site, Size2, Size3 } from '../model/booth-spec.js';
+import type { Site } from '../model/booth-spec.js';
 import type { Statement } from '../syntax/tree.js';
 import { type BlockReader, factOf, readBlock, slotOf, titleOf } from './block-reader.js';
 import { type CheckContext, keep, slotRange, warn, wholeOf } from './context.js';
@@ -9,7 +9,8 @@ import { readNeighbours } from './read-neighbours.js';
 import { readSources } from './read-noise.js';
 import { readObstacles } from './read-obstacles.js';
 import { readPassages } from './read-passages.js';
-import { factChoice, factNumber, factNumberOr, type NumberRule, numberIn } from './read-value.js';
+import { readSize2, readSize3 } from './read-size.js';
+import { factChoice, factNumber, factNumberOr, numberIn } from './read-value.js';
 
 export function readSite(ctx: CheckContext, statement: Statement): Site {
   const reader = readBlock(ctx, statement, 'site');
@@ -99,43 +100,6 @@ function readAlarm(reader: BlockReader): Site['alarm'] {
     usual: { min: 40, max: 110, text: 'alarms reach 40 to 110 dBA' },
   });
   return alarm?.level && { ...alarm.sourced, value: alarm.level };
-}
-
-const SIZE_RULE: Omit<NumberRule, 'label' | 'fact' | 'noun'> = {
-  dimension: 'length',
-  aboveZero: true,
-  usual: { min: 0.05, max: 30, text: 'sizes lie between 50 mm and 30 m' },
-};
-
-/** A room may be a hall; nothing else that has a size here is larger than this, in metres. */
-const LARGEST = { max: 30, maxText: 'it must be smaller than 30 m' };
-const LARGEST_ROOM = { max: 1000, maxText: 'it must be smaller than 1000 m' };
-
-function side(ctx: CheckContext, statement: Statement, label: string, axis: string): ReturnType<typeof numberIn> {
-  const keyword = statement.fact!.keyword;
-  return numberIn(ctx, statement, axis, {
-    ...SIZE_RULE,
-    ...(keyword === 'room' ? LARGEST_ROOM : LARGEST),
-    noun: `a ${axis}`,
-    label: `${label}: ${keyword} ${axis}`,
-    fact: keyword,
-  });
-}
-
-export function readSize3(reader: BlockReader, keyword: string): Size3 | undefined {
-  const statement = factOf(reader, keyword);
-  if (!statement) return undefined;
-  const [width, depth, height] = ['width', 'depth', 'height'].map((axis) =>
-    side(reader.ctx, statement, reader.label, axis),
-  );
-  return width && depth && height && { width: width.sourced, depth: depth.sourced, height: height.sourced };
-}
-
-export function readSize2(reader: BlockReader, keyword: string): Size2 | undefined {
-  const statement = factOf(reader, keyword);
-  if (!statement) return undefined;
-  const [width, height] = ['width', 'height'].map((axis) => side(reader.ctx, statement, reader.label, axis));
-  return width && height && { width: width.sourced, height: height.sourced };
 }
 
 function readFloor(reader: BlockReader): Site['floor'] {

@@ -1,4 +1,4 @@
-import type { BandTable, Size3 } from './booth-spec.js';
+import type { BandTable, Size3 } from './build-up.js';
 import type { Named, Sourced, SourceRange } from './sourced.js';
 
 /** m in the axes of the booth: from the left wall, from the front wall, above the floor, between structural faces. */

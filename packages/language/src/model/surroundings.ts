@@ -1,4 +1,4 @@
-import type { Assembly, BandTable, Size3 } from './booth-spec.js';
+import type { Assembly, BandTable, Size3 } from './build-up.js';
 import type { Named, Sourced } from './sourced.js';
 
 /** s after midnight; a span that ends before it starts goes over midnight. */

@@ -1,4 +1,4 @@
-import type { BandTable, MaterialLayer, Size2, Size3 } from './booth-spec.js';
+import type { BandTable, MaterialLayer, Size2, Size3 } from './build-up.js';
 import type { Sourced, SourceRange } from './sourced.js';
 
 export interface Fan {
