@@ -6,13 +6,22 @@ export interface Numbers {
   settle(uri: string): Promise<boolean>;
 }
 
-/** Has numbers worked out, each text once, however many ask for them. */
-export function createNumbers(workspace: Workspace, assess: Platform['assess']): Numbers {
+/**
+ * Has numbers worked out, each text once, however many ask for them. `arrived` is called when the numbers of the
+ * present text are there, whoever asked for them first.
+ */
+export function createNumbers(
+  workspace: Workspace,
+  assess: Platform['assess'],
+  arrived: (uri: string) => void,
+): Numbers {
   const running = new Map<string, { readonly spec: Pending['spec']; readonly done: Promise<boolean> }>();
 
   const start = async (uri: string, pending: Pending): Promise<boolean> => {
     const results = await assess(pending.spec);
     workspace.accept(uri, pending, results);
+    // Numbers of a text that was typed over in the meantime are followed by those of the new one.
+    if (workspace.pending(uri) === undefined) arrived(uri);
     return true;
   };
 

@@ -6,8 +6,8 @@ export interface SchedulerOptions {
   reportText(uri: string): void;
   /** True when numbers are to be worked out for the document. */
   isPending(uri: string): boolean;
-  /** Works the numbers out and reports them; never fails. */
-  reportNumbers(uri: string): Promise<void>;
+  /** Has the numbers worked out; never fails. */
+  settleNumbers(uri: string): Promise<void>;
 }
 
 /**
@@ -20,7 +20,7 @@ export interface Scheduler {
   closed(uri: string): void;
 }
 
-export function createScheduler({ platform, reportText, isPending, reportNumbers }: SchedulerOptions): Scheduler {
+export function createScheduler({ platform, reportText, isPending, settleNumbers }: SchedulerOptions): Scheduler {
   const unread = new Set<string>();
   const unassessed = new Set<string>();
   let textTurnWaits = false;
@@ -34,7 +34,7 @@ export function createScheduler({ platform, reportText, isPending, reportNumbers
     unassessed.delete(uri);
     if (isPending(uri)) {
       assessing = true;
-      await reportNumbers(uri);
+      await settleNumbers(uri);
       assessing = false;
     }
     // One document per turn, so that a keystroke gets in between.

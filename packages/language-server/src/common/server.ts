@@ -1,4 +1,5 @@
 import {
+  type CancellationToken,
   type Connection,
   DidChangeConfigurationNotification,
   ErrorCodes,
@@ -25,7 +26,7 @@ import { references } from './references.js';
 import { prepareRename, RenameRefused, rename } from './rename.js';
 import { createScheduler } from './scheduler.js';
 import { readSettings, type Settings } from './settings.js';
-import { soon } from './soon.js';
+import { soon, unlessCancelled } from './soon.js';
 import { tooLongDiagnostic } from './too-long-diagnostic.js';
 import { catalogueDocumentText, createWorkspace, type Workspace } from './workspace.js';
 
@@ -47,7 +48,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   let canWatchSettings = false;
   let canWatchFolders = false;
   let workspace: Workspace = newWorkspace();
-  let numbers: Numbers = createNumbers(workspace, platform.assess);
+  let numbers: Numbers = newNumbers();
 
   function newWorkspace(): Workspace {
     return createWorkspace({
@@ -55,6 +56,13 @@ export function startServer(connection: Connection, platform: Platform): void {
       folders: () => folders,
       documents: () => documents.all(),
       catalogueDocument: client.catalogueDocument,
+    });
+  }
+
+  function newNumbers(): Numbers {
+    return createNumbers(workspace, platform.assess, (uri) => {
+      publish(uri);
+      refreshHints();
     });
   }
 
@@ -74,11 +82,8 @@ export function startServer(connection: Connection, platform: Platform): void {
     platform,
     reportText: publish,
     isPending: guarded('Checking', log, false, (uri: string) => workspace.pending(uri) !== undefined),
-    async reportNumbers(uri) {
-      // Numbers of a text that was typed over in the meantime are followed by those of the new one.
-      if (!(await settle(uri)) || workspace.pending(uri) !== undefined) return;
-      publish(uri);
-      refreshHints();
+    async settleNumbers(uri) {
+      await settle(uri);
     },
   });
   const everything = (): void => scheduler.changed(documents.keys());
@@ -93,7 +98,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     canWatchSettings = capabilities.workspace?.didChangeConfiguration?.dynamicRegistration === true;
     canWatchFolders = capabilities.workspace?.workspaceFolders === true;
     workspace = newWorkspace();
-    numbers = createNumbers(workspace, platform.assess);
+    numbers = newNumbers();
     return {
       serverInfo: { name: 'boothwright' },
       capabilities: {
@@ -160,10 +165,11 @@ export function startServer(connection: Connection, platform: Platform): void {
     }),
   );
   connection.languages.inlayHint.on(
-    guardedLater('Inlay hints', log, [], async ({ textDocument, range }) => {
-      // Where a refresh will follow, the numbers at hand do until then.
-      const atHand = viewOf(textDocument.uri);
-      const view = canRefreshHints && atHand?.results !== undefined ? atHand : await withNumbers(textDocument.uri);
+    guardedLater('Inlay hints', log, [], async ({ textDocument: { uri }, range }, token: CancellationToken) => {
+      // An editor may begin to listen for refreshes only once it has a first answer, so that one has to be whole.
+      const isFirst = viewOf(uri)?.results === undefined;
+      await (isFirst ? unlessCancelled(settle(uri), token) : soon(settle(uri)));
+      const view = token.isCancellationRequested ? undefined : viewOf(uri);
       return view === undefined ? [] : inlayHints(view, range, settings);
     }),
   );

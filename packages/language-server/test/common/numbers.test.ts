@@ -19,20 +19,23 @@ const text = 'let gap = 5 mm\n';
 
 it('works a text out once, however many ask', async () => {
   const specs = openSpecs({ 'a.booth': text });
+  const arrived: string[] = [];
   const { answers, assess } = onDemand();
-  const numbers = createNumbers(specs.workspace, assess);
+  const numbers = createNumbers(specs.workspace, assess, (uri) => arrived.push(uri));
   const asked = [numbers.settle(specs.uri('a.booth')), numbers.settle(specs.uri('a.booth'))];
   expect(answers).toHaveLength(1);
   answers[0]!();
   expect(await Promise.all(asked)).toEqual([true, true]);
   expect(await numbers.settle(specs.uri('a.booth'))).toBe(false);
   expect(specs.view('a.booth').results?.schema).toBe('boothwright-result/1');
+  expect(arrived).toEqual([specs.uri('a.booth')]);
 });
 
 it('works a text out anew when it was typed over while it was worked out', async () => {
   const specs = openSpecs({ 'a.booth': text });
+  const arrived: string[] = [];
   const { answers, assess } = onDemand();
-  const numbers = createNumbers(specs.workspace, assess);
+  const numbers = createNumbers(specs.workspace, assess, (uri) => arrived.push(uri));
   const first = numbers.settle(specs.uri('a.booth'));
   specs.change('a.booth', 'let gap = 6 mm\n');
   const second = numbers.settle(specs.uri('a.booth'));
@@ -40,14 +43,22 @@ it('works a text out anew when it was typed over while it was worked out', async
   answers[0]!();
   await first;
   expect(specs.workspace.pending(specs.uri('a.booth'))).toBeDefined();
+  expect(arrived).toEqual([]);
   answers[1]!();
   await second;
   expect(specs.workspace.pending(specs.uri('a.booth'))).toBeUndefined();
+  expect(arrived).toEqual([specs.uri('a.booth')]);
 });
 
 it('may fail and be asked again', async () => {
   const specs = openSpecs({ 'a.booth': text });
-  const numbers = createNumbers(specs.workspace, () => Promise.reject(new Error('no')));
+  const arrived: string[] = [];
+  const numbers = createNumbers(
+    specs.workspace,
+    () => Promise.reject(new Error('no')),
+    (uri) => arrived.push(uri),
+  );
   await expect(numbers.settle(specs.uri('a.booth'))).rejects.toThrow('no');
   await expect(numbers.settle(specs.uri('a.booth'))).rejects.toThrow('no');
+  expect(arrived).toEqual([]);
 });

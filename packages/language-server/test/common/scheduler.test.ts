@@ -32,7 +32,7 @@ function recorded() {
     platform: clock,
     reportText: (uri) => log.push(`text ${uri}`),
     isPending: (uri) => !uri.startsWith('broken'),
-    reportNumbers: async (uri) => {
+    settleNumbers: async (uri) => {
       log.push(`numbers ${uri}`);
     },
   });
