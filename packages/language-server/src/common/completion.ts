@@ -165,11 +165,16 @@ function unitItems(dimension: DimensionName | 'any' | 'amount'): CompletionItem[
 function pathItems(view: View, typed: readonly string[]): CompletionItem[] {
   const [first, second] = typed;
   const { symbols } = view.checked.symbols;
+  const unnamed = ['site', 'session', 'budget'].filter((block) =>
+    view.parsed.tree.statements.some(({ fact }) => fact?.keyword === block),
+  );
   const placed = (items: CompletionItem[]) => items.map((item, at) => ({ ...item, sortText: rank(1, at) }));
   if (first === undefined) {
     const kinds: readonly SymbolKind[] = ['let', 'booth', 'material'];
     return placed(symbols.filter(({ kind, fromCatalogue }) => kinds.includes(kind) && !fromCatalogue).map(symbolItem));
   }
+  if (unnamed.includes(first))
+    return second === undefined ? placed(unnamedItems(symbols, first)) : inUnnamed(symbols, typed);
   const head = symbols.find(({ name, kind }) => name === first && (kind === 'booth' || kind === 'material'));
   if (head === undefined) return [];
   if (second === undefined) {
@@ -179,6 +184,23 @@ function pathItems(view: View, typed: readonly string[]): CompletionItem[] {
   const thing = symbols.find(({ name, container }) => name === second && container === head.name);
   if (thing !== undefined && typed.length === 2) return placed(pathFacts(thing.kind));
   return [];
+}
+
+/** Symbol kinds of the lines with names in the blocks that have none. */
+const namedIn: Readonly<Record<string, readonly SymbolKind[]>> = {
+  site: ['noise', 'impact', 'appliance', 'passage', 'obstacle', 'neighbour'],
+  budget: ['item'],
+};
+
+function unnamedItems(symbols: readonly SymbolEntry[], block: string): CompletionItem[] {
+  const named = symbols.filter(({ kind }) => namedIn[block]?.includes(kind));
+  return [...named.map(symbolItem), ...pathFacts(block)];
+}
+
+/** Behind `site.stair`: the facts of its block. */
+function inUnnamed(symbols: readonly SymbolEntry[], [block, name, ...more]: readonly string[]): CompletionItem[] {
+  const thing = symbols.find((symbol) => symbol.name === name && namedIn[block!]?.includes(symbol.kind));
+  return thing === undefined || more.length > 0 ? [] : pathFacts(thing.kind === 'impact' ? 'noise' : thing.kind);
 }
 
 /** The facts of a block by which a variant can change one value; those with a block of their own are things. */

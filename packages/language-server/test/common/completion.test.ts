@@ -53,6 +53,20 @@ describe('completion', () => {
     expectCompletion(`${smallBooth}variant b { study.entry.<|> }\n`, { has: ['gap.threshold'] });
   });
 
+  it('leads along the path of a variant into the site and the session', () => {
+    const spec = smallBooth.replace('impact steps "steps above"', 'passage stair { width 0.8 m }');
+    expectCompletion(`${spec}variant b { <|> }\n`, { has: ['site', 'session'] });
+    expectCompletion(`${spec}variant b { site.<|> }\n`, { has: ['street', 'stair', 'fresh-air'], lacks: ['entry'] });
+    expectCompletion(`${spec}variant b { site.stair.<|> }\n`, { has: ['width', 'turn'], lacks: ['fresh-air'] });
+    expectCompletion(`${spec}variant b { session.<|> }\n`, { has: ['fan', 'starts'], lacks: ['street'] });
+  });
+
+  it('offers neighbours behind `in` and times of a noise behind `hours`', () => {
+    const spec = smallBooth.replace('impact steps "steps above"', 'neighbour flat beside { area 8 m2 }');
+    expectCompletion(`${spec}require voice-outside <= 27 dBA in <|>\n`, { has: ['flat'], lacks: ['street'] });
+    expectCompletion('site {\n  impact steps { <|> }\n}\n', { has: ['hours'], lacks: ['noise'] });
+  });
+
   it('is silent in comments, in strings and where a new name is made up', () => {
     expect(completionAt('# us<|>\n')).toEqual([]);
     expect(completionAt('assembly a "ti<|>tle" {\n}\n')).toEqual([]);

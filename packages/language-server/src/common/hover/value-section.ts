@@ -23,6 +23,9 @@ const otherUnits: Partial<Record<DimensionName, string>> = {
   power: 'W',
   concentration: 'ppm',
   temperature: '°C',
+  'temperature-difference': 'K',
+  stiffness: 'N/m',
+  angle: '°',
 };
 
 /** One value of the text: what it is, as typed and as understood, and where it came from. */
