@@ -2,6 +2,9 @@ import { casualSpeechReading, speechBasis } from '@boothwright/acoustics';
 import type { BoothSpec, Sourced } from '@boothwright/language';
 import { referencePanel } from './assembly/reference-panel.js';
 import { personAbsorption } from './booth/absorption-area.js';
+import { buildAssumptions } from './build/build-assumptions.js';
+import { onePersonMass } from './build/one-person-mass.js';
+import { comfort, liftGrip, sheetLength, workingGap } from './moving/practice.js';
 import { noiseAssumptions } from './noise/noise-assumptions.js';
 import type { DefaultUsed } from './result/result-document.js';
 import { airWithoutSite } from './site-air.js';
@@ -93,6 +96,41 @@ function ownAssumptions(spec: BoothSpec): DefaultUsed[] {
           },
         ]
       : []),
+    ...buildAssumptions(spec),
+    ...movingAssumptions(spec),
+  ];
+}
+
+/** Common practice behind moving and putting up; see `moving/practice.ts`. */
+function movingAssumptions({ booths }: BoothSpec): DefaultUsed[] {
+  const panels = booths.find((booth) => booth.panels !== undefined)?.panels;
+  if (panels === undefined) return [];
+  const common = { evidence: 'common-practice', range: textRange(panels.range) };
+  return [
+    {
+      name: 'lifters',
+      value: `1 per ${onePersonMass} kg, 2 from ${sheetLength} m`,
+      source: 'lifting guidance near 23 to 25 kg for one person, from memory; two people carry a sheet',
+      ...common,
+    },
+    {
+      name: 'working-gap',
+      value: `${workingGap} m`,
+      source: 'to work between booth and wall of the room; 0.60 m is comfortable',
+      ...common,
+    },
+    {
+      name: 'roof-grip',
+      value: `${liftGrip} m`,
+      source: 'over a roof that is lifted on; 80 to 100 mm are usual',
+      ...common,
+    },
+    {
+      name: 'carrying-clearance',
+      value: `${comfort} m`,
+      source: 'below it a panel goes only just: a tape measure errs by 5 mm at each end',
+      ...common,
+    },
   ];
 }
 
