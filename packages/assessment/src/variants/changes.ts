@@ -111,6 +111,7 @@ function figuresOf({ assemblies, booths }: Pick<Results, 'assemblies' | 'booths'
     put(`${name}: CO2 at the end of the session`, (air?.fanOn ?? air?.fanOff)?.endPpm ?? null, 'ppm');
     put(`${name}: mass`, build.massKg, 'kg');
     put(`${name}: floor load`, build.floorLoadPa / 1000, 'kPa');
+    put(`${name}: problems of moving in and putting up`, booth.moving?.problems.length ?? null, '');
     put(`${name}: outside height`, booth.geometry.outsideM[2], 'm');
     put(`${name}: cost with reserve`, build.cost?.withReserve ?? null, build.cost?.currency ?? '');
   }

@@ -1,4 +1,5 @@
 import type { ResultDocument, VariantResult } from '@boothwright/assessment';
+import { newProblems } from '../../moving/new-problems.js';
 import { decimalsToTell, formatQuantity } from '../../numbers/format-quantity.js';
 import { requirementName, valueText } from '../../numbers/requirement-words.js';
 import { displayWidth } from '../display-width.js';
@@ -33,9 +34,22 @@ export function variantsSection(result: ResultDocument, style: TextStyle): strin
   tables.push(variantTable(result, chunk, style));
   return section(
     'What each variant is worth',
-    [titles.join('\n'), ...tables, note].filter(Boolean).join('\n\n'),
+    [titles.join('\n'), ...tables, movingInVariants(result, style), note].filter(Boolean).join('\n\n'),
     style,
   );
+}
+
+/** What no longer goes in or up in a variant, among them the same booth in another room. */
+function movingInVariants(result: ResultDocument, { width }: TextStyle): string {
+  return Object.entries(result.variants)
+    .flatMap(([variant, { booths }]) =>
+      Object.entries(booths).flatMap(([name, booth]) =>
+        newProblems(result.booths[name]?.moving, booth.moving).map(({ text }) =>
+          wrapText(printable(`${variant}, no longer fits: ${text}`), width, '  ', '    '),
+        ),
+      ),
+    )
+    .join('\n');
 }
 
 function tableWidth(table: string): number {
