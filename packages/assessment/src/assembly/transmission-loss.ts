@@ -36,7 +36,7 @@ export function transmissionLossOf(
   memo: Memo,
 ): TransmissionLoss {
   const construction = constructionOf(assembly);
-  const curve = curveOf(construction, size, air, memo);
+  const curve = curveOf(construction, size, air, memo, size === referencePanel ? undefined : partSamples);
   const spread = toleranceSpread(assembly, air, memo);
   const table = transmissionLossHalfWidth[construction.kind];
   const modelHalfWidth = spread.map((width, band) =>
@@ -65,6 +65,12 @@ type Curve = Pick<TransmissionLoss, 'total' | 'airborne' | 'connections'>;
  * every figure needs some dozens of curves.
  */
 const toleranceSamples = 2;
+
+/**
+ * Frequencies per band for the parts of a booth, whose range is some 5 dB: within 0.2 dB of as many as needed for ordinary
+ * walls, in a third of the time. Build-ups at the reference size, from which ratings are read, are sampled as needed.
+ */
+const partSamples = 2;
 
 /** Half-width that the stated tolerances cause, dB by band, at the reference size: it hardly depends on the size. */
 function toleranceSpread(assembly: readonly AssemblyLayer[], air: Air, memo: Memo): number[] {

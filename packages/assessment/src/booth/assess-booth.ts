@@ -47,8 +47,11 @@ export interface AssessedBooth {
   readonly hours: HourStates;
 }
 
-/** Everything about one booth of the spec. */
-export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo): AssessedBooth {
+/**
+ * Everything about one booth of the spec. `kept` is the result of the same booth before a change of its layers or openings,
+ * where only levels are asked for: what no level depends on is taken from it and not worked out again.
+ */
+export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo, kept?: BoothResult): AssessedBooth {
   const { site, session } = spec;
   const size = insideSize(booth);
   const volume = volumeOf(size);
@@ -68,7 +71,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
 
   const closedBoxToHz = smallEnclosureLimit([...size], air);
   const limits = { closedBoxToHz, firstModeHz, schroederHz: reverberation.validFromHz };
-  const build = buildResult(booth, site, session, spec.budget, memo);
+  const build = kept?.build ?? buildResult(booth, site, session, spec.budget, memo);
   const heard = boothNoise({ booth, spec, area, bandModels, isolation, loadedMass: build.loadedMassKg, air, memo });
   const roomArea = roomAreaOf(site, air);
   const voice = roomArea === null ? null : voiceTransfer(paths, area.total, isolation.shares, bandModels, roomArea);
@@ -84,14 +87,14 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo)
     ratings: ratingsOf(composite),
     paths: paths.map((path) => path.result),
     noise: heard.noise,
-    lowBands: lowBandsOf(booth, paths, volume, limits, isolation, air, memo),
+    lowBands: kept?.lowBands ?? lowBandsOf(booth, paths, volume, limits, isolation, air, memo),
     voiceAt: voiceAt(voice, site, session, air, memo),
     voiceOutside: voiceOutside(voice, site, session),
     reverberation,
-    ventilation: ventilationResult(booth, air, memo),
-    air: airResult(booth, session, site, volume, air, memo),
+    ventilation: kept?.ventilation ?? ventilationResult(booth, air, memo),
+    air: kept !== undefined ? kept.air : airResult(booth, session, site, volume, air, memo),
     build,
-    moving: movingResult(booth, site, build.panels, memo),
+    moving: kept !== undefined ? kept.moving : movingResult(booth, site, build.panels, memo),
   };
   const assessed: AssessedBooth = {
     booth,

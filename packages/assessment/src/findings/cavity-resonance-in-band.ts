@@ -118,7 +118,7 @@ function deeperGapFix(
     .filter((tried) => tried > 1.2 * depth && tried <= deepest)
     .sort((a, b) => a - b);
   const empty = gapIndexes.every((index) => layers[index]?.kind === 'air');
-  const tried = depths.map((deeper) => {
+  const at = (deeper: number) => {
     const widened = withDeeperGap(layers, gapIndexes, deeper - depth);
     const changed = empty ? withFibre(widened, gapIndexes) : widened;
     return {
@@ -127,14 +127,17 @@ function deeperGapFix(
       moved: resonancesOf(constructionOf(changed), context.air)[0] ?? resonance,
       loss: transmissionLossOf(changed, referencePanel, context.air, context.memo).total,
     };
-  });
+  };
   const now = figures.transmissionLossDb as number;
-  const best =
-    tried.find(
-      ({ moved, loss }) =>
-        (loss[dip] as number) >= now + worthwhileDb &&
-        (moved < voiceRange.fromHz || ratingsOf(loss).stc >= (figures.stc as number) + worthwhileDb),
-    ) ?? tried.at(-1);
+  const helps = ({ moved, loss }: ReturnType<typeof at>) =>
+    (loss[dip] as number) >= now + worthwhileDb &&
+    (moved < voiceRange.fromHz || ratingsOf(loss).stc >= (figures.stc as number) + worthwhileDb);
+  // One after the other: what lies deeper than the first that helps need not be worked out.
+  let best: ReturnType<typeof at> | undefined;
+  for (const deeper of depths) {
+    best = at(deeper);
+    if (helps(best)) break;
+  }
   if (best === undefined) {
     return { words: 'The gap is already deep; more mass in the lighter leaf lowers the resonance.' };
   }

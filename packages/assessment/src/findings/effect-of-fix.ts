@@ -49,18 +49,19 @@ function effectsOn(
   context: JudgedContext,
 ): Effect[] {
   const { spec, air, memo } = context;
+  const before = context.booths.find((assessed) => assessed.booth === booth)?.result;
   const verdicts = changed === booth ? context.requirements : judgedAgain(changed, context);
   return missed.flatMap((entry) => {
     const now = verdicts.find(
       ({ booth: name, range }) =>
         name === booth.name && range.from === entry.range.from && range.file === entry.range.file,
     );
-    const before = entry.value?.value;
+    const was = entry.value?.value;
     const after = now?.value?.value;
-    if (before === undefined || after === undefined) return [];
-    const gain = entry.kind === 'isolation' ? after - before : before - after;
+    if (was === undefined || after === undefined) return [];
+    const gain = entry.kind === 'isolation' ? after - was : was - after;
     const missing = Math.abs(entry.margin ?? 0);
-    return [{ requirement: entry, before, after, gain, share: missing > 0 ? Math.min(1, gain / missing) : 1 }];
+    return [{ requirement: entry, before: was, after, gain, share: missing > 0 ? Math.min(1, gain / missing) : 1 }];
   });
 
   function judgedAgain(other: Booth, { assemblies, refused }: AssessmentContext): RequirementResult[] {
@@ -71,7 +72,7 @@ function effectsOn(
       memo,
       assemblies,
       refused,
-      booths: [assessBooth(other, spec, air, memo)],
+      booths: [assessBooth(other, spec, air, memo, before)],
     });
   }
 }
