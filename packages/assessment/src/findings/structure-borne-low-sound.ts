@@ -10,18 +10,19 @@ import type { Found } from './found.js';
 export const structureBorneUpTo = 100;
 
 /**
- * A missed room tone that low sound decides, while the text names something that shakes the building: mass in the walls of
+ * A room tone that is missed, or may be, and that low sound decides, while the text names something that shakes the building: mass in the walls of
  * the booth does not stop what comes through the floor.
  */
 export function structureBorneLowSound({ spec, booths, requirements }: JudgedContext): Found[] {
   const impacts = (spec.site?.sources ?? []).filter((source) => source.kind === 'impact');
   if (impacts.length === 0) return [];
   return booths.flatMap(({ booth, result }) => {
-    const missed = requirements.find(
-      ({ kind, verdict, booth: name }) => kind === 'room-tone' && verdict === 'missed' && name === booth.name,
+    const inDoubt = requirements.find(
+      ({ kind, verdict, withinRange, booth: name }) =>
+        kind === 'room-tone' && (verdict === 'missed' || withinRange) && name === booth.name,
     );
     const band = governingBand(result.noise.total.byBand, 'Z');
-    if (missed === undefined || band === null) return [];
+    if (inDoubt === undefined || band === null) return [];
     const hz = nominalHz[band] as number;
     if (hz > structureBorneUpTo) return [];
     const names = joined(impacts.map((source) => source.title ?? source.name));
