@@ -1,4 +1,5 @@
-// Measures the layered-wall kernel against plain C and numpy in one run; see docs/benchmarks.md.
+// Measures the layered-wall kernel against plain C and numpy, and a whole booth against its walls alone, in one run; see
+// docs/benchmarks.md.
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import os from 'node:os';
@@ -79,4 +80,37 @@ try {
   console.log(`adaptive over fixed rule, TypeScript: ${(adaptive.best / fixed.best).toFixed(2)} (aim: at most 0.33)`);
 } finally {
   fs.rmSync(folder, { recursive: true, force: true });
+}
+
+await wholeBooth();
+
+/** A whole booth beside its walls alone, after an edit of a wall and after one that leaves the walls as they are. */
+async function wholeBooth() {
+  const booth = await loadTypeScript('tests/bench/whole-booth.ts');
+  const edits = booth.specs(30);
+  const same = booth.sameWalls(30);
+  const median = (list) => list.toSorted((a, b) => a - b)[list.length >> 1];
+  const measured = { walls: [], wallEdit: [], otherEdit: [] };
+  const booths = edits.map(booth.wallsOnly);
+  // The first round only warms the code up.
+  for (let round = 0; round < 4; round++) {
+    const walls = booth.coldMemory(booths);
+    const wallEdit = booth.keptMemory(edits);
+    const otherEdit = booth.keptMemory(same).slice(1);
+    if (round === 0) continue;
+    measured.walls.push(...walls);
+    measured.wallEdit.push(...wallEdit);
+    measured.otherEdit.push(...otherEdit);
+  }
+  const line = (name, list) => console.log(`${name.padEnd(44)} ${median(list).toFixed(1).padStart(6)} ms`);
+  console.log(
+    `\nOne booth of ${booth.panelCount(edits[0])} panels with everything in it, median of ${measured.walls.length} rounds`,
+  );
+  line('build-ups alone', measured.walls);
+  line('whole booth, after an edit of its walls', measured.wallEdit);
+  line('whole booth, after an edit that is no wall', measured.otherEdit);
+  const ratio = median(measured.wallEdit) / median(measured.walls);
+  console.log(
+    `whole booth over build-ups alone: ${ratio.toFixed(1)} after an edit of a wall (aim: the whole below 50 ms)`,
+  );
 }

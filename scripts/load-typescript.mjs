@@ -15,7 +15,12 @@ export async function loadTypeScript(file) {
     platform: 'node',
     format: 'esm',
     packages: 'external',
-    alias: { '@boothwright/acoustics': path.join(root, 'packages/acoustics/src') },
+    alias: Object.fromEntries(
+      ['acoustics', 'language', 'assessment'].map((name) => [
+        `@boothwright/${name}`,
+        path.join(root, 'packages', name, 'src'),
+      ]),
+    ),
     logLevel: 'warning',
   });
   try {
