@@ -16,10 +16,16 @@ export function activate(context: vscode.ExtensionContext): Api {
   const running = client;
   context.subscriptions.push(
     vscode.workspace.registerTextDocumentContentProvider(catalogueScheme, provideCatalogue(running)),
-    vscode.commands.registerCommand('boothwright.restartServer', () => running.restart()),
+    vscode.commands.registerCommand('boothwright.restartServer', () => restart(running)),
     vscode.commands.registerCommand('boothwright.showCatalogue', showCatalogue),
   );
   return { ready: running.start() };
+}
+
+/** Starts the server anew, also one that did not start or does not end when it is told to. */
+async function restart(running: LanguageClient): Promise<void> {
+  await running.stop().catch(() => undefined);
+  await running.start();
 }
 
 export function deactivate(): Promise<void> | undefined {

@@ -11,7 +11,8 @@ import { editorHostFolder } from '../../../scripts/editor-host.mjs';
 import { launchBrowser } from './browser.mjs';
 import { freshDataFolder, startEditorServer } from './editor-server.mjs';
 
-const patience = 90_000;
+/** For all suites together, on a slow machine; the suites themselves say sooner which answer did not come. */
+const patience = 600_000;
 const { VERBOSE: verbose } = process.env;
 /** Complaints of the host itself about modules that these runs do without. */
 const hostNoise = /spdlog|watchdog|Service Worker|Canceled|vsda|ERR_|punycode/;
@@ -47,7 +48,7 @@ try {
     ['extensionTestsPath', remote(tests)],
   ];
   const query = new URLSearchParams({ folder: path.resolve(folder), payload: JSON.stringify(payload) });
-  await page.goto(`${server.url}/?${query}`);
+  await page.goto(`${server.url}/?${query}`, { timeout: 60_000 });
   code = await Promise.race([
     ended,
     new Promise((_, reject) => {

@@ -120,8 +120,8 @@ export async function startEditorServer({ host, data, env = {} }) {
           () => false,
         );
       },
-      20_000,
-      'The editor server did not answer within 20 s',
+      60_000,
+      'The editor server did not answer within 60 s',
     );
   } catch (error) {
     console.error(fs.readFileSync(logFile, 'utf8').slice(-2000));

@@ -22,9 +22,9 @@ export async function typeOver(editor: vscode.TextEditor, text: string, by: stri
   if (!(await editor.edit((edit) => edit.replace(range, by)))) throw new Error('The editor took no edit');
 }
 
-/** Asks again until the answer is as wished, for at most ten seconds; then says what the last answer was. */
+/** Asks again until the answer is as wished, for at most a minute, since a machine may be slow; then says what the last answer was. */
 export async function until<T>(ask: () => T | Thenable<T>, wished: (answer: T) => boolean): Promise<T> {
-  const end = Date.now() + 10_000;
+  const end = Date.now() + 60_000;
   for (;;) {
     const answer = await ask();
     if (wished(answer)) return answer;

@@ -7,7 +7,7 @@ export async function run(): Promise<void> {
   const folder = path.dirname(__filename);
   const mocha = new Mocha({
     ui: 'bdd',
-    timeout: 20_000,
+    timeout: 90_000,
     reporter: 'json',
     reporterOptions: { output: path.join(folder, 'results.json') },
   });

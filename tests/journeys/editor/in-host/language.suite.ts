@@ -73,7 +73,10 @@ describe('a booth spec in the editor', () => {
 
   it("shows a material's data on hover, with its origin", async () => {
     const { document } = await open('study.booth');
-    const text = await hoverText(document, placeAfter(document, '\n  gypsum-boa'));
+    const text = await until(
+      () => hoverText(document, placeAfter(document, '\n  gypsum-boa')),
+      (hover) => hover.includes('density'),
+    );
     assert.match(text, /density/);
     assert.match(text, /catalogue/);
   });
@@ -100,7 +103,7 @@ describe('a booth spec in the editor', () => {
     const whole = new vscode.Range(0, 0, document.lineCount, 0);
     const hints = await until(
       () => vscode.commands.executeCommand<vscode.InlayHint[]>('vscode.executeInlayHintProvider', document.uri, whole),
-      (found) => found.length > 0,
+      (found) => found.some(({ label }) => /STC/.test(JSON.stringify(label))),
     );
     const lines = hints.map(({ label, position }) => {
       const text = typeof label === 'string' ? label : label.map(({ value }) => value).join('');
@@ -161,8 +164,10 @@ describe('a booth spec in the editor', () => {
 
   it('opens the catalogue by its command', async () => {
     await vscode.commands.executeCommand('boothwright.showCatalogue');
-    const active = vscode.window.activeTextEditor;
-    assert.equal(active?.document.uri.scheme, 'booth-catalog');
+    const active = await until(
+      () => vscode.window.activeTextEditor,
+      (editor) => editor?.document.uri.scheme === 'booth-catalog',
+    );
     assert.match(active?.document.getText() ?? '', /\nmaterial gypsum-board/);
   });
 

@@ -7,6 +7,8 @@ import { packageExtension } from './package-extension.mjs';
 import { steps } from './steps.mjs';
 
 const size = { width: 1440, height: 900 };
+/** For a slow machine; nothing waits longer than it must. */
+const patience = 60_000;
 const largestPackage = 2_000_000;
 /** Those that the documentation shows. */
 const documented = ['editor', 'inlay-hints', 'problem', 'completion'];
@@ -68,7 +70,7 @@ export async function runJourney({ root, out, host, updatePictures }) {
   const browser = await launchBrowser();
   try {
     const page = await browser.newPage({ viewport: size });
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(patience);
     /** @param {string} name @param {import('playwright-core').PageScreenshotOptions} [options] */
     const picture = async (name, options = {}) => {
       const file = path.join(out, `${name}.png`);

@@ -1,7 +1,18 @@
 import assert from 'node:assert/strict';
 import fs from 'node:fs';
 import path from 'node:path';
-import { command, goTo, openFile, openFolder, pointAt, pointAway } from './workbench.mjs';
+import {
+  command,
+  foldSection,
+  goTo,
+  hoverOf,
+  openFile,
+  openFolder,
+  pictureLoads,
+  pointAt,
+  pointAway,
+  showCompletionDetails,
+} from './workbench.mjs';
 
 /**
  * @typedef {{
@@ -27,9 +38,6 @@ async function reveal(context, text) {
   const { line } = placeOf(context, text);
   await goTo(context.page, line, 1);
 }
-
-/** @param {import('playwright-core').Page} page */
-const hoverText = (page) => page.locator('.monaco-hover:not(.hidden) .monaco-hover-content').first().textContent();
 
 /**
  * What a user does from opening the folder to reading the answers, in order; each step starts where the one before
@@ -65,13 +73,9 @@ export const steps = [
     async (context) => {
       const { page, picture } = context;
       await reveal(context, 'assembly shell');
-      await pointAt(page, 'assembly shell', 'shell');
-      const image = page.locator('.monaco-hover:not(.hidden) img[src^="data:image/svg+xml"]').first();
-      await image.waitFor();
-      const width = await image.evaluate((element) => /** @type {HTMLImageElement} */ (element).naturalWidth);
-      assert.ok(width > 0, 'the picture has a width');
-      assert.match((await hoverText(page)) ?? '', /STC \d+/);
-      assert.ok((await page.locator('.monaco-hover:not(.hidden) table').count()) > 0, 'there is a table');
+      await pointAt(page, 'assembly shell', 'shell', /STC \d+/);
+      await pictureLoads(page);
+      await hoverOf(page).locator('table').first().waitFor();
       await picture('hover');
       await pointAway(page);
     },
@@ -83,9 +87,9 @@ export const steps = [
       const usual = page.viewportSize();
       await page.setViewportSize({ width: 1440, height: 1800 });
       await reveal(context, 'assembly shell');
-      await pointAt(page, 'assembly shell', 'shell');
-      await page.locator('.monaco-hover:not(.hidden) img[src^="data:image/svg+xml"]').first().waitFor();
-      await page.locator('.monaco-hover:not(.hidden) table').first().waitFor();
+      await pointAt(page, 'assembly shell', 'shell', /STC \d+/);
+      await pictureLoads(page);
+      await hoverOf(page).locator('table').first().waitFor();
       await picture('editor', { clip: { x: 48, y: 35, width: 1200, height: 1100 } });
       await pointAway(page);
       if (usual !== null) await page.setViewportSize(usual);
@@ -98,10 +102,8 @@ export const steps = [
       await command(page, 'Preferences: Toggle between Light/Dark Themes');
       await page.waitForSelector('.monaco-workbench.vs');
       await reveal(context, 'noise tram');
-      await pointAt(page, 'noise tram', 'tram');
-      const image = page.locator('.monaco-hover:not(.hidden) img[src^="data:image/svg+xml"]').first();
-      await image.waitFor();
-      assert.match((await hoverText(page)) ?? '', /Inside .*dBA/);
+      await pointAt(page, 'noise tram', 'tram', /Inside .*dBA/);
+      await pictureLoads(page);
       await picture('hover-light');
       await pointAway(page);
       await command(page, 'Preferences: Toggle between Light/Dark Themes');
@@ -114,8 +116,7 @@ export const steps = [
       const { page, picture } = context;
       await reveal(context, 'require floor-load');
       await page.waitForSelector('.squiggly-warning', { state: 'attached' });
-      await pointAt(page, 'require floor-load', 'floor-load');
-      assert.match((await hoverText(page)) ?? '', /missed by/);
+      await pointAt(page, 'require floor-load', 'floor-load', /missed by/);
       await picture('requirement');
       await pointAway(page);
     },
@@ -128,9 +129,9 @@ export const steps = [
       await goTo(page, line, column + 'gypsum-board     12.5 '.length);
       await page.keyboard.press('Shift+End');
       await page.keyboard.type('kPa');
+      await page.waitForSelector('.view-line:has-text("gypsum-board"):has-text("12.5 kPa")');
       await page.waitForSelector('.squiggly-error', { state: 'attached' });
-      await pointAt(page, 'gypsum-board', '12.5');
-      assert.match((await hoverText(page)) ?? '', /a thickness is a length/);
+      await pointAt(page, 'gypsum-board', '12.5', /a thickness is a length/);
       await picture('problem');
       await pointAway(page);
       await page.waitForSelector('.view-line:has-text("assembly shell"):has-text("was STC")');
@@ -151,8 +152,7 @@ export const steps = [
       const row = page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'mineral-wool-40' }).first();
       await row.waitFor();
       await page.waitForSelector('.suggest-widget.visible .monaco-list-row.focused');
-      if ((await page.locator('.suggest-details:visible').count()) === 0) await page.keyboard.press('Control+Space');
-      await page.waitForSelector('.suggest-details:visible :text("density")');
+      await showCompletionDetails(page, 'density');
       await picture('completion');
       await page.keyboard.press('Escape');
       await page.keyboard.press('Control+z');
@@ -164,7 +164,7 @@ export const steps = [
     async ({ page, picture }) => {
       await command(page, 'Explorer: Focus on Outline View');
       // Folded away, the list of files leaves its room to the outline.
-      await page.click('.pane-header:has-text("tram-alcove")');
+      await foldSection(page, 'tram-alcove');
       await page.waitForSelector('.outline-pane .monaco-list-row:has-text("shell")');
       await page.waitForSelector('.outline-pane .monaco-list-row:has-text("alcove")');
       await picture('outline');
