@@ -1,12 +1,13 @@
 import { describe, it } from 'vitest';
+import { every } from './every.js';
 import { catalogueFixture, fixtures } from './language-fixtures.js';
 import { expectAllSound, expectSound } from './language-invariants.js';
 
 describe('a spec with one character missing', () => {
   it.each(fixtures)(
-    'is read, checked and formatted without a failure, whichever it is: $name',
+    'is read, checked and formatted without a failure, at places all over it: $name',
     ({ text }) => {
-      for (let i = 0; i < text.length; i++) {
+      for (let i = 0; i < text.length; i += every(text.length)) {
         const broken = text.slice(0, i) + text.slice(i + 1);
         expectAllSound(broken);
       }
