@@ -6,6 +6,7 @@ import { buildAssumptions } from './build/build-assumptions.js';
 import { onePersonMass } from './build/one-person-mass.js';
 import { comfort, liftGrip, sheetLength, workingGap } from './moving/practice.js';
 import { noiseAssumptions } from './noise/noise-assumptions.js';
+import { reflectionAssumptions } from './reflections/reflection-assumptions.js';
 import type { DefaultUsed } from './result/result-document.js';
 import { airWithoutSite } from './site-air.js';
 import { textRange } from './text/text-range.js';
@@ -98,6 +99,7 @@ function ownAssumptions(spec: BoothSpec): DefaultUsed[] {
       : []),
     ...buildAssumptions(spec),
     ...movingAssumptions(spec),
+    ...reflectionAssumptions(spec),
   ];
 }
 

@@ -20,7 +20,14 @@ it('defaultsUsed(spec) lists each default that entered with its source', () => {
 
 it('defaultsUsed(spec) lists the assumptions of the assessment itself where they enter', () => {
   const names = (changes: Parameters<typeof spec>[0]) => defaultsUsed(spec(changes)).map((entry) => entry.name);
-  expect(names({})).toEqual(['reference-panel', 'microphone-noise-shape', 'person-absorption']);
+  expect(names({})).toEqual([
+    'reference-panel',
+    'microphone-noise-shape',
+    'person-absorption',
+    'mouth-place',
+    'strong-reflection',
+    'least-from-wall',
+  ]);
   expect(names({ booths: [], site: undefined })).toEqual(['reference-panel', 'air-without-site']);
   expect(names({ walls: [], booths: [], site: site() })).toEqual([]);
   expect(names({ booths: [], session: session({ effort: given<Effort>('casual') }) })).toContain('casual-speech');

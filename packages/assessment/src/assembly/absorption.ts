@@ -23,7 +23,8 @@ export function insideAbsorption(assembly: readonly AssemblyLayer[], air: Air, m
   );
 }
 
-function statedAbsorption(assembly: readonly AssemblyLayer[]): readonly number[] | undefined {
+/** The table of a face that is known only by one, or undefined. */
+export function statedAbsorption(assembly: readonly AssemblyLayer[]): readonly number[] | undefined {
   const innermost = assembly.findLast((layer) => layer.kind !== 'material' || layer.thickness?.value !== 0);
   if (innermost?.kind !== 'material' || innermost.material.absorption === undefined) return undefined;
   const { kind, resistivity, absorption } = innermost.material;

@@ -83,8 +83,8 @@ function plainOpeningArea(booth: Booth, face: Face): number {
   return openingArea({ ...booth, doors: [], windows: [] }, face);
 }
 
-/** Held at the ends of the table, stepped by octave in between. */
-function personAt(nominal: number): number {
+/** Of one person in the band with this nominal centre, m2: held at the ends of the table, stepped by octave in between. */
+export function personAt(nominal: number): number {
   const entry = personAbsorption.findLast(({ hz }) => hz / Math.SQRT2 <= nominal) ?? personAbsorption[0];
   return entry?.area ?? 0;
 }

@@ -14,7 +14,9 @@ import type { Memo } from '../memo/memo.js';
 import { movingResult } from '../moving/moving-result.js';
 import { boothNoise, roomAreaOf } from '../noise/booth-noise.js';
 import type { HourStates } from '../noise/hour-states.js';
+import { reflectionsResult, reflectionsWhyNot } from '../reflections/reflections-result.js';
 import type { BoothResult } from '../result/result-document.js';
+import { roomSound } from '../room-sound/room-sound.js';
 import { textRange } from '../text/text-range.js';
 import { voiceAt } from '../voice/voice-at.js';
 import { voiceOutside } from '../voice/voice-outside.js';
@@ -91,10 +93,13 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo,
     voiceAt: voiceAt(voice, site, session, air, memo),
     voiceOutside: voiceOutside(voice, site, session),
     reverberation,
+    roomSound: kept !== undefined ? kept.roomSound : roomSound(booth, people, reverberation.validFromHz, air, memo),
     ventilation: kept?.ventilation ?? ventilationResult(booth, air, memo),
     air: kept !== undefined ? kept.air : airResult(booth, session, site, volume, air, memo),
     build,
     moving: kept !== undefined ? kept.moving : movingResult(booth, site, build.panels, memo),
+    reflections: kept !== undefined ? kept.reflections : reflectionsResult(booth, air, memo),
+    reflectionsWhy: reflectionsWhyNot(booth),
   };
   const assessed: AssessedBooth = {
     booth,

@@ -19,6 +19,7 @@ import { panelTooHeavy } from './panel-too-heavy.js';
 import { quieterHoursPass } from './quieter-hours-pass.js';
 import { ranked } from './ranked.js';
 import { ratingHidesLowFrequency } from './rating-hides-low-frequency.js';
+import { reflectionAtTheMicrophone } from './reflection-at-the-microphone.js';
 import { structureBorneLowSound } from './structure-borne-low-sound.js';
 import { takeTooLong } from './take-too-long.js';
 import { tallerThanTheRoom } from './taller-than-the-room.js';
@@ -49,6 +50,7 @@ export function findingsOf(context: JudgedContext): Finding[] {
     ...moreAirNeeded(readable),
     ...noFreshAir(readable),
     ...ratingHidesLowFrequency(context),
+    ...reflectionAtTheMicrophone(readable),
     ...structureBorneLowSound(context),
     ...tallerThanTheRoom(readable),
     ...thirdLeaf(context),

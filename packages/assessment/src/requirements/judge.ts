@@ -7,6 +7,7 @@ import type { RequirementResult } from '../result/result-document.js';
 import { judgeFloorLoad, judgeHeight, judgeMass, judgePanelWeight } from './build.js';
 import { judgeCo2 } from './co2.js';
 import { judgeCost } from './cost.js';
+import { judgeDecayRatio } from './decay-ratio.js';
 import { judgeIsolation } from './isolation.js';
 import { judgeRating } from './rating.js';
 import { judgeReverberation } from './reverberation.js';
@@ -85,12 +86,7 @@ function judgeBooth(
     case 'temperature-rise':
       return judgeTemperatureRise(requirement, booth);
     case 'decay-ratio':
-      return notAssessed({
-        requirement,
-        booth: booth.booth.name,
-        ...limitOf(requirement),
-        explanation: 'This is not predicted yet.',
-      });
+      return judgeDecayRatio(requirement, booth);
   }
 }
 

@@ -1,20 +1,19 @@
 import { thirdOctaveBands } from '@boothwright/acoustics';
 import type { Requirement } from '@boothwright/language';
 import { bandSpan } from '../bands/band-names.js';
-import { bandIndexOf, exactHz, nominalHz } from '../bands/grid.js';
+import { bandIndexOf, nominalHz } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import { openFaces } from '../booth/geometry.js';
-import { mostMeanAbsorption } from '../booth/reverberation.js';
 import type { Ranged, RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { hertz } from '../text/hertz.js';
 import { joined } from '../text/joined.js';
-import { reverberationShare } from '../uncertainty/model-uncertainty.js';
 import { judged, notAssessed } from './verdict.js';
 
 /**
- * Eyring's time against one or two limits in every asked band. Bands below the Schroeder frequency, too dry a booth and an
- * open face have no time: they leave the verdict open, unless a band that can be judged misses.
+ * Decay against one or two limits in every asked band: of the damped modes below the Schroeder frequency, of the field above
+ * it. Bands without a mode and an open face have no time: they leave the verdict open, unless a band that can be judged
+ * misses.
  */
 export function judgeReverberation(
   requirement: Extract<Requirement, { kind: 'reverberation' }>,
@@ -26,13 +25,12 @@ export function judgeReverberation(
     thirdOctaveBands.length - 1,
     toHz === undefined ? thirdOctaveBands.length - 1 : bandIndexOf(toHz.value),
   );
-  const { eyringS, validFromHz } = result.reverberation;
   const base = { requirement, booth: booth.name, unit: 's' };
   let worst: { band: number; time: number; margin: number; sense: 'at-most' | 'at-least'; limit: number } | undefined;
   const unknown: number[] = [];
   for (let band = first; band <= last; band += 1) {
-    const time = eyringS[band];
-    if (time === null || time === undefined) {
+    const time = result.roomSound?.decay[band]?.seconds ?? null;
+    if (time === null) {
       unknown.push(nominalHz[band] as number);
       continue;
     }
@@ -48,17 +46,18 @@ export function judgeReverberation(
     ...(fromHz !== undefined && bandIndexOf(fromHz.value) < 0 ? [fromHz.value] : []),
     ...(toHz !== undefined && bandIndexOf(toHz.value) >= thirdOctaveBands.length ? [toHz.value] : []),
   ];
-  const validity = whyUnknown(booth, unknown, beyond, validFromHz);
+  const validity = whyUnknown(booth, unknown, beyond);
   if (worst === undefined) {
     return notAssessed({ ...base, limit: max.value, explanation: validity });
   }
+  const decay = result.roomSound?.decay[worst.band];
   const value: Ranged = {
     value: worst.time,
-    low: worst.time * (1 - reverberationShare),
-    high: worst.time * (1 + reverberationShare),
-    basis: 'Eyring, a quarter of the value either way; docs/models/uncertainty.md',
+    low: decay?.lowS ?? worst.time,
+    high: decay?.highS ?? worst.time,
+    basis: `${basisOf[decay?.method ?? 'none']}; docs/models/decay.md`,
   };
-  const words = `At ${hertz(nominalHz[worst.band] as number)} the reverberation time is ${decimals(worst.time, 2)} s (${decimals(value.low, 2)} to ${decimals(value.high, 2)}), where ${worst.sense === 'at-most' ? 'at most' : 'at least'} ${decimals(worst.limit, 2)} s is asked: ${worst.margin >= 0 ? 'met' : 'missed'} by ${decimals(Math.abs(worst.margin), 2)} s in the tightest third octave.`;
+  const words = `At ${hertz(nominalHz[worst.band] as number)} the reverberation time is ${decimals(worst.time, 2)} s (${decimals(value.low, 2)} to ${decimals(value.high, 2)}), by ${methodWords[decay?.method ?? 'none']}, where ${worst.sense === 'at-most' ? 'at most' : 'at least'} ${decimals(worst.limit, 2)} s is asked: ${worst.margin >= 0 ? 'met' : 'missed'} by ${decimals(Math.abs(worst.margin), 2)} s in the tightest third octave.`;
   const result_ = judged({ ...base, value, limit: worst.limit, sense: worst.sense, explanation: words });
   if (unknown.length === 0 && beyond.length === 0) return result_;
   const open = `${unknown.length === 0 ? '' : `${unknownWords(unknown)} cannot be judged. `}${validity}`;
@@ -71,6 +70,22 @@ export function judgeReverberation(
   });
 }
 
+const methodWords = {
+  modes: 'the damped modes of the booth',
+  statistical: 'the statistics of the field',
+  both: 'modes and statistics together',
+  dry: 'what few reflections are left',
+  none: 'no model',
+} as const;
+
+const basisOf = {
+  modes: 'damped modes between opposite corners, with the admittance of each face',
+  statistical: 'Eyring',
+  both: 'damped modes and Eyring, near the Schroeder frequency',
+  dry: 'between an evenly mixed field and none at all',
+  none: 'no model',
+} as const;
+
 /** `250 Hz`, `250 Hz to 500 Hz`, and the two ends where a part in between is known. */
 function unknownWords(unknown: readonly number[]): string {
   const runs: [number, number][] = [];
@@ -82,27 +97,15 @@ function unknownWords(unknown: readonly number[]): string {
   return joined(runs.map(([first, last]) => bandSpan(first, last)));
 }
 
-function whyUnknown(
-  booth: AssessedBooth['booth'],
-  unknown: readonly number[],
-  beyond: readonly number[],
-  validFromHz: number,
-): string {
+function whyUnknown(booth: AssessedBooth['booth'], unknown: readonly number[], beyond: readonly number[]): string {
   const open = openFaces(booth);
   if (open.length > 0) {
     return `No build-up is given for ${joined(open)}: sound that leaves an open face does not come back, so there is no reverberation time.`;
   }
   const reasons = [
     ...(beyond.length > 0 ? [`${joined(beyond.map(hertz))} lies outside the bands from 50 Hz to 5 kHz.`] : []),
-    ...(unknown.some((hz) => (exactHz[nominalHz.indexOf(hz)] as number) < validFromHz)
-      ? [
-          `Below ${hertz(validFromHz)} a booth this small has single modes instead of a reverberation time, so no formula can answer there; measure the decay, or look at the list of modes.`,
-        ]
-      : []),
-    ...(unknown.some((hz) => (exactHz[nominalHz.indexOf(hz)] as number) >= validFromHz)
-      ? [
-          `Where the inside takes more than ${decimals(100 * mostMeanAbsorption, 0)} % of the sound at each reflection the field is not diffuse and Eyring's time means nothing; it is very dry there, so measure the decay.`,
-        ]
+    ...(unknown.length > 0
+      ? ['No mode of the booth lies near these bands, so that nothing rings there and there is no time to judge.']
       : []),
   ];
   return reasons.join(' ');

@@ -18,7 +18,9 @@ import type {
   ShoppingResult,
   StructureResult,
 } from './parts-result.js';
+import type { ReflectionsResult } from './reflections-result.js';
 import type { ByBand, LevelTotals, Ranged, TextRange, Verdict } from './result-values.js';
+import type { RoomSoundResult } from './room-sound-result.js';
 import type { VoiceAt } from './voice-result.js';
 
 export type { ByBand, LevelTotals, Ranged, TextRange, Verdict } from './result-values.js';
@@ -185,6 +187,8 @@ export interface BoothResult {
     /** Below this frequency neither holds. Bands are null there, above a mean absorption of 0.5, and with an open face. */
     readonly validFromHz: number;
   };
+  /** Decay by band, and modes; null with an open face. */
+  readonly roomSound: RoomSoundResult | null;
   readonly ventilation: VentilationResult;
   readonly air: AirResult | null;
   readonly build: {
@@ -211,6 +215,9 @@ export interface BoothResult {
   };
   /** Null where the text has neither a room nor a way in nor panels. */
   readonly moving: MovingResult | null;
+  /** Null where it can't be told, and `reflectionsWhy` says why. */
+  readonly reflections: ReflectionsResult | null;
+  readonly reflectionsWhy: string | null;
 }
 
 export interface RequirementResult {

@@ -2,6 +2,8 @@ import { airCurveSchema, airSchema, ventilationSchema } from './air-schema.js';
 import { buildSchema } from './build-schema.js';
 import { movingSchema } from './moving-schema.js';
 import { noiseDefinitions, noiseSchema } from './noise-schema.js';
+import { reflectionsSchema } from './reflections-schema.js';
+import { roomSoundSchema } from './room-sound-schema.js';
 import {
   bandNumbers,
   bands,
@@ -104,10 +106,13 @@ const definitions = {
       eyringS: byBand,
       validFromHz: number,
     }),
+    roomSound: roomSoundSchema,
     ventilation: ventilationSchema(),
     air: nullable(airSchema()),
     build: buildSchema,
     moving: movingSchema,
+    reflections: reflectionsSchema,
+    reflectionsWhy: nullable(string),
   }),
   requirement: record({
     text: string,

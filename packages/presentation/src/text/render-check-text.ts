@@ -13,6 +13,7 @@ import { getsOutSection } from './sections/gets-out.js';
 import { headlineSection } from './sections/headline.js';
 import { moreSection } from './sections/more.js';
 import { movingSection } from './sections/moving.js';
+import { reflectionsSection } from './sections/reflections.js';
 import { requirementsSection } from './sections/requirements.js';
 import { roomToneSection } from './sections/room-tone.js';
 import { soundInsideSection } from './sections/sound-inside.js';
@@ -42,6 +43,7 @@ export function renderCheckText(
         roomToneSection(booth, suffix, style),
         getsOutSection(booth, suffix, style),
         soundInsideSection(booth, suffix, style),
+        reflectionsSection(booth, suffix, style),
         airSection(booth, suffix, style),
         buildSection(booth, suffix, style),
         movingSection(booth, suffix, style),

@@ -15,9 +15,9 @@ test('chartCo2(chart) carries a curve for each setting, thinned, with first and 
   expect(series.limit).toBe('1000');
 });
 
-test('chartCo2(chart) stays below 4 kB', () => {
+test('chartCo2(chart) stays below 4.5 kB with its curves for off, low and high', () => {
   expect(chartCo2({ title: 'CO₂ in alcove', description: 'x'.repeat(300), air, limitPpm: 1000 }).length).toBeLessThan(
-    4096,
+    4608,
   );
 });
 

@@ -9,42 +9,75 @@ import { wrapText } from '../wrap-text.js';
 
 const mostModes = 10;
 
-/** Decay where a formula can answer, single modes where none can. */
+const methodWords = { modes: 'modes', statistical: 'field', both: 'both', dry: 'dry', none: '–' } as const;
+/** Seconds of the middle bands: below the first a voice sounds dry, above the second the room is heard. Common practice. */
+const dryBelow = 0.15;
+const liveAbove = 0.3;
+
+/** How long sound rings, by octave, and where it comes from; the modes that a voice meets. */
 export function soundInsideSection(booth: BoothResult, suffix: string, style: TextStyle): string | undefined {
-  const { eyringS, sabineS, validFromHz } = booth.reverberation;
+  const { roomSound: sound } = booth;
+  const line = (text: string) => wrapText(text, style.width, '  ', '    ');
+  if (sound === null) {
+    return section(
+      `Sound inside${suffix}`,
+      line('A face has no build-up: sound that leaves through it does not come back, so there is no decay to tell.'),
+      style,
+    );
+  }
+  const octave = atOctaveCentres(sound.decay.map((_, band) => band)).map((band) => sound.decay[band ?? 0]!);
   const time = (seconds: number | null) => (seconds === null ? '–' : formatNumber(seconds, 2));
-  const row = (label: string, values: readonly (number | null)[]) => [label, ...atOctaveCentres(values).map(time)];
-  const known = [...atOctaveCentres(eyringS), ...atOctaveCentres(sabineS)].some((seconds) => seconds !== null);
-  const dry = octaveCentres.some((hz, octave) => hz > validFromHz && atOctaveCentres(eyringS)[octave] === null);
-  const modes = booth.modesHz.filter(({ hz }) => hz < validFromHz);
-  const listed = modes.slice(0, mostModes).map(({ hz, order }) => `${formatNumber(hz)} (${order.join('-')})`);
-  const more = modes.length > mostModes ? ` and ${modes.length - mostModes} more` : '';
+  const right = (head: string) => ({ head, align: 'right' as const });
   return section(
-    `Sound inside${suffix}, reverberation time in s`,
+    `Sound inside${suffix}, decay by 60 dB in s`,
     joinLines(
-      known &&
-        textTable(
-          [
-            { head: 'third octave at' },
-            ...octaveCentres.map((hz) => ({ head: bandName(hz), align: 'right' as const })),
-          ],
-          [row('Eyring', eyringS), row('Sabine', sabineS)],
-        ),
-      wrapText(
-        `Below ${formatFrequency(validFromHz)} the booth has single modes instead of a reverberation time` +
-          (listed.length > 0 ? `: ${listed.join(', ')}${more} Hz (order along width-depth-height)` : ''),
-        style.width,
-        '  ',
-        '    ',
+      textTable(
+        [{ head: 'third octave at' }, ...octaveCentres.map((hz) => right(bandName(hz)))],
+        [
+          ['decay', ...octave.map(({ seconds }) => time(seconds))],
+          ['from', ...octave.map(({ lowS }) => time(lowS))],
+          ['to', ...octave.map(({ highS }) => time(highS))],
+          ['by', ...octave.map(({ method }) => methodWords[method])],
+        ],
       ),
-      dry &&
-        wrapText(
-          'Bands above that without a time absorb more than half of the sound that meets a surface, or the booth has an open face: the sound is no longer spread evenly, and no formula holds; it is dry there',
-          style.width,
-          '  ',
-          '    ',
-        ),
+      line(characterText(sound)),
+      ...(style.detail === 'full' ? fullLines(booth) : []).map(line),
     ),
     style,
   );
+}
+
+type Sound = NonNullable<BoothResult['roomSound']>;
+
+function characterText({ mid, ratio125, ratio250, modes }: Sound): string {
+  const dryness =
+    mid === null
+      ? 'The middle bands are not known'
+      : mid.highS < dryBelow
+        ? 'Dry in the middle bands'
+        : mid.lowS > liveAbove
+          ? 'Live in the middle bands'
+          : 'Between dry and live in the middle bands';
+  const times = (ratio: number | null, hz: string) =>
+    ratio === null ? [] : [`${formatNumber(ratio, 1)} times at ${hz}`];
+  const low = [...times(ratio125, '125 Hz'), ...times(ratio250, '250 Hz')];
+  const voiced = modes.filter(({ onVoice }) => onVoice.length > 0).slice(0, mostModes);
+  const list = voiced.map(
+    ({ hz, decayS }) => `${formatNumber(hz)} Hz${decayS === null ? '' : ` (${formatNumber(decayS, 2)} s)`}`,
+  );
+  return `${dryness}${low.length > 0 ? `, the lows ${low.join(', ')}` : ''}.${list.length > 0 ? ` Modes on a voice: ${list.join(', ')}.` : ''} Modes below the Schroeder frequency, statistics above it; people and what stands inside shift both.`;
+}
+
+function fullLines(booth: BoothResult): string[] {
+  const { eyringS, sabineS, validFromHz } = booth.reverberation;
+  const time = (seconds: number | null) => (seconds === null ? '–' : formatNumber(seconds, 2));
+  const list = (values: readonly (number | null)[]) =>
+    atOctaveCentres(values)
+      .map((seconds, index) => `${bandName(octaveCentres[index]!)} ${time(seconds)}`)
+      .join(', ');
+  const modes = booth.modesHz.map(({ hz, order }) => `${formatNumber(hz)} (${order.join('-')})`).join(', ');
+  return [
+    `Statistics alone, from ${formatFrequency(validFromHz)} on: Eyring ${list(eyringS)}; Sabine ${list(sabineS)}`,
+    `Modes of hard walls: ${modes} Hz (order along width-depth-height)`,
+  ];
 }

@@ -1,0 +1,117 @@
+import type { Air, BoxDimensions, BoxPoint, BoxWalls, Complex } from '@boothwright/acoustics';
+import type { Booth, Face } from '@boothwright/language';
+import { insideAbsorption } from '../assembly/absorption.js';
+import { nominalHz, perBand } from '../bands/grid.js';
+import { hardFloorAbsorption, personAt } from '../booth/absorption-area.js';
+import { insideSize } from '../booth/geometry.js';
+import type { Memo } from '../memo/memo.js';
+import { type FacePart, faceParts, meanLiningDepth } from './face-parts.js';
+import { layersAdmittance, modalBands } from './layers-admittance.js';
+
+/** What the decay of a booth depends on: plain figures. */
+export interface AcousticBox {
+  /** m, of the air between the linings at their mean depth */
+  readonly size: BoxDimensions;
+  /** Null when the text places no microphone. */
+  readonly microphone: BoxPoint | null;
+  readonly mouth: BoxPoint | null;
+  /** In the lowest bands, those for which modes may be asked. */
+  readonly admittance: readonly BoxWalls<Complex>[];
+  /** Of the six walls in every band. */
+  readonly absorption: readonly BoxWalls<number>[];
+  /** m2 by band, of people and things inside */
+  readonly objects: readonly number[];
+}
+
+const wallOf: Readonly<Record<keyof BoxWalls<unknown>, Face>> = {
+  left: 'left',
+  right: 'right',
+  front: 'front',
+  back: 'back',
+  floor: 'floor',
+  ceiling: 'roof',
+};
+
+/**
+ * The booth as a box of air with one admittance and one absorption coefficient per wall: parts of a face count by their
+ * area. The walls stand at the mean depth of the linings, so that the box holds as much air as the booth.
+ */
+export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo): AcousticBox {
+  const depth = (face: Face) => meanLiningDepth(booth, face);
+  const [width, deep, height] = insideSize(booth);
+  // Linings that meet in the middle leave no air; the check of the text says so.
+  const left = (side: number, ...taken: number[]) => Math.max(0.05 * side, side - taken.reduce((sum, m) => sum + m, 0));
+  const size: BoxDimensions = [
+    left(width, depth('left'), depth('right')),
+    left(deep, depth('front'), depth('back')),
+    left(height, depth('floor'), depth('roof')),
+  ];
+  const corner = [depth('left'), depth('front'), depth('floor')];
+  const place = (at: { x: { value: number }; y: { value: number }; z: { value: number } }): BoxPoint => {
+    const [x, y, z] = [at.x.value, at.y.value, at.z.value].map((value, axis) =>
+      Math.min(Math.max(value - corner[axis]!, 0), size[axis]!),
+    );
+    return [x!, y!, z!];
+  };
+  const parts = walls((face) => faceParts(booth, face));
+  const mixed = walls((_, name) =>
+    parts[name].map(({ share, layers }) => ({ share, values: layersAdmittance(layers, air, memo) })),
+  );
+  const alphas = walls((_, name) =>
+    parts[name].map(({ share, layers }) => ({ share, values: partAbsorption(layers, air, memo) })),
+  );
+  return {
+    size,
+    microphone: booth.microphone === undefined ? null : place(booth.microphone.position),
+    mouth: booth.mouth === undefined ? null : place(booth.mouth),
+    admittance: Array.from({ length: modalBands }, (_, band) =>
+      walls((_face, name) => ({
+        re: mixed[name].reduce((sum, { share, values }) => sum + share * values[band]!.re, 0),
+        im: mixed[name].reduce((sum, { share, values }) => sum + share * values[band]!.im, 0),
+      })),
+    ),
+    absorption: perBand((band) =>
+      walls((_face, name) =>
+        Math.min(
+          1,
+          alphas[name].reduce((sum, { share, values }) => sum + share * values[band]!, 0),
+        ),
+      ),
+    ),
+    objects: perBand((band) => objectsAt(booth, people, nominalHz[band] as number)),
+  };
+}
+
+function walls<T>(of: (face: Face, name: keyof BoxWalls<unknown>) => T): BoxWalls<T> {
+  const each = (name: keyof BoxWalls<unknown>) => of(wallOf[name], name);
+  return {
+    left: each('left'),
+    right: each('right'),
+    front: each('front'),
+    back: each('back'),
+    floor: each('floor'),
+    ceiling: each('ceiling'),
+  };
+}
+
+function partAbsorption(layers: FacePart['layers'], air: Air, memo: Memo): readonly number[] {
+  if (layers === 'opening') return perBand(() => 1);
+  if (layers === 'building') return perBand(() => hardFloorAbsorption);
+  return insideAbsorption(layers, air, memo);
+}
+
+/** What a thing absorbs is stated for the bands of speech; in those below this one, Hz, it is counted as nothing. */
+export const equipmentFromHz = 400;
+
+function objectsAt(booth: Booth, people: number, nominal: number): number {
+  return people * personAt(nominal) + (nominal < equipmentFromHz ? 0 : equipmentArea(booth));
+}
+
+/** Faces of what stands inside, each with its share. */
+function equipmentArea(booth: Booth): number {
+  return booth.equipment.reduce((sum, { size, absorption }) => {
+    if (size === undefined) return sum;
+    const [w, d, h] = [size.width.value, size.depth.value, size.height.value];
+    return sum + 2 * (w * d + w * h + d * h) * absorption.value;
+  }, 0);
+}

@@ -1,0 +1,56 @@
+import {
+  type AbsorberLayer,
+  type Air,
+  absorberSurfaceImpedance,
+  admittanceOfAbsorption,
+  bandSamples,
+  type Complex,
+  thirdOctaveBands,
+} from '@boothwright/acoustics';
+import { statedAbsorption } from '../assembly/absorption.js';
+import { constructionOf } from '../assembly/construction.js';
+import { hardFloorAbsorption } from '../booth/absorption-area.js';
+import type { Memo } from '../memo/memo.js';
+import type { FacePart } from './face-parts.js';
+
+/** Bands from 50 Hz up for which modes may be asked: to 1 kHz. */
+export const modalBands = 14;
+/** Frequencies per band whose mean stands for it. */
+const samplesPerBand = 3;
+
+/**
+ * Specific admittance of the inner face of a part of a wall in the lowest bands, rho c over its impedance: straight on, with
+ * open air behind. An opening has that of free air, 1; what only a table of absorption describes, the real one that takes as
+ * much of a diffuse field.
+ */
+export function layersAdmittance(part: FacePart['layers'], air: Air, memo: Memo): readonly Complex[] {
+  if (part === 'opening') return constant(1);
+  if (part === 'building') return constant(admittanceOfAbsorption(hardFloorAbsorption));
+  const stated = statedAbsorption(part);
+  if (stated !== undefined) {
+    return stated.slice(0, modalBands).map((alpha) => ({ re: admittanceOfAbsorption(alpha), im: 0 }));
+  }
+  const { layers } = constructionOf(part);
+  if (layers.length === 0) return constant(1);
+  return memo.of(`room-sound-admittance ${JSON.stringify([layers, air])}`, () => {
+    const absorber = layers.map(
+      (layer): AbsorberLayer => (layer.kind === 'porous' ? { ...layer, model: 'miki' } : layer),
+    );
+    return thirdOctaveBands.slice(0, modalBands).map((band) => {
+      const samples = bandSamples(band, samplesPerBand);
+      let re = 0;
+      let im = 0;
+      for (const hz of samples) {
+        const impedance = absorberSurfaceImpedance(absorber, hz, 0, { air, backing: 'open' });
+        const square = impedance.re ** 2 + impedance.im ** 2;
+        re += (air.impedance * Math.max(0, impedance.re)) / square / samples.length;
+        im -= (air.impedance * impedance.im) / square / samples.length;
+      }
+      return { re, im };
+    });
+  });
+}
+
+function constant(re: number): Complex[] {
+  return Array.from({ length: modalBands }, () => ({ re, im: 0 }));
+}

@@ -1,0 +1,72 @@
+import { type BandMode, thirdOctaveBands } from '@boothwright/acoustics';
+import type { RoomMode, RoomSoundResult } from '../result/room-sound-result.js';
+import { modalBands } from './layers-admittance.js';
+
+/** Modes up to here are listed, Hz: above it no fundamental of speech lies. */
+export const listedToHz = 300;
+/** A hall has thousands; nobody reads them. */
+export const mostListed = 100;
+
+/**
+ * Fundamentals of speech, Hz: low voices, mostly of men, and high ones, mostly of women.
+ * Source: R. J. Baken, R. F. Orlikoff, Clinical Measurement of Speech and Voice, 2000, at second hand.
+ */
+export const fundamentals = {
+  'low-voice': { fromHz: 85, toHz: 180 },
+  'high-voice': { fromHz: 165, toHz: 255 },
+} as const;
+
+/** Modes nearer than this, as a ratio of frequencies, act as one. Evidence: the project's own bound. */
+export const clusterRatio = 1.05;
+/** Neighbours further apart than a third of an octave leave a gap. Evidence: the project's own bound. */
+export const gapRatio = 2 ** (1 / 3);
+
+/**
+ * Modes of the lined box up to 300 Hz. Each is taken from the band that it rings in: the walls there are those that it
+ * meets. `cornersOf` gives the modes of a band from corner to corner.
+ */
+export function modeList(cornersOf: (band: number) => readonly BandMode[]): RoomMode[] {
+  const found = new Map<string, { off: number; mode: RoomMode }>();
+  for (let band = 0; band < modalBands && thirdOctaveBands[band]!.lower <= listedToHz; band += 1) {
+    const { exact } = thirdOctaveBands[band]!;
+    for (const { hz, order, damping } of cornersOf(band)) {
+      const off = Math.abs(Math.log(hz / exact));
+      const key = order.join();
+      if (off >= (found.get(key)?.off ?? Number.POSITIVE_INFINITY)) continue;
+      const decayS = damping > 0 ? (3 * Math.LN10) / damping : null;
+      found.set(key, { off, mode: { hz, order: [...order], decayS, onVoice: voicesAt(hz) } });
+    }
+  }
+  return [...found.values()]
+    .map(({ mode }) => mode)
+    .filter(({ hz }) => hz >= thirdOctaveBands[0]!.lower && hz <= listedToHz)
+    .sort((a, b) => a.hz - b.hz)
+    .slice(0, mostListed);
+}
+
+function voicesAt(hz: number): RoomMode['onVoice'] {
+  return (['low-voice', 'high-voice'] as const).filter(
+    (voice) => hz >= fundamentals[voice].fromHz && hz <= fundamentals[voice].toHz,
+  );
+}
+
+/** Runs of two or more modes within 5 % of the lowest of them. */
+export function clustersOf(modes: readonly RoomMode[]): RoomSoundResult['clusters'] {
+  const runs: RoomMode[][] = [];
+  for (const mode of modes) {
+    const run = runs.at(-1);
+    if (run !== undefined && mode.hz <= clusterRatio * run[0]!.hz) run.push(mode);
+    else runs.push([mode]);
+  }
+  return runs
+    .filter((run) => run.length > 1)
+    .map((run) => ({ fromHz: run[0]!.hz, toHz: run.at(-1)!.hz, count: run.length }));
+}
+
+/** Between neighbours more than a third of an octave apart. */
+export function gapsOf(modes: readonly RoomMode[]): RoomSoundResult['gaps'] {
+  return modes.slice(1).flatMap((mode, index) => {
+    const below = modes[index]!;
+    return mode.hz > gapRatio * below.hz ? [{ fromHz: below.hz, toHz: mode.hz }] : [];
+  });
+}
