@@ -79,7 +79,7 @@ const methodWords = {
 } as const;
 
 const basisOf = {
-  modes: 'damped modes between opposite corners, with the admittance of each face',
+  modes: 'damped modes from mouth to microphone, with the admittance of each face; corners for the range',
   statistical: 'Eyring',
   both: 'damped modes and Eyring, near the Schroeder frequency',
   dry: 'between an evenly mixed field and none at all',

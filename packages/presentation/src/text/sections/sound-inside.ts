@@ -10,7 +10,7 @@ import { wrapText } from '../wrap-text.js';
 const mostModes = 10;
 
 const methodWords = { modes: 'modes', statistical: 'field', both: 'both', dry: 'dry', none: '–' } as const;
-/** Seconds of the middle bands: below the first a voice sounds dry, above the second the room is heard. Common practice. */
+/** Seconds of the middle bands: below the first a voice is called dry here, above the second live. Our own words. */
 const dryBelow = 0.15;
 const liveAbove = 0.3;
 
