@@ -1,5 +1,6 @@
 import { casualSpeechReading, speechBasis } from '@boothwright/acoustics';
 import type { BoothSpec, Sourced } from '@boothwright/language';
+import { airAssumptions } from './air/air-assumptions.js';
 import { referencePanel } from './assembly/reference-panel.js';
 import { personAbsorption } from './booth/absorption-area.js';
 import { buildAssumptions } from './build/build-assumptions.js';
@@ -97,6 +98,7 @@ function ownAssumptions(spec: BoothSpec): DefaultUsed[] {
           },
         ]
       : []),
+    ...airAssumptions(spec),
     ...buildAssumptions(spec),
     ...movingAssumptions(spec),
     ...reflectionAssumptions(spec),
@@ -112,8 +114,9 @@ function movingAssumptions({ booths }: BoothSpec): DefaultUsed[] {
     {
       name: 'lifters',
       value: `1 per ${onePersonMass} kg, 2 from ${sheetLength} m`,
-      source: 'lifting guidance near 23 to 25 kg for one person, from memory; two people carry a sheet',
+      source: 'lifting guidance near 23 to 25 kg for one person; two people carry a sheet',
       ...common,
+      evidence: 'from-memory',
     },
     {
       name: 'working-gap',

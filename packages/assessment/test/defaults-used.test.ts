@@ -24,6 +24,8 @@ it('defaultsUsed(spec) lists the assumptions of the assessment itself where they
     'reference-panel',
     'microphone-noise-shape',
     'person-absorption',
+    'wall-conductivities',
+    'board-heat',
     'mouth-place',
     'strong-reflection',
     'least-from-wall',
@@ -34,5 +36,7 @@ it('defaultsUsed(spec) lists the assumptions of the assessment itself where they
   expect(names({ session: session({ effort: given<Effort>('shout') }) })).toContain('full-shout');
   const fanned = (fan: typeof quietFan) => names({ booths: [booth(shell, { vents: [vent('in', { fan })] })] });
   expect(fanned(quietFan)).toContain('fan-place');
+  expect(fanned(quietFan)).toEqual(expect.arrayContaining(['duct-roughness', 'discharge-coefficient']));
+  expect(names({})).not.toContain('duct-roughness');
   expect(fanned({ ...quietFan, place: given<'inside'>('inside') })).not.toContain('fan-place');
 });

@@ -1,6 +1,6 @@
 /**
- * Figures of an air path that the text cannot say, each with its origin. Every one of them is shown among the defaults of a
- * report in which it enters.
+ * Figures of an air path that the text cannot say, each with its origin. Those that a reader may want to judge stand
+ * among the defaults of a report in which they enter, see `air-assumptions.ts`.
  */
 
 /**

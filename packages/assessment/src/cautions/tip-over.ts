@@ -16,12 +16,13 @@ export function tipOver({ booths }: JudgedContext): Caution[] {
       return built === undefined ? [] : [assemblyThickness(built.assembly.layers)];
     });
     if (walls.length === 0) return [];
-    const angle = (Math.atan(Math.min(...walls) / height) * 180) / Math.PI;
+    const panels = result.build.panels.flatMap(({ tipAngleDegrees }) => tipAngleDegrees ?? []);
+    const angle = panels.length > 0 ? Math.min(...panels) : (Math.atan(Math.min(...walls) / height) * 180) / Math.PI;
     if (angle >= unstableBelowDegrees) return [];
     return [
       caution('tip-over', booth.nameRange, {
         hazard: 'A wall panel standing alone tips over',
-        number: `the thinnest wall falls once it leans ${decimals(angle, 1)} degrees`,
+        number: `${panels.length > 0 ? 'the shakiest panel' : 'the thinnest wall'} falls once it leans ${decimals(angle, 1)} degrees`,
         why: 'Until two walls are joined at a corner, a push or a draught is enough. Sheets stored on edge crush people.',
         ask: 'Brace the first wall before letting go, keep children away, and ask a builder to show you how.',
       }),

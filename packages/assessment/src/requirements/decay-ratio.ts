@@ -27,7 +27,7 @@ export function judgeDecayRatio(
     value: ratio,
     low: (decay.lowS ?? decay.seconds) / mid.highS,
     high: (decay.highS ?? decay.seconds) / mid.lowS,
-    basis: 'decay of both, each with its range; docs/models/decay.md',
+    basis: 'decay of both, each with its range; docs/models/sound-in-the-booth.md',
   };
   const explanation = `At ${hertz(hz)} the decay is ${decimals(decay.seconds, 2)} s, ${decimals(ratio, 1)} times the ${decimals(mid.seconds, 2)} s of 500 Hz to 2 kHz, where at most ${decimals(requirement.limit.value, 1)} times is asked.`;
   return judged({ ...base, value, sense: 'at-most', explanation });

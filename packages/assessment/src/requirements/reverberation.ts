@@ -55,7 +55,7 @@ export function judgeReverberation(
     value: worst.time,
     low: decay?.lowS ?? worst.time,
     high: decay?.highS ?? worst.time,
-    basis: `${basisOf[decay?.method ?? 'none']}; docs/models/decay.md`,
+    basis: `${basisOf[decay?.method ?? 'none']}; docs/models/sound-in-the-booth.md`,
   };
   const words = `At ${hertz(nominalHz[worst.band] as number)} the reverberation time is ${decimals(worst.time, 2)} s (${decimals(value.low, 2)} to ${decimals(value.high, 2)}), by ${methodWords[decay?.method ?? 'none']}, where ${worst.sense === 'at-most' ? 'at most' : 'at least'} ${decimals(worst.limit, 2)} s is asked: ${worst.margin >= 0 ? 'met' : 'missed'} by ${decimals(Math.abs(worst.margin), 2)} s in the tightest third octave.`;
   const result_ = judged({ ...base, value, limit: worst.limit, sense: worst.sense, explanation: words });

@@ -1,6 +1,7 @@
 import type { Booth } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { assess, cautionsById, onlyBooth } from '../fixtures/assessed.js';
+import { smallBooth } from '../fixtures/booth-text.js';
 import {
   assembly,
   booth,
@@ -166,6 +167,25 @@ describe('glazing, fire class, fibre, lifting, tip-over, electricity', () => {
     expect(cautionsById(spec(), 'tip-over')[0]?.number).toContain(`${angle.toFixed(1)} degrees`);
     const thick = assembly('thick', sheet(vinyl, 0), frame(0.5), byMass(vinyl, 10));
     expect(cautionsById(spec({ walls: [thick], booths: [booth(thick)] }), 'tip-over')).toEqual([]);
+  });
+
+  it('lifting and tip-over look at panels where the faces are cut into them', () => {
+    const cut = smallBooth({ booth: 'panels { width 600 mm }' });
+    const { panels } = onlyBooth(cut).build;
+    const number = cautionsById(cut, 'lifting')[0]?.number ?? '';
+    expect(number).not.toMatch(/left|roof/);
+    for (const { number: panel, massKg } of panels) expect(number.includes(`panel ${panel} `)).toBe(massKg > 25);
+    const least = Math.min(...panels.flatMap(({ tipAngleDegrees }) => tipAngleDegrees ?? []));
+    expect(cautionsById(cut, 'tip-over')[0]?.number).toContain(`${least.toFixed(1)} degrees`);
+  });
+
+  it('alarm-not-heard takes the level that the site states, dB for dB', () => {
+    const inside = (alarm?: number) => {
+      const stated = alarm === undefined ? {} : { alarm: given({ decibels: alarm, weighting: 'A' as const }) };
+      return Number.parseInt(cautionsById(spec({ site: site(stated) }), 'alarm-not-heard')[0]?.number ?? '', 10);
+    };
+    expect(inside(65)).toBe(inside() - 20);
+    expect(inside(95)).toBe(inside() + 10);
   });
 
   it('electricity-and-heat speaks for watts inside', () => {

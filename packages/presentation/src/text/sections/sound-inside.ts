@@ -79,5 +79,6 @@ function fullLines(booth: BoothResult): string[] {
   return [
     `Statistics alone, from ${formatFrequency(validFromHz)} on: Eyring ${list(eyringS)}; Sabine ${list(sabineS)}`,
     `Modes of hard walls: ${modes} Hz (order along width-depth-height)`,
+    ...(booth.roomSound?.assumes ?? []),
   ];
 }
