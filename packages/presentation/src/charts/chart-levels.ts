@@ -17,6 +17,8 @@ export interface LevelsChart {
   /** Band centres of every series. */
   readonly nominalHz: readonly number[];
   readonly series: readonly LevelSeries[];
+  /** Name of the vertical axis. */
+  readonly label?: string;
   readonly size?: ChartSize;
 }
 
@@ -27,16 +29,29 @@ const strokes = {
   further: { colour: palette.green, dash: '2 2', width: 1.5 },
 } as const;
 
+/** Several further lines differ by colour and dash. */
+const further = [
+  strokes.further,
+  { colour: palette.purple, dash: '7 3', width: 1.5 },
+  { colour: palette.gold, dash: '4 2 1 2', width: 1.5 },
+] as const;
+
 /** Sound levels against frequency: outside, inside and what is aimed at. A line breaks where nothing is predicted. */
 export function chartLevels(chart: LevelsChart): string {
   const size = chart.size ?? hoverSize;
   const x = frequencyAxis(chart.nominalHz, size);
   const known = chart.series.flatMap((series) => series.levelsDb).filter((level): level is number => level !== null);
-  const y = linearAxis(known, size, 'level, dB');
+  const y = linearAxis(known, size, chart.label ?? 'level, dB');
+  const others = chart.series.filter(({ role }) => role === 'further');
+  const strokeOf = (series: LevelSeries) =>
+    series.role === 'further'
+      ? (further[others.indexOf(series) % further.length] ?? strokes.further)
+      : strokes[series.role];
   const lines = chart.series.map((series) => {
-    const stroke = strokes[series.role];
+    const stroke = strokeOf(series);
+    const at = others.indexOf(series);
     return svgElement('path', {
-      class: series.role,
+      class: at > 0 ? `${series.role}-${at + 1}` : series.role,
       d: linePath(chart.nominalHz, series.levelsDb, x, y),
       fill: 'none',
       stroke: stroke.colour,
@@ -47,8 +62,8 @@ export function chartLevels(chart: LevelsChart): string {
   });
   const names = chart.series.map((series) => ({
     label: series.label,
-    colour: strokes[series.role].colour,
-    dash: strokes[series.role].dash,
+    colour: strokeOf(series).colour,
+    dash: strokeOf(series).dash,
   }));
   return chartFrame({
     size,

@@ -1,0 +1,99 @@
+import type { FanSettingOfAir } from '@boothwright/assessment';
+import { ticks } from 'd3-array';
+import { scaleLinear } from 'd3-scale';
+import { type Axis, type ChartSize, chartFrame, linearAxis, margins } from './frame.js';
+import { legend } from './legend.js';
+import { palette } from './palette.js';
+import { linePath } from './series-path.js';
+import { dataList, svgElement } from './svg-element.js';
+
+export interface TimeCurve {
+  readonly setting: FanSettingOfAir;
+  readonly minutes: readonly number[];
+  readonly values: readonly number[];
+}
+
+export interface TimeCurvesChart {
+  readonly title: string;
+  readonly description: string;
+  readonly size: ChartSize;
+  readonly curves: readonly TimeCurve[];
+  readonly label: string;
+  readonly step: number;
+  /** The axis goes up to here at least. */
+  readonly atLeast: number;
+  readonly limit?: number;
+  /** Figures of `data-values`. */
+  readonly rounded: (value: number) => number;
+}
+
+const mostPoints = 21;
+
+/** Evenly thinned, first and last point kept, so that a long session stays a small picture. */
+function thinned(curve: TimeCurve): Pick<TimeCurve, 'minutes' | 'values'> {
+  const count = curve.minutes.length;
+  if (count <= mostPoints) return curve;
+  const picked = Array.from({ length: mostPoints }, (_, index) => Math.round((index * (count - 1)) / (mostPoints - 1)));
+  return {
+    minutes: picked.map((index) => curve.minutes[index] ?? 0),
+    values: picked.map((index) => curve.values[index] ?? 0),
+  };
+}
+
+const looks: Readonly<Record<FanSettingOfAir, { readonly colour: string; readonly dash: string | undefined }>> = {
+  high: { colour: palette.blue, dash: undefined },
+  low: { colour: palette.green, dash: '2 2' },
+  off: { colour: palette.purple, dash: '7 3' },
+};
+
+/** Something that grows over the session, a curve for every setting of the fans, and the most that is allowed. */
+export function timeCurves(chart: TimeCurvesChart): string {
+  const { size, curves, limit } = chart;
+  const end = Math.max(1, ...curves.flatMap((curve) => curve.minutes));
+  const scale = scaleLinear()
+    .domain([0, end])
+    .range([margins.left, size.width - margins.right]);
+  const x: Axis = {
+    at: (minutes) => scale(minutes),
+    ticks: ticks(0, end, 6).map((value) => ({ value, label: String(value) })),
+    label: 'min',
+  };
+  const highest = Math.max(chart.atLeast, limit ?? 0, ...curves.flatMap((curve) => curve.values));
+  const lowest = Math.min(0, ...curves.flatMap((curve) => curve.values));
+  const y = linearAxis([lowest, highest], size, chart.label, chart.step);
+  const lines = curves.map((curve) => {
+    const { minutes, values } = thinned(curve);
+    return svgElement('path', {
+      class: `fan-${curve.setting}`,
+      d: linePath(minutes, values, x, y),
+      fill: 'none',
+      stroke: looks[curve.setting].colour,
+      'stroke-width': 2,
+      'stroke-dasharray': looks[curve.setting].dash,
+      'data-minutes': dataList(minutes),
+      'data-values': dataList(values.map(chart.rounded)),
+    });
+  });
+  const limitLine =
+    limit === undefined
+      ? ''
+      : svgElement('path', {
+          class: 'limit',
+          d: `M${margins.left} ${y.at(limit).toFixed(1)}H${size.width - margins.right}`,
+          stroke: palette.orange,
+          'stroke-dasharray': '5 3',
+          'data-values': limit,
+        });
+  const names = [
+    ...curves.map((curve) => ({ label: `fan ${curve.setting}`, ...looks[curve.setting] })),
+    ...(limit === undefined ? [] : [{ label: `limit ${limit}`, colour: palette.orange, dash: '5 3' }]),
+  ];
+  return chartFrame({
+    size,
+    title: chart.title,
+    description: chart.description,
+    x,
+    y,
+    content: limitLine + lines.join('') + legend(names, size.width),
+  });
+}
