@@ -1,11 +1,10 @@
-import type { RequirementResult } from '@boothwright/assessment';
 import { symbolAt, valueAt } from '@boothwright/language';
-import { requirementHover } from '@boothwright/presentation';
 import { type Hover, MarkupKind, type Position, type Range } from 'vscode-languageserver';
+import { factSection } from './hover/fact-section.js';
 import { fitPictures } from './hover/fit-pictures.js';
-import { ifStale } from './hover/if-stale.js';
 import { keywordSection } from './hover/keyword-section.js';
 import { layerSection } from './hover/layer-section.js';
+import { requirementSection } from './hover/requirement-section.js';
 import { symbolSection } from './hover/symbol-section.js';
 import { defaultsSection, valueSection } from './hover/value-section.js';
 import { withoutPictures } from './hover/without-pictures.js';
@@ -48,7 +47,8 @@ function onName(view: View, offset: number): Answer | undefined {
 
 /** On the first word of a line: what it means, and what the line or block came to. */
 function onWord(view: View, offset: number): Answer | undefined {
-  const statement = statementsAt(view.parsed, offset).at(-1);
+  const statements = statementsAt(view.parsed, offset);
+  const statement = statements.at(-1);
   if (statement === undefined || offset < statement.keyword.from || offset > statement.keyword.to) return undefined;
   const declared = view.checked.symbols.symbols.find(
     ({ nameRange }) =>
@@ -60,8 +60,9 @@ function onWord(view: View, offset: number): Answer | undefined {
   const requirement = requirementAt(view, offset);
   return {
     sections: [
-      requirement && verdictSection(view, requirement),
+      requirement && requirementSection(view, requirement),
       declared && symbolSection(view, declared, offset),
+      factSection(view, statements),
       layerSection(view, offset),
       defaultsSection(view, offset),
       keywordSection(statement),
@@ -73,13 +74,7 @@ function onWord(view: View, offset: number): Answer | undefined {
 function onRequirement(view: View, offset: number): Answer | undefined {
   const requirement = requirementAt(view, offset);
   if (requirement === undefined) return undefined;
-  return { sections: [verdictSection(view, requirement)], range: view.lines.rangeOf(requirement.range) };
-}
-
-/** An editor shows the diagnostic of a requirement that is not met above the hover; it has the explanation already. */
-function verdictSection(view: View, requirement: RequirementResult): string {
-  const verdict = requirementHover(requirement.verdict === 'met' ? requirement : { ...requirement, explanation: '' });
-  return ifStale(view, verdict);
+  return { sections: [requirementSection(view, requirement)], range: view.lines.rangeOf(requirement.range) };
 }
 
 function requirementAt(view: View, offset: number) {

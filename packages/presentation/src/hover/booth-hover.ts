@@ -25,12 +25,14 @@ export function boothHover(name: string, booth: BoothResult, context: BoothHover
     `**${escapeMarkdown(name)}**${booth.title ? ` ${escapeMarkdown(booth.title)}` : ''}`,
     `All surfaces and openings together: STC ${ratings.stc}, Rw ${ratings.rw} · noise inside ${totalsText(noise.total)}` +
       (noise.roomTone ? ` · room tone ${rangedText(noise.roomTone.dBFS, 'dBFS')}` : ''),
+    requirements.length > 0 &&
+      bullets(requirements.map((requirement) => `${code(requirementName(requirement))} ${verdictText(requirement)}`)),
     table(
       ['octaves, dB', ...octaveCentres.map(bandName)],
       [
         ['kept out', ...octaveLoss(booth.compositeTransmissionLossDb).map(bandLevel)],
         ['noise inside', ...octaveLevels(noise.total.byBand).map(bandLevel)],
-        ['reverberation, s', ...atOctaveCentres(booth.reverberation.eyringS).map(seconds)],
+        ['decay, s', ...decayOf(booth).map(seconds)],
       ],
     ),
     voiceOutside &&
@@ -43,8 +45,6 @@ export function boothHover(name: string, booth: BoothResult, context: BoothHover
         ? ` · ${formatNumber(build.cost.amount)} ${build.cost.currency}, ${formatNumber(build.cost.withReserve)} with reserve`
         : ''),
     booth.air && airPicture(name, booth.air, requirements),
-    requirements.length > 0 &&
-      bullets(requirements.map((requirement) => `${code(requirementName(requirement))} ${verdictText(requirement)}`)),
   );
 }
 
@@ -62,9 +62,14 @@ function hoursLine({ requirements, session }: NonNullable<BoothResult['noise']['
   return words.length === 0 ? undefined : escapeMarkdown(words.join('; '));
 }
 
-/** Where no formula holds there are single modes instead. */
+function decayOf({ roomSound }: BoothResult): readonly (number | null)[] {
+  return roomSound === null
+    ? octaveCentres.map(() => null)
+    : atOctaveCentres(roomSound.decay).map(({ seconds: time }) => time);
+}
+
 function seconds(time: number | null): string {
-  return time === null ? 'modes' : formatNumber(time, 2);
+  return time === null ? '–' : formatNumber(time, 2);
 }
 
 function airPicture(
@@ -81,7 +86,7 @@ function airPicture(
     ...(limit === undefined ? {} : { limitPpm: limit }),
   });
   return paragraphs(
-    sentences.map(escapeMarkdown).join(' · '),
+    escapeMarkdown(sentences.find((sentence) => sentence.startsWith(`fan ${air.judged}`)) ?? sentences[0] ?? ''),
     svgToMarkdownImage(svg, `CO₂ in ${name}. ${sentences.join('; ')}`, hoverSize),
   );
 }

@@ -2,9 +2,17 @@ import type { BoothResult } from '@boothwright/assessment';
 import { formatNumber } from '../numbers/format-number.js';
 import { totalsText } from '../numbers/level-words.js';
 import { escapeMarkdown, paragraphs } from './markdown.js';
+import { reflectionHover } from './mouth-hover.js';
 
-/** What a machine inside is heard as at the microphone. Undefined when it is not known to make a sound. */
-export function equipmentHover(name: string, booth: BoothResult): string | undefined {
+/** What a thing inside does to the recording: what it is heard as, what it sends back. Undefined when it does neither. */
+export function equipmentHover(name: string, booth: BoothResult, title = name): string | undefined {
+  const sound = soundOf(name, booth);
+  const reflection = reflectionHover(name, booth, title);
+  if (sound === undefined && reflection === undefined) return undefined;
+  return paragraphs(sound ?? `**${escapeMarkdown(name)}**`, reflection);
+}
+
+function soundOf(name: string, booth: BoothResult): string | undefined {
   const found = booth.noise.equipment.find((each) => each.name === name);
   if (found === undefined) {
     const missing = booth.noise.notPredicted.find((each) => each.name === name);

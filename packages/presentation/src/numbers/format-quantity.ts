@@ -25,6 +25,7 @@ const forms: Readonly<Record<string, UnitForm>> = {
   m: { factor: 1, decimals: 3, after: 'm' },
   'kg/m2': { factor: 1, decimals: 1, after: 'kg/m²' },
   Hz: { factor: 1, decimals: 0, after: 'Hz' },
+  K: { factor: 1, decimals: 1, after: 'K' },
   EUR: { factor: 1, decimals: 0, after: 'EUR' },
   USD: { factor: 1, decimals: 0, after: 'USD' },
   GBP: { factor: 1, decimals: 0, after: 'GBP' },

@@ -1,16 +1,21 @@
-import type { ResultDocument } from '@boothwright/assessment';
+import type { BoothResult, ResultDocument } from '@boothwright/assessment';
 import type { SymbolEntry } from '@boothwright/language';
 import {
   assemblyHover,
   boothHover,
-  code,
+  cautionHover,
   equipmentHover,
   escapeMarkdown,
-  formatFigures,
+  itemHover,
   materialHover,
   neighbourHover,
+  obstacleHover,
   openingHover,
+  reflectionHover,
   sourceHover,
+  variantHover,
+  ventAirHover,
+  wayHover,
 } from '@boothwright/presentation';
 import type { View } from '../view.js';
 import { ifStale } from './if-stale.js';
@@ -26,6 +31,9 @@ const hasResults: readonly string[] = [
   'hole',
   'equipment',
   'neighbour',
+  'obstacle',
+  'passage',
+  'item',
   'variant',
 ];
 
@@ -51,13 +59,14 @@ function title(symbol: SymbolEntry): string {
 }
 
 function resultOf(results: ResultDocument, symbol: SymbolEntry): string | undefined {
-  const context = {
-    nominalHz: results.grid.nominalHz,
-    defaults: results.defaults,
-    requirements: results.requirements,
-  };
+  const { requirements } = results;
+  const context = { nominalHz: results.grid.nominalHz, defaults: results.defaults, requirements };
   const { name } = symbol;
   const booths = Object.entries(results.booths);
+  const own = symbol.container === undefined ? undefined : results.booths[symbol.container];
+  const ofEach = (tell: (boothName: string, booth: BoothResult) => string | undefined) =>
+    booths.flatMap(([boothName, booth]) => tell(boothName, booth) ?? []).join('\n\n');
+  const titled = (found: string) => (found === '' ? '' : `${title(symbol)}\n\n${found}`);
   switch (symbol.kind) {
     case 'assembly': {
       const assembly = results.assemblies[name];
@@ -69,44 +78,50 @@ function resultOf(results: ResultDocument, symbol: SymbolEntry): string | undefi
     }
     case 'noise':
     case 'impact':
-      return booths
-        .map(([boothName, booth]) => sourceHover(name, boothName, booth, context))
-        .filter((part) => part !== undefined)
-        .join('\n\n');
+      return ofEach((boothName, booth) => sourceHover(name, boothName, booth, context));
     case 'door':
     case 'window':
     case 'vent':
     case 'slit':
-    case 'hole': {
-      const booth = symbol.container === undefined ? undefined : results.booths[symbol.container];
-      return booth && openingHover(name, symbol.container!, booth, context);
-    }
-    case 'neighbour':
-      return booths
-        .map(([boothName, booth]) => neighbourHover(name, boothName, booth))
-        .filter((part) => part !== undefined)
+    case 'hole':
+      if (own === undefined) return undefined;
+      return [
+        openingHover(name, symbol.container!, own, context),
+        symbol.kind === 'vent' ? ventAirHover(name, own) : reflectionHover(name, own),
+        ...cautionsOn(results, symbol),
+      ]
+        .filter(Boolean)
         .join('\n\n');
-    case 'equipment': {
-      const booth = symbol.container === undefined ? undefined : results.booths[symbol.container];
-      return booth && equipmentHover(name, booth);
+    case 'neighbour':
+      return ofEach((boothName, booth) => neighbourHover(name, boothName, booth, requirements));
+    case 'obstacle':
+      return titled(ofEach((boothName, booth) => obstacleHover(name, boothName, booth)));
+    case 'passage':
+      return titled(ofEach((boothName, booth) => wayHover(name, boothName, booth)));
+    case 'appliance':
+      return titled(cautionsOn(results, symbol).join('\n\n'));
+    case 'equipment':
+      return own && equipmentHover(name, own, symbol.title);
+    case 'item': {
+      const found = booths.flatMap(([, booth]) => itemHover(name, symbol.title, booth) ?? []);
+      return titled([...new Set(found)].join('\n\n'));
     }
     case 'variant':
-      return variantChanges(results, name);
+      return variantHover(name, results);
     default:
       return undefined;
   }
 }
 
-/** What a variant changes, beside the base. */
-function variantChanges(results: ResultDocument, name: string): string | undefined {
-  const variant = results.variants[name];
-  if (variant === undefined) return undefined;
-  const figure = (value: number | null, unit: string) => (value === null ? '–' : `${formatFigures(value)} ${unit}`);
-  const rows = variant.changes.map(
-    ({ what, base, variant: changed, unit }) =>
-      `| ${escapeMarkdown(what)} | ${figure(base, unit)} | ${figure(changed, unit)} |`,
-  );
-  const head = `**${escapeMarkdown(name)}** ${escapeMarkdown(variant.title ?? '')}`;
-  if (rows.length === 0) return `${head}\n\nChanges nothing that is predicted`;
-  return `${head}\n\n| | without ${code(name)} | with it |\n| :-- | --: | --: |\n${rows.join('\n')}`;
+/** Hazards that a thing brings with it; what belongs to any booth stands elsewhere. */
+function cautionsOn(results: ResultDocument, { nameRange }: SymbolEntry): string[] {
+  return results.cautions
+    .filter(
+      ({ severity, range }) =>
+        severity !== 'note' &&
+        range.file === nameRange.file &&
+        range.from <= nameRange.from &&
+        nameRange.to <= range.to,
+    )
+    .map(cautionHover);
 }

@@ -1,0 +1,47 @@
+import type { BoothResult } from '@boothwright/assessment';
+import { formatFigures, formatNumber } from '../numbers/format-number.js';
+import { formatQuantity } from '../numbers/format-quantity.js';
+import { bullets, escapeMarkdown, paragraphs, table } from './markdown.js';
+
+/** What the booth weighs and how it presses on the floor. Nothing here is a check of a floor. */
+export function floorHover(boothName: string, { build }: BoothResult): string {
+  const { structure } = build;
+  return paragraphs(
+    `**${formatQuantity(build.floorLoadPa, 'Pa')}** over ${formatFigures(build.footprintM2)} m² under ${escapeMarkdown(boothName)}: ${formatQuantity(build.loadedMassKg, 'kg')} in use`,
+    escapeMarkdown(structure.words),
+    structure.joistWords && escapeMarkdown(structure.joistWords),
+    table(
+      ['often quoted for', 'kPa', 'the booth is'],
+      structure.beside.map(({ name, pa, ratio }) => [
+        escapeMarkdown(name),
+        formatNumber(pa / 1000, 2),
+        `${formatNumber(ratio, 1)} times that`,
+      ]),
+    ),
+    structure.lineLoads.length > 0 &&
+      table(
+        ['under the wall', 'long', 'carries', 'kN/m', 'joists'],
+        structure.lineLoads.map(({ face, lengthM, massKg, nPerM, joists }) => [
+          face,
+          `${formatNumber(lengthM, 2)} m`,
+          formatQuantity(massKg, 'kg'),
+          formatNumber(nPerM / 1000, 2),
+          joists ?? '–',
+        ]),
+      ),
+    structure.notCounted.length > 0 && 'Not counted:',
+    bullets(structure.notCounted.map(escapeMarkdown)),
+  );
+}
+
+/** What the booth weighs, part by part, the heaviest first. */
+export function massHover(boothName: string, { build }: BoothResult): string {
+  const parts = build.massByPart.filter(({ kg }) => kg > 0).toSorted((a, b) => b.kg - a.kg);
+  return paragraphs(
+    `**${formatQuantity(build.massKg, 'kg')} empty**, ${formatQuantity(build.loadedMassKg, 'kg')} in use: ${escapeMarkdown(boothName)}`,
+    table(
+      ['part', 'mass'],
+      parts.map(({ part, kg }) => [escapeMarkdown(part), formatQuantity(kg, 'kg')]),
+    ),
+  );
+}
