@@ -1,15 +1,27 @@
 import type { BoothResult, ResultDocument } from '@boothwright/assessment';
-import type { SourceRange } from '@boothwright/language';
+import type { SourceRange, Statement, SymbolKind } from '@boothwright/language';
 import {
   assemblyLabel,
   boothLabel,
+  budgetLabel,
+  itemLabel,
   layerLabel,
+  microphoneLabel,
+  mountsLabel,
+  mouthLabel,
+  neighbourLabel,
+  obstacleLabel,
   openingLabel,
+  panelsLabel,
   requirementLabel,
   sessionLabel,
   sourceLabel,
+  variantLabel,
+  ventAirLabel,
+  wayLabel,
 } from '@boothwright/presentation';
 import type { InlayHint, Range } from 'vscode-languageserver';
+import { boothsAt } from './hover/booths-at.js';
 import { assumedDefault } from './hover/value-section.js';
 import type { Settings } from './settings.js';
 import type { View } from './view.js';
@@ -18,6 +30,8 @@ interface Answer {
   readonly range: SourceRange;
   readonly label: string | undefined;
   readonly tooltip?: string;
+  /** Where it stands on a line that is too long to see the end of; else behind the name. */
+  readonly onLong?: number;
 }
 
 /** At the end of a line, what the line came to. */
@@ -32,6 +46,14 @@ export function inlayHints(view: View, range: Range, settings: Settings): InlayH
     if (shown.noise) answers.push(...noises(results));
     if (shown.requirements) answers.push(...requirements(results));
     if (shown.booths) answers.push(...booths(view, results));
+    if (shown.noise) answers.push(...symbols(view, 'neighbour', neighbourLabel));
+    if (shown.inside) answers.push(...lines(view, inside));
+    if (shown.moving) {
+      answers.push(...lines(view, moving));
+      answers.push(...symbols(view, 'passage', wayLabel), ...symbols(view, 'obstacle', obstacleLabel));
+    }
+    if (shown.money) answers.push(...lines(view, money), ...symbols(view, 'item', itemLabel));
+    if (shown.variants) answers.push(...variants(view, results));
   }
   const computed = answers.map((answer) => hint(view, answer, view.stale ? 'was ' : ''));
   const assumed = shown.defaults ? assumptions(view).map((answer) => hint(view, answer, '')) : [];
@@ -42,11 +64,11 @@ export function inlayHints(view: View, range: Range, settings: Settings): InlayH
 
 const within = (line: number, range: Range): boolean => range.start.line <= line && line <= range.end.line;
 
-function hint(view: View, { range, label, tooltip }: Answer, prefix: string): InlayHint | undefined {
+function hint(view: View, { range, label, tooltip, onLong }: Answer, prefix: string): InlayHint | undefined {
   // A place that shrank to nothing was deleted since.
   if (label === undefined || range.file !== view.file || range.from === range.to) return undefined;
   return {
-    position: view.lines.positionAt(hintPlace(view, range.from)),
+    position: view.lines.positionAt(hintPlace(view, range.from, onLong)),
     label: `${prefix}${label}`,
     paddingLeft: true,
     ...(tooltip === undefined ? {} : { tooltip: { kind: 'markdown', value: tooltip } }),
@@ -56,10 +78,11 @@ function hint(view: View, { range, label, tooltip }: Answer, prefix: string): In
 /** On a longer line the end is likely out of sight. */
 const longestLine = 100;
 
-/** The end of the line, or on a long one the end of the name and title that start it. */
-function hintPlace(view: View, from: number): number {
+/** The end of the line, or on a long one a place early on: as the answer says, or the end of the name and title. */
+function hintPlace(view: View, from: number, onLong: number | undefined): number {
   const end = view.lines.lineEnd(from);
   if (view.lines.positionAt(end).character <= longestLine) return end;
+  if (onLong !== undefined) return onLong;
   const { tokens } = view.parsed;
   const name = tokens.findIndex((token) => token.from >= from && token.kind === 'word' && isName(view, token.from));
   if (name < 0 || tokens[name]!.from > end) return end;
@@ -89,7 +112,13 @@ function openings(results: ResultDocument): Answer[] {
     // A door is told with its seals.
     return booth.paths
       .filter(({ kind }) => kind !== 'face' && kind !== 'door-seal')
-      .map(({ name, range }) => ({ range, label: openingLabel(name, booth, results.grid.nominalHz) }));
+      .map(({ name, range, kind }) => {
+        const labels = [
+          openingLabel(name, booth, results.grid.nominalHz),
+          kind === 'vent' ? ventAirLabel(name, booth) : undefined,
+        ].filter((label) => label !== undefined);
+        return { range, label: labels.length === 0 ? undefined : labels.join(' · ') };
+      });
   });
 }
 
@@ -134,6 +163,58 @@ function booths(view: View, results: ResultDocument): Answer[] {
     label: perBooth(all, (booth) => (booth.air === null ? undefined : sessionLabel(booth.air))),
   };
   return [...all.map(([, booth]) => ({ range: booth.range, label: boothLabel(booth) })), ...(air ? [air] : [])];
+}
+
+type BoothLabel = (booth: BoothResult) => string | undefined;
+type LineLabels = Readonly<Record<string, BoothLabel>>;
+
+/** By the words of the lines that hold a line and its own. */
+const inside: LineLabels = {
+  'booth mic': microphoneLabel,
+  'booth mouth': mouthLabel,
+  'booth mounts': mountsLabel,
+};
+const moving: LineLabels = {
+  'site doorway': (booth) => wayLabel('doorway', booth),
+  'site lift': (booth) => wayLabel('lift', booth),
+  'booth panels': panelsLabel,
+};
+const money: LineLabels = { budget: budgetLabel };
+
+/** Answers on lines that declare no name. */
+function lines(view: View, labels: LineLabels): Answer[] {
+  const answers: Answer[] = [];
+  const walk = (statements: readonly Statement[], above: readonly Statement[]): void => {
+    for (const statement of statements) {
+      const path = [...above, statement];
+      const label = labels[path.map(({ keyword }) => keyword.word).join(' ')];
+      if (label !== undefined) {
+        const range = { file: view.file, from: statement.from, to: statement.to };
+        answers.push({ range, label: perBooth(boothsAt(view, path), label), onLong: statement.headerTo });
+      }
+      if (above.length === 0) walk(statement.block?.statements ?? [], path);
+    }
+  };
+  walk(view.parsed.tree.statements, []);
+  return answers;
+}
+
+/** Answers on lines that declare a name of a kind. */
+function symbols(
+  view: View,
+  kind: SymbolKind,
+  label: (name: string, booth: BoothResult) => string | undefined,
+): Answer[] {
+  const all = Object.entries(view.results?.booths ?? {});
+  return view.checked.symbols.symbols
+    .filter((symbol) => symbol.kind === kind)
+    .map(({ name, nameRange }) => ({ range: nameRange, label: perBooth(all, (booth) => label(name, booth)) }));
+}
+
+function variants(view: View, results: ResultDocument): Answer[] {
+  return view.checked.symbols.symbols
+    .filter(({ kind }) => kind === 'variant')
+    .map(({ name, nameRange }) => ({ range: nameRange, label: variantLabel(name, results) }));
 }
 
 /** How many facts of a block are assumed, named in the tooltip; the hover on the block's name says on what each rests. */

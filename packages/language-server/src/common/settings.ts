@@ -3,7 +3,18 @@ export interface Settings {
   readonly inlayHints: Readonly<Record<HintKind, boolean>>;
 }
 
-export type HintKind = 'assemblies' | 'layers' | 'openings' | 'noise' | 'requirements' | 'booths' | 'defaults';
+export type HintKind =
+  | 'assemblies'
+  | 'layers'
+  | 'openings'
+  | 'noise'
+  | 'requirements'
+  | 'booths'
+  | 'inside'
+  | 'moving'
+  | 'money'
+  | 'variants'
+  | 'defaults';
 
 export const defaultSettings: Settings = {
   inlayHints: {
@@ -13,6 +24,10 @@ export const defaultSettings: Settings = {
     noise: true,
     requirements: true,
     booths: true,
+    inside: true,
+    moving: true,
+    money: true,
+    variants: true,
     defaults: true,
   },
 };

@@ -8,8 +8,13 @@ import { reflectionHover } from './mouth-hover.js';
 export function equipmentHover(name: string, booth: BoothResult, title = name): string | undefined {
   const sound = soundOf(name, booth);
   const reflection = reflectionHover(name, booth, title);
-  if (sound === undefined && reflection === undefined) return undefined;
-  return paragraphs(sound ?? `**${escapeMarkdown(name)}**`, reflection);
+  if (sound === undefined && reflection === undefined && booth.reflections === null) return undefined;
+  return paragraphs(
+    sound ?? `**${escapeMarkdown(title)}**`,
+    reflection ??
+      (booth.reflections &&
+        'No early reflection of it reaches the mic: it has no size, or does not stand where a mirror would have to'),
+  );
 }
 
 function soundOf(name: string, booth: BoothResult): string | undefined {

@@ -22,7 +22,10 @@ export function microphoneHover(
   const { total, roomTone, notPredicted } = booth.noise;
   const target = targetCurve(requirements, boothName);
   const whole = octaveLevels(total.byBand);
-  const parts = contributions(booth);
+  const heard = heardInSession(booth);
+  const all = contributions(booth);
+  const parts = all.filter(({ name, airborne }) => !airborne || heard === undefined || heard.has(name));
+  const silent = all.filter((part) => !parts.includes(part));
   const series: LevelSeries[] = [
     { label: 'all of it', role: 'behind', levelsDb: whole },
     ...(target ? [{ label: target.label, role: 'target', levelsDb: target.octaves } as const] : []),
@@ -59,6 +62,8 @@ export function microphoneHover(
       ],
     ),
     rest > 0 && `and ${rest} quieter`,
+    silent.length > 0 &&
+      `Not heard in the hours that count: ${silent.map(({ name }) => escapeMarkdown(name)).join(', ')}`,
     notPredicted.length > 0 &&
       `Not in it, because not predicted: ${notPredicted.map(({ name }) => escapeMarkdown(name)).join(', ')}`,
     roomTone && filtersLine(roomTone),
@@ -66,12 +71,35 @@ export function microphoneHover(
   );
 }
 
+interface Contribution {
+  readonly name: string;
+  readonly levels: LevelTotals;
+  /** From outside, so that it may have hours. */
+  readonly airborne?: boolean;
+}
+
+/** What sounds while the session lasts; without one that says when it starts, what sounds in the loudest hour. */
+function heardInSession({ noise }: BoothResult): ReadonlySet<string> | undefined {
+  const { hours } = noise;
+  if (hours === null) return undefined;
+  const { session } = hours;
+  if (session === null) {
+    const loudest = hours.states.toSorted((a, b) => (b.dBA?.value ?? 0) - (a.dBA?.value ?? 0))[0];
+    return new Set(loudest?.sources);
+  }
+  const first = Math.floor(session.startsMinutes / 60);
+  const end = session.endsMinutes <= session.startsMinutes ? session.endsMinutes + 24 * 60 : session.endsMinutes;
+  const count = Math.max(1, Math.ceil(end / 60) - first);
+  const states = Array.from({ length: count }, (_, hour) => hours.states[hours.stateOfHour[(first + hour) % 24] ?? 0]);
+  return new Set(states.flatMap((state) => state?.sources ?? []));
+}
+
 type RoomTone = NonNullable<BoothResult['noise']['roomTone']>;
 
 /** Everything that is heard at the microphone by itself, the loudest first. */
-function contributions({ noise }: BoothResult): { readonly name: string; readonly levels: LevelTotals }[] {
-  const all = [
-    ...noise.bySource.map(({ name, inside }) => ({ name, levels: inside })),
+function contributions({ noise }: BoothResult): Contribution[] {
+  const all: Contribution[] = [
+    ...noise.bySource.map(({ name, inside }) => ({ name, levels: inside, airborne: true })),
     ...(noise.fan ? [{ name: 'fan', levels: noise.fan }] : []),
     ...(noise.airInDucts ? [{ name: 'air in the ducts', levels: noise.airInDucts }] : []),
     ...noise.equipment.map(({ name, atMicrophone }) => ({ name, levels: atMicrophone })),

@@ -14,7 +14,7 @@ export function panelsHover(boothName: string, booth: BoothResult): string {
   if (heaviest === undefined) return `**No panels** of ${name}: no face has a build-up`;
   const stuck = stuckCards(moving);
   return paragraphs(
-    `**${build.panels.length} panels, the heaviest ${formatNumber(heaviest.massKg)} kg** (${heaviest.number}, ${escapeMarkdown(heaviest.name)}) of ${name}${
+    `**${build.panels.length} panels, the heaviest ${formatNumber(heaviest.massKg)} kg** (${heaviest.number}, ${escapeMarkdown(heaviest.name)}) of ${name}${heavierLeaf(moving, heaviest.massKg)}${
       moving && moving.ways.length > 0
         ? stuck.length === 0
           ? ' · every piece goes in'
@@ -29,13 +29,23 @@ export function panelsHover(boothName: string, booth: BoothResult): string {
   );
 }
 
+/** A leaf of a door is carried like a panel. */
+function heavierLeaf(moving: MovingResult | null, massKg: number): string {
+  const leaves = moving?.cards.filter((card) => card.panel === null && card.massKg > massKg) ?? [];
+  return leaves.map((card) => ` · ${escapeMarkdown(card.name)} ${formatNumber(card.massKg)} kg`).join('');
+}
+
 function stuckCards(moving: MovingResult | null): MovingCard[] {
   return moving?.cards.filter(({ ways }) => ways.some(({ passes }) => passes === 'does-not-go')) ?? [];
 }
 
-function problemLines({ problems }: MovingResult): string | undefined {
-  if (problems.length === 0) return undefined;
-  return bullets(problems.map(({ text, fix }) => `**${escapeMarkdown(text)}** → ${escapeMarkdown(fix)}`));
+/** That no order exists is told with its reasons below. */
+function problemLines({ problems, assembly }: MovingResult): string | undefined {
+  return bullets(
+    problems
+      .filter(({ id }) => id !== 'no-order' || assembly === null)
+      .map(({ text, fix }) => `**${escapeMarkdown(text)}** → ${escapeMarkdown(fix)}`),
+  );
 }
 
 function orderText({ assembly }: MovingResult): string | undefined {

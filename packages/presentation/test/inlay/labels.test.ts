@@ -30,7 +30,7 @@ test('labels say the number of the line in a few words and end without a full st
     '45 dBA outside, 26 dBA inside',
     'not predicted',
     '26 dBA inside · 431 kg · 2.6 kPa',
-    '1155 ppm at the end, fan high',
+    '1155 ppm and 4.1 K warmer at the end, fan high',
     'assumed 0.5 s',
     'missed by 6 points: NC 21',
     'missed by 8 dB: -54 dBFS',
