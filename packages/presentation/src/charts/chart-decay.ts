@@ -32,7 +32,8 @@ export function chartDecay(chart: DecayChart): string {
   const x = frequencyAxis(hz, size);
   const known = [...decay.map(({ highS }) => highS ?? 0), ...limits.map(({ seconds }) => seconds)];
   const highest = Math.max(...known, 0);
-  const y = linearAxis(known, size, 'decay by 60 dB, s', highest > 1 ? 0.5 : highest > 0.4 ? 0.1 : 0.05);
+  // Room for the names of the models above the highest line.
+  const y = linearAxis([highest * 1.15], size, 'decay by 60 dB, s', highest > 1 ? 0.5 : highest > 0.4 ? 0.1 : 0.05);
   const stretches = runs(decay, ({ lowS, highS }) => lowS !== null && highS !== null).filter(({ key }) => key);
   const range = stretches
     .map(({ bands }) =>
@@ -81,7 +82,7 @@ export function chartDecay(chart: DecayChart): string {
     description: chart.description,
     x,
     y,
-    content: content.join('') + legend(names, size.width),
+    content: content.join('') + legend(names, size.width, y.label),
     attributes: { 'data-hz': dataList(hz) },
   });
 }

@@ -73,7 +73,7 @@ export function chartHours(chart: HoursChart): string {
     description: chart.description,
     x,
     y,
-    content: content.filter(Boolean).join('') + legend(names, size.width),
+    content: content.filter(Boolean).join('') + legend(names, size.width, y.label),
     attributes: { 'data-verdicts': verdicts.join(',') },
   });
 }

@@ -71,7 +71,7 @@ export function chartLevels(chart: LevelsChart): string {
     description: chart.description,
     x,
     y,
-    content: lines.join('') + legend(names, size.width),
+    content: lines.join('') + legend(names, size.width, y.label),
     attributes: { 'data-hz': chart.nominalHz.map(round).join(',') },
   });
 }

@@ -45,7 +45,7 @@ export function chartResponse(chart: ResponseChart): string {
     description: chart.description,
     x,
     y,
-    content: content.join('') + legend(names, size.width),
+    content: content.join('') + legend(names, size.width, y.label),
     attributes: { 'data-hz': dataList(chart.hz) },
   });
 }

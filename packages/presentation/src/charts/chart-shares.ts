@@ -53,6 +53,6 @@ export function chartShares(chart: SharesChart): string {
     description: chart.description,
     x,
     y,
-    content: bars.join('') + legend(names, size.width),
+    content: bars.join('') + legend(names, size.width, y.label),
   });
 }

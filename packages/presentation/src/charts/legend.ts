@@ -7,11 +7,21 @@ export interface LegendEntry {
   readonly dash?: string | undefined;
 }
 
-/** Names of the lines along the top edge, each beside a stroke drawn like its line. */
-export function legend(entries: readonly LegendEntry[], right: number): string {
-  const widths = entries.map((entry) => 24 + entry.label.length * 6);
-  let at = Math.max(margins.left + 24, right - widths.reduce((sum, width) => sum + width, 0));
-  const parts = entries.map((entry, index) => {
+/** Width of a letter of the charts, px, rather too wide. */
+const letter = 6;
+const stroke = 24;
+
+/** Names of the lines along the top edge, each beside a stroke drawn like its line; long ones are cut short of the axis' name. */
+export function legend(entries: readonly LegendEntry[], right: number, axisName = ''): string {
+  const left = Math.max(margins.left + 24, axisName.length * letter + 8);
+  const longest = longestThatFits(
+    entries.map(({ label }) => label.length),
+    right - left,
+  );
+  const shown = entries.map((entry) => ({ ...entry, label: shortened(entry.label, longest) }));
+  const widths = shown.map(({ label }) => stroke + label.length * letter);
+  let at = Math.max(left, right - widths.reduce((sum, width) => sum + width, 0));
+  const parts = shown.map((entry, index) => {
     const start = at;
     at += widths[index] ?? 0;
     return (
@@ -24,4 +34,17 @@ export function legend(entries: readonly LegendEntry[], right: number): string {
     );
   });
   return svgElement('g', { fill: 'none', 'font-family': 'sans-serif', 'font-size': 11 }, parts.join(''));
+}
+
+/** Letters that the longest name may have so that all stand beside each other; short names are left alone. */
+function longestThatFits(lengths: readonly number[], room: number): number {
+  for (let longest = Math.max(...lengths, 0); longest > 4; longest -= 1) {
+    const needed = lengths.reduce((sum, length) => sum + stroke + Math.min(length, longest) * letter, 0);
+    if (needed <= room) return longest;
+  }
+  return 4;
+}
+
+function shortened(label: string, longest: number): string {
+  return label.length <= longest ? label : `${label.slice(0, longest - 1).trimEnd()}…`;
 }

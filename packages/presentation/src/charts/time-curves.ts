@@ -22,6 +22,8 @@ export interface TimeCurvesChart {
   readonly step: number;
   /** The axis goes up to here at least. */
   readonly atLeast: number;
+  /** A curve that goes higher leaves the picture at the top. */
+  readonly atMost?: number;
   readonly limit?: number;
   /** Figures of `data-values`. */
   readonly rounded: (value: number) => number;
@@ -38,6 +40,23 @@ function thinned(curve: TimeCurve): Pick<TimeCurve, 'minutes' | 'values'> {
     minutes: picked.map((index) => curve.minutes[index] ?? 0),
     values: picked.map((index) => curve.values[index] ?? 0),
   };
+}
+
+/** The part of a rising curve below `highest`, ending on it. */
+function upTo(
+  highest: number,
+  minutes: readonly number[],
+  values: readonly number[],
+): [readonly number[], readonly number[]] {
+  const over = values.findIndex((value) => value > highest);
+  if (over <= 0) return [minutes, values];
+  const [before = 0, after = 0] = [values[over - 1], values[over]];
+  const [from = 0, to = 0] = [minutes[over - 1], minutes[over]];
+  const crossing = from + ((highest - before) / (after - before)) * (to - from);
+  return [
+    [...minutes.slice(0, over), crossing],
+    [...values.slice(0, over), highest],
+  ];
 }
 
 const looks: Readonly<Record<FanSettingOfAir, { readonly colour: string; readonly dash: string | undefined }>> = {
@@ -58,14 +77,15 @@ export function timeCurves(chart: TimeCurvesChart): string {
     ticks: ticks(0, end, 6).map((value) => ({ value, label: String(value) })),
     label: 'min',
   };
-  const highest = Math.max(chart.atLeast, limit ?? 0, ...curves.flatMap((curve) => curve.values));
+  const top = Math.max(chart.atLeast, limit ?? 0, ...curves.flatMap((curve) => curve.values));
+  const highest = Math.min(top, chart.atMost ?? top);
   const lowest = Math.min(0, ...curves.flatMap((curve) => curve.values));
   const y = linearAxis([lowest, highest], size, chart.label, chart.step);
   const lines = curves.map((curve) => {
     const { minutes, values } = thinned(curve);
     return svgElement('path', {
       class: `fan-${curve.setting}`,
-      d: linePath(minutes, values, x, y),
+      d: linePath(...upTo(highest, minutes, values), x, y),
       fill: 'none',
       stroke: looks[curve.setting].colour,
       'stroke-width': 2,
@@ -94,6 +114,6 @@ export function timeCurves(chart: TimeCurvesChart): string {
     description: chart.description,
     x,
     y,
-    content: limitLine + lines.join('') + legend(names, size.width),
+    content: limitLine + lines.join('') + legend(names, size.width, y.label),
   });
 }

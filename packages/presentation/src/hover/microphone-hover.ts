@@ -12,6 +12,8 @@ import { bullets, escapeMarkdown, paragraphs, table } from './markdown.js';
 /** So many lines stay apart in one picture. */
 const mostDrawn = 3;
 const mostListed = 6;
+/** dB under the whole; what is quieter adds nothing, and its line would press the others flat. */
+const farBelow = 20;
 
 /** What the microphone hears besides the voice: all of it against the target, and who brings it. */
 export function microphoneHover(
@@ -30,6 +32,7 @@ export function microphoneHover(
     { label: 'all of it', role: 'behind', levelsDb: whole },
     ...(target ? [{ label: target.label, role: 'target', levelsDb: target.octaves } as const] : []),
     ...parts
+      .filter(({ levels }) => (levels.dBA?.value ?? -Infinity) > (total.dBA?.value ?? 0) - farBelow)
       .slice(0, mostDrawn)
       .map(({ name, levels }) => ({ label: name, role: 'further', levelsDb: octaveLevels(levels.byBand) }) as const),
   ];
