@@ -52,6 +52,13 @@ export const defaults = [
       'C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription; used where the catalogue is not',
   },
   {
+    name: 'screw-spacing',
+    value: 0.3,
+    text: '300 mm',
+    evidence: 'common-practice',
+    source: 'boards on light steel studs are screwed about every 300 mm',
+  },
+  {
     name: 'door-perimeter-gap',
     value: 0.0005,
     text: '0.5 mm',

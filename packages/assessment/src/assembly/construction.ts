@@ -1,6 +1,7 @@
 import type { Layer, LineConnection, SeparateFrame } from '@boothwright/acoustics';
-import type { AssemblyLayer, FrameLayer, Material, MaterialLayer } from '@boothwright/language';
+import type { AssemblyLayer, FrameLayer, Material, MaterialLayer, ResilientFixings } from '@boothwright/language';
 import { type ConstructionKind, emptyCavity } from '../uncertainty/model-uncertainty.js';
+import { onFixings, type Stud, studOf } from './stud-of.js';
 
 /** One or more sheets in contact, moving together. */
 export interface Leaf {
@@ -41,7 +42,8 @@ export const dividingShare = 0.5;
  *
  * panel -> plate; limp -> limp sheet; covering and lumber laid flat -> limp sheet of their mass (their stiffness is left
  * out); porous -> porous with a limp frame; cloth -> screen; frame -> its fill against the outer leaf, then the remaining
- * air, and a rigid line connection between the two sheets that touch the frame, be it through cloth. Frames that
+ * air, and a line connection between the two sheets that touch the frame, be it through cloth: rigid for timber, yielding for
+ * light steel and for boards on channels or clips (see `studOf`). Frames that
  * touch at most one leaf, such as two that stand back to back with air between them, tie nothing and divide the cavity
  * into bays by the spacing of their studs (see `dividingShare`). The studs' own mass
  * counts in the weight of the wall, not in the mass of a leaf. A layer of no thickness is absent. Air at the outside or
@@ -56,7 +58,8 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
   let gap: { air: number; fill: number } | undefined = { air: 0, fill: 0 };
   let lastSheet = -1;
   let standing: { depth: number; spacing: number }[] = [];
-  let pendingStud: { outer: number; spacing: number; width: number } | undefined;
+  let pendingStud: ({ outer: number } & Stud) | undefined;
+  let looseFixings: ResilientFixings | undefined;
 
   const addSpace = (air: number, fill: number) => {
     gap = gap === undefined ? { air, fill } : { air: gap.air + air, fill: gap.fill + fill };
@@ -64,6 +67,7 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
   const addAir = (thickness: number) => {
     if (thickness <= 0) return;
     pendingStud = undefined;
+    looseFixings = undefined;
     if (layers.length > 0) layers.push({ kind: 'air-gap', thickness });
     addSpace(thickness, 0);
   };
@@ -82,8 +86,8 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
     gap = undefined;
     lastSheet = layers.length - 1;
     if (pendingStud !== undefined) {
-      const { outer, spacing, width } = pendingStud;
-      connections.push({ between: [outer, lastSheet], spacing, width });
+      const { outer, ...stud } = pendingStud;
+      connections.push({ between: [outer, lastSheet], ...stud });
     } else if (leaf !== undefined && between !== undefined && dividesGap(standing, between)) {
       separateFrames.push(...standing.map(({ spacing }) => ({ between: [outer, lastSheet] as const, spacing })));
     }
@@ -105,20 +109,29 @@ export function constructionOf(assembly: readonly AssemblyLayer[]): Construction
   const addFrame = (frame: FrameLayer) => {
     if (frame.depth.value <= 0) return;
     // Cloth over a sheet is too thin to keep a stud off it, so the stud is fixed to the sheet.
-    const touches = gap === undefined;
+    const fixings = looseFixings;
+    const touches = gap === undefined || fixings !== undefined;
     const outer = lastSheet;
     const fill = frame.fill === undefined ? undefined : clampedFill(frame.fill, frame.depth.value);
     if (fill !== undefined) addMaterial(fill);
     addAir(frame.depth.value - (fill?.thickness?.value ?? 0));
     standing.push({ depth: frame.depth.value, spacing: frame.spacing.value });
     if (touches) {
-      pendingStud = { outer, spacing: frame.spacing.value, width: frame.width.value };
+      pendingStud = { outer, ...studOf(frame, fixings) };
     }
+  };
+  const addFixings = (depth: number, fixings: ResilientFixings) => {
+    const stud = pendingStud;
+    const onSheet = gap === undefined;
+    addAir(depth);
+    if (stud !== undefined) pendingStud = { outer: stud.outer, ...onFixings(stud, fixings) };
+    else if (onSheet) looseFixings = fixings;
   };
 
   for (const entry of assembly) {
     if (entry.kind === 'air') {
-      addAir(entry.thickness.value);
+      if (entry.fixings === undefined) addAir(entry.thickness.value);
+      else addFixings(entry.thickness.value, entry.fixings);
     } else if (entry.kind === 'frame') {
       addFrame(entry);
     } else {
@@ -194,6 +207,8 @@ function panelLayer(material: Material, thickness: number | undefined, mass: num
     thickness,
     density,
     youngsModulus: modulus.value,
+    ...(material.modulusAcross === undefined ? {} : { crossModulus: material.modulusAcross.value }),
+    ...(material.shearModulus === undefined ? {} : { shearModulus: material.shearModulus.value }),
     poissonRatio: poisson.value,
     lossFactor: lossFactor.value,
   };

@@ -32,7 +32,16 @@ function layerAlternatives(layer: AssemblyLayer): [AssemblyLayer, AssemblyLayer]
   ];
 }
 
-const materialFigures = ['density', 'modulus', 'poisson', 'lossFactor', 'resistivity', 'flowResistance'] as const;
+const materialFigures = [
+  'density',
+  'modulus',
+  'modulusAcross',
+  'shearModulus',
+  'poisson',
+  'lossFactor',
+  'resistivity',
+  'flowResistance',
+] as const;
 
 function materialAlternatives(layer: MaterialLayer): [MaterialLayer, MaterialLayer][] {
   const { material } = layer;

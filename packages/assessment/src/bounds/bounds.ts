@@ -14,6 +14,7 @@ export const bounds = {
   lossFactor: { min: 0, max: 1 },
   resistivity: { min: 1, max: 1e8 },
   flowResistance: { min: 0.1, max: 1e7 },
+  gauge: { min: 1e-5, max: 0.05 },
   studWidth: { min: 1e-3, max: 1 },
   studSpacing: { min: 0.02, max: 20 },
   insideLength: { min: 0.2, max: 30 },

@@ -17,7 +17,7 @@ export interface Skin {
 export function skinsOf(layers: readonly AssemblyLayer[]): Skin[] {
   const frames = layers.flatMap((layer, index) => (isFrame(layer) ? [index] : []));
   const cuts = layers.flatMap((layer, index) => {
-    if (layer.kind !== 'air' || layer.thickness.value <= 0) return [];
+    if (layer.kind !== 'air' || layer.thickness.value <= 0 || layer.fixings) return [];
     return frames.some((frame) => frame < index) && frames.some((frame) => frame > index) ? [index] : [];
   });
   const bounds = [-1, ...cuts, layers.length];

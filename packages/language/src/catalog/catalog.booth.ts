@@ -75,23 +75,27 @@ material hardboard "hardboard (compressed wood fibre)" {
   source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, read in a transcription"
 }
 
-# Solid wood is far stiffer along the grain than across it. One figure stands for both ways: that of the table, which is near the stiff one.
+# Solid wood is far stiffer along the grain than across it: the modulus is that along it. Ratios across it differ by species and by how a board is sawn.
 material softwood-board "solid softwood, glued boards" {
-  kind        panel
-  density     440 kg/m3
-  modulus     10.0 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 5000 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2, softwood timber"
-  poisson     0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription"
-  loss-factor 0.05 from practice "as for oak and wood boards in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
-  source      published "C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription"
+  kind           panel
+  density        440 kg/m3
+  modulus        10.0 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 5000 m/s and nu = 0.3 of C. Hopkins, Sound Insulation (2007), Table A2, softwood timber"
+  modulus-across 0.5 GPa from memory "0.05 of the modulus along the grain, elastic ratios of softwoods in the Wood Handbook, Forest Products Laboratory; not opened"
+  shear-modulus  0.7 GPa from memory "0.07 of the modulus along the grain, elastic ratios of softwoods in the Wood Handbook, Forest Products Laboratory; not opened"
+  poisson        0.3 from published "C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription"
+  loss-factor    0.05 from practice "as for oak and wood boards in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, panels in place"
+  source         published "C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription"
 }
 
 material oak-board "solid oak, glued boards" {
-  kind        panel
-  density     630 kg/m3
-  modulus     12 GPa
-  poisson     0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
-  loss-factor 0.05
-  source      published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, oak, read in a transcription"
+  kind           panel
+  density        630 kg/m3
+  modulus        12 GPa
+  modulus-across 0.864 GPa from memory "0.072 of the modulus along the grain, elastic ratios of oak in the Wood Handbook, Forest Products Laboratory; not opened"
+  shear-modulus  1.032 GPa from memory "0.086 of the modulus along the grain, elastic ratios of oak in the Wood Handbook, Forest Products Laboratory; not opened"
+  poisson        0.3 from practice "the estimate for wood boards in C. Hopkins, Sound Insulation (2007), Table A2"
+  loss-factor    0.05
+  source         published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, oak, read in a transcription"
 }
 
 material gypsum-board "gypsum board" {
@@ -303,6 +307,14 @@ material softwood "softwood studs" {
   density 440 kg/m3
   stock   2.4 m from practice "a length that many yards stock; yours may sell others"
   source  published "C. Hopkins, Sound Insulation (2007), Table A2, softwood timber, read in a transcription"
+}
+
+material steel-stud "light steel studs" {
+  kind    lumber
+  density 7850 kg/m3
+  gauge   0.5 mm from practice "partition studs are folded from 0.5 to 0.6 mm; yours has it stamped on"
+  stock   3 m from practice "a length that many yards stock; yours may sell others"
+  source  published "D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table C.1, pp. 718-721, steel, read in a transcription"
 }
 
 material oak "oak studs" {

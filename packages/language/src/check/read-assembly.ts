@@ -3,9 +3,11 @@ import type { AirLayer, Assembly, AssemblyLayer, FrameLayer, Material, MaterialL
 import type { Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { NOMINAL_LUMBER } from '../vocabulary/words.js';
-import { factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
+import { type BlockReader, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, headerOf, hearing, keep, slotRange, textOf, warn, wholeOf } from './context.js';
+import { hollowLumber, screwsOf } from './hollow-studs.js';
 import { declaredMaterial, materialNamed } from './names.js';
+import { readFixings, reportLooseFixings } from './read-fixings.js';
 import { boardHint, readLayer } from './read-layer.js';
 import { numberIn } from './read-value.js';
 
@@ -25,13 +27,18 @@ export function readAssembly(ctx: CheckContext, statement: Statement): Assembly 
 /** Layers of an assembly or a lining; broken ones are left out, those of no thickness too. */
 export function readLayers(ctx: CheckContext, header: Statement, label: string): readonly AssemblyLayer[] {
   const layers: AssemblyLayer[] = [];
+  const statementOf = new Map<AssemblyLayer, Statement>();
   let whole = header.complete && header.block !== undefined;
   for (const statement of header.block?.statements ?? []) {
     const layer = statement.fact && readOne(ctx, statement, label);
     if (!layer || !statement.complete) whole = false;
-    if (layer && layer !== 'absent') layers.push(layer);
+    if (layer && layer !== 'absent') {
+      layers.push(layer);
+      statementOf.set(layer, statement);
+    }
   }
   if (!whole) partial.add(layers);
+  else reportLooseFixings(ctx, layers, statementOf);
   return layers;
 }
 
@@ -47,6 +54,7 @@ function readOne(ctx: CheckContext, statement: Statement, label: string): Assemb
   const keyword = statement.fact!.keyword;
   if (keyword === 'air') return readAir(ctx, statement, label);
   if (keyword === 'frame') return readFrame(ctx, statement, label);
+  if (keyword === 'channels' || keyword === 'clips') return readFixings(ctx, statement, label);
   const layer = readLayer(ctx, statement, label);
   if (!layer || layer === 'absent') return layer;
   if (layer.material.kind === 'lumber') {
@@ -87,7 +95,9 @@ function readFrame(ctx: CheckContext, statement: Statement, label: string): Fram
     aboveZero: true,
   });
   const lumber = lumberOf(ctx, statement, about);
-  const fill = readFill(ctx, statement, about, size?.depth);
+  const reader = statement.block && readBlock(ctx, statement, about);
+  const fill = readFill(ctx, reader, about, size?.depth);
+  const screws = lumber && screwsOf(reader, ctx, statement, about, lumber);
   if (!size || !spacing || !lumber) return undefined;
   if (spacing.sourced.value <= size.width.value) {
     complain(
@@ -99,7 +109,17 @@ function readFrame(ctx: CheckContext, statement: Statement, label: string): Fram
     );
     return undefined;
   }
-  return { kind: 'frame', ...size, spacing: spacing.sourced, lumber, fill, range: wholeOf(statement) };
+  const studs = hollowLumber(ctx, statement, lumber, size);
+  if (!studs) return undefined;
+  return {
+    kind: 'frame',
+    ...size,
+    spacing: spacing.sourced,
+    lumber: studs,
+    ...(screws ? { screws } : {}),
+    fill,
+    range: wholeOf(statement),
+  };
 }
 
 function text(value: Sourced<number>): string {
@@ -204,12 +224,11 @@ function defaultLumber(ctx: CheckContext, statement: Statement): Material {
 
 function readFill(
   ctx: CheckContext,
-  statement: Statement,
+  reader: BlockReader | undefined,
   about: string,
   depth: Sourced<number> | undefined,
 ): MaterialLayer | undefined {
-  if (!statement.block) return undefined;
-  const fill = factOf(readBlock(ctx, statement, about), 'fill');
+  const fill = reader && factOf(reader, 'fill');
   const layer = fill && readLayer(ctx, fill, `${about}: fill`);
   if (!layer || layer === 'absent') return undefined;
   if (layer.material.kind !== 'porous') {

@@ -5,7 +5,17 @@ import { andList } from '../text/and-list.js';
 import { materialBlock } from '../vocabulary/material-facts.js';
 import { shapeText } from '../vocabulary/shape-text.js';
 import { type BlockReader, factOf, isUnfinished, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
-import { type CheckContext, complain, fallback, headerOf, isCatalogue, keep, slotRange, wholeOf } from './context.js';
+import {
+  type CheckContext,
+  complain,
+  fallback,
+  headerOf,
+  isCatalogue,
+  keep,
+  slotRange,
+  warn,
+  wholeOf,
+} from './context.js';
 import { evidenceOf, type NumberRule, numberIn, originOf, readBands, readPrice } from './read-value.js';
 
 /** What densities occur, kg/m3, by kind: a remembered spread, wide on purpose, that only serves to catch slips. */
@@ -17,6 +27,9 @@ const USUAL_DENSITY: Readonly<Record<MaterialKind, readonly [number, number]>> =
   covering: [20, 2500],
   lumber: [200, 1200],
 };
+
+/** Of studs folded from aluminium or steel sheet, kg/m3; from memory as well. */
+const METAL_DENSITY = [2500, 8100] as const;
 
 /** What a material of a kind cannot do without; one of each group suffices. */
 const NEEDED: Readonly<Record<MaterialKind, readonly (readonly string[])[]>> = {
@@ -40,6 +53,8 @@ export function readMaterial(ctx: CheckContext, statement: Statement): Material 
   if (!kind) return undefined;
   const facts = figures(reader, kind, source && { evidence: source.evidence, source: source.text.value });
   reportNeeded(reader, kind);
+  reportIdle(reader, kind);
+  reportStifferAcross(ctx, facts);
   return {
     ...named,
     ...titleOf(statement),
@@ -67,34 +82,38 @@ function readSource(reader: BlockReader): MaterialSource | undefined {
   return { evidence, text: { value: slot.value, origin, range: slotRange(statement, slot), text: slot.value } };
 }
 
+type Shared = { readonly evidence: Evidence; readonly source: string } | undefined;
+
+/** Reads one figure of a material by its keyword. */
+function figureOf(
+  reader: BlockReader,
+  shared: Shared,
+): (keyword: string, rule: Omit<NumberRule, 'label' | 'fact'>) => Sourced<number> | undefined {
+  const { ctx, label } = reader;
+  return (keyword, rule) => {
+    const statement = factOf(reader, keyword);
+    const about = { ...rule, label: `${label}: ${keyword}`, fact: keyword };
+    return statement && numberIn(ctx, statement, 'value', about, originOf(statement, shared))?.sourced;
+  };
+}
+
 type Figures = Partial<Omit<Material, 'name' | 'title' | 'nameRange' | 'range' | 'kind' | 'source' | 'fromCatalogue'>>;
 
-function figures(
-  reader: BlockReader,
-  kind: MaterialKind,
-  shared: { evidence: Evidence; source: string } | undefined,
-): Figures {
+function figures(reader: BlockReader, kind: MaterialKind, shared: Shared): Figures {
   const { ctx, label } = reader;
-  const number = (keyword: string, rule: Omit<NumberRule, 'label' | 'fact'>): Sourced<number> | undefined => {
-    const statement = factOf(reader, keyword);
-    return (
-      statement &&
-      numberIn(
-        ctx,
-        statement,
-        'value',
-        { ...rule, label: `${label}: ${keyword}`, fact: keyword },
-        originOf(statement, shared),
-      )?.sourced
-    );
-  };
-  const [low, high] = USUAL_DENSITY[kind];
+  const number = figureOf(reader, shared);
+  const isHollow = kind === 'lumber' && reader.facts.has('gauge');
+  const [low, high] = isHollow ? METAL_DENSITY : USUAL_DENSITY[kind];
   const density = number('density', {
     dimension: 'density',
     noun: 'a density',
     aboveZero: true,
     max: 23_000,
-    usual: { min: low, max: high, text: `\`${kind}\` materials have ${low} to ${high} kg/m3` },
+    usual: {
+      min: low,
+      max: high,
+      text: `${isHollow ? 'folded studs' : `\`${kind}\` materials`} have ${low} to ${high} kg/m3`,
+    },
   });
   const surfaceMass = number('surface-mass', {
     dimension: 'mass-per-area',
@@ -113,6 +132,18 @@ function figures(
     noun: 'a modulus',
     aboveZero: true,
     usual: { min: 1e6, max: 4e11, text: 'boards, glass and metals have 0.001 to 400 GPa' },
+  });
+  const modulusAcross = number('modulus-across', {
+    dimension: 'pressure',
+    noun: 'a modulus across the grain',
+    aboveZero: true,
+    usual: { min: 1e6, max: 4e11, text: 'wood has 0.2 to 2 GPa across its grain' },
+  });
+  const shearModulus = number('shear-modulus', {
+    dimension: 'pressure',
+    noun: 'a shear modulus',
+    aboveZero: true,
+    usual: { min: 1e5, max: 2e11, text: 'soft cores have 0.001 GPa, wood about 0.7 GPa, steel 80 GPa' },
   });
   const poisson = number('poisson', { dimension: 'count', noun: 'Poisson’s ratio', min: 0, max: 0.5 });
   const lossFactor = number('loss-factor', { dimension: 'count', noun: 'a loss factor', aboveZero: true, max: 1 });
@@ -140,6 +171,8 @@ function figures(
     surfaceMass,
     thickness,
     modulus,
+    modulusAcross,
+    shearModulus,
     poisson: withDefault(poisson, 'poisson'),
     lossFactor: withDefault(lossFactor, 'loss-factor'),
     resistivity,
@@ -148,13 +181,13 @@ function figures(
   });
 }
 
-function others(reader: BlockReader, shared: { evidence: Evidence; source: string } | undefined): Figures {
+function others(reader: BlockReader, shared: Shared): Figures {
   const { ctx, label } = reader;
+  const number = figureOf(reader, shared);
   const table = factOf(reader, 'absorption');
   const price = factOf(reader, 'price');
   const fire = factOf(reader, 'fire-class');
   const sheet = factOf(reader, 'sheet');
-  const stock = factOf(reader, 'stock');
   const fireText = fire && slotOf(fire, 'value', 'string');
   return defined({
     absorption:
@@ -175,15 +208,23 @@ function others(reader: BlockReader, shared: { evidence: Evidence; source: strin
       ),
     price: price && readPrice(ctx, price, 'value', `${label}: price`, originOf(price, shared)),
     sheet: sheet && readSheet(ctx, sheet, label, originOf(sheet, shared)),
-    stockLength:
-      stock &&
-      numberIn(
-        ctx,
-        stock,
-        'value',
-        { ...SOLD, noun: 'the length it is sold in', label: `${label}: stock`, fact: 'stock' },
-        originOf(stock, shared),
-      )?.sourced,
+    stockLength: number('stock', { ...SOLD, noun: 'the length it is sold in' }),
+    gauge: number('gauge', {
+      dimension: 'length',
+      noun: 'a gauge',
+      aboveZero: true,
+      usual: {
+        min: 0.0003,
+        max: 0.003,
+        text: 'studs are folded from 0.4 to 2 mm; nearly all partition studs from 0.5 or 0.6 mm',
+      },
+    }),
+    studStiffness: number('stud-stiffness', {
+      dimension: 'pressure',
+      noun: 'the stiffness of a stud',
+      aboveZero: true,
+      usual: { min: 1e4, max: 1e9, text: 'studs that yield have 0.1 to 100 MPa' },
+    }),
     fireClass:
       fire &&
       fireText &&
@@ -235,6 +276,44 @@ function reportNeeded(reader: BlockReader, kind: MaterialKind): void {
     {
       // The shape and not an example: an invented figure must not end up in a spec.
       hint: `add ${andList(shapes)}`,
+    },
+  );
+}
+
+/** Figures that only one kind of material has a use for. */
+const ONLY_OF: Readonly<Record<string, MaterialKind>> = {
+  'modulus-across': 'panel',
+  'shear-modulus': 'panel',
+  gauge: 'lumber',
+  'stud-stiffness': 'lumber',
+};
+
+function reportIdle(reader: BlockReader, kind: MaterialKind): void {
+  for (const [keyword, only] of Object.entries(ONLY_OF)) {
+    const statement = only === kind ? undefined : factOf(reader, keyword);
+    if (statement)
+      warn(
+        reader.ctx,
+        'figure-without-effect',
+        headerOf(statement),
+        `\`${keyword}\` changes nothing in a ${kind} material`,
+        {
+          hint: `it is a figure of \`kind ${only}\``,
+        },
+      );
+  }
+}
+
+function reportStifferAcross(ctx: CheckContext, { modulus, modulusAcross }: Figures): void {
+  if (!modulus || !modulusAcross || modulusAcross.value <= modulus.value) return;
+  warn(
+    ctx,
+    'stiffer-across',
+    modulusAcross.range,
+    `\`${modulusAcross.text}\` across the grain is stiffer than \`${modulus.text}\` along it`,
+    {
+      hint: '`modulus` is that along the grain, the stiffer way',
+      related: [{ range: modulus.range, message: 'the modulus along the grain stands here' }],
     },
   );
 }

@@ -20,7 +20,7 @@ export type MaterialKind = 'panel' | 'limp' | 'porous' | 'cloth' | 'covering' | 
  * `porous`   fibre or open foam: flow resistivity, density
  * `cloth`    thin permeable sheet: flow resistance, surface mass
  * `covering` floor covering or mat: surface mass, absorption table
- * `lumber`   frame stock: density
+ * `lumber`   frame stock: density; of folded steel its gauge
  */
 export interface Material extends Named {
   readonly kind: MaterialKind;
@@ -32,6 +32,10 @@ export interface Material extends Named {
   readonly thickness?: Sourced<number>;
   /** Pa */
   readonly modulus?: Sourced<number>;
+  /** Pa, across the grain; as stiff in every direction when absent. */
+  readonly modulusAcross?: Sourced<number>;
+  /** Pa; that of an isotropic material when absent. */
+  readonly shearModulus?: Sourced<number>;
   readonly poisson?: Sourced<number>;
   readonly lossFactor?: Sourced<number>;
   /** Pa.s/m2 */
@@ -47,6 +51,10 @@ export interface Material extends Named {
   readonly stockLength?: Sourced<number>;
   /** The `source` line of the material, if any. */
   readonly source?: Sourced<string>;
+  /** m, thickness of the sheet that a light steel stud is folded from: lumber that has one is hollow. */
+  readonly gauge?: Sourced<number>;
+  /** N/m2, force per metre of a stud over how far its two faces come together; rigid, or as its gauge says, when absent. */
+  readonly studStiffness?: Sourced<number>;
   readonly fromCatalogue: boolean;
 }
 
@@ -60,7 +68,13 @@ export interface Price {
 /** Values by nominal band centre. A band left out is unknown, never zero. */
 export interface BandTable {
   readonly grid: 'octave' | 'third';
-  readonly values: readonly { readonly hz: number; readonly value: number; readonly range: SourceRange }[];
+  readonly values: readonly {
+    readonly hz: number;
+    readonly value: number;
+    readonly range: SourceRange;
+    /** Half-width of the stated 90 % range of this band, in the unit of `value`. */
+    readonly tolerance?: number;
+  }[];
 }
 
 // ---------------------------------------------------------------- assemblies
@@ -86,7 +100,18 @@ export interface MaterialLayer {
 export interface AirLayer {
   readonly kind: 'air';
   readonly thickness: Sourced<number>;
+  /** What holds a board off a frame across this gap. */
+  readonly fixings?: ResilientFixings;
   readonly range: SourceRange;
+}
+
+/** Channels or clips between a frame and a board: springs where they meet the studs. */
+export interface ResilientFixings {
+  readonly kind: 'channels' | 'clips';
+  /** m along a stud, centre to centre */
+  readonly spacing: Sourced<number>;
+  /** N/m of one, where it meets one stud */
+  readonly stiffness: Sourced<number>;
 }
 
 /** Studs between two leaves; `fill` stands in the cavity, the rest of the depth is air. */
@@ -98,7 +123,10 @@ export interface FrameLayer {
   readonly depth: Sourced<number>;
   /** m, centre to centre */
   readonly spacing: Sourced<number>;
+  /** Of hollow studs the density is that of a solid of the same outline and weight. */
   readonly lumber: Material;
+  /** m along a stud; only where the studs are of folded sheet. */
+  readonly screws?: Sourced<number>;
   readonly fill: MaterialLayer | undefined;
   readonly range: SourceRange;
 }

@@ -1,5 +1,5 @@
 import { amount, literal, optional, quantity, reference, title } from './parts.js';
-import type { Block, Fact } from './shape.js';
+import type { Block, Fact, Part } from './shape.js';
 
 export const layerFact: Fact = {
   keyword: '',
@@ -18,6 +18,32 @@ export const airFact: Fact = {
   documentation: 'An empty gap between two layers; `0 mm` means that there is none.',
 };
 
+const fixingParts: readonly Part[] = [
+  quantity('thickness', 'length'),
+  literal('every'),
+  quantity('spacing', 'length'),
+  literal('stiffness'),
+  quantity('stiffness', 'stiffness'),
+];
+
+export const channelsFact: Fact = {
+  keyword: 'channels',
+  parts: fixingParts,
+  repeats: true,
+  example: 'channels 16 mm every 400 mm stiffness 150 N/mm',
+  documentation:
+    'Resilient channels or bars between a frame and a board: how far they hold the board off the studs, their distance from centre to centre, and the stiffness of one where it crosses a stud: the load there over how far it gives.',
+};
+
+export const clipsFact: Fact = {
+  keyword: 'clips',
+  parts: fixingParts,
+  repeats: true,
+  example: 'clips 40 mm every 600 mm stiffness 80 N/mm',
+  documentation:
+    'Resilient clips between a frame and a board: how far they hold the board off the studs, their distance along a stud, and the stiffness of one clip: the load on it over how far it gives.',
+};
+
 export const frameFact: Fact = {
   keyword: 'frame',
   parts: [
@@ -34,24 +60,32 @@ export const frameFact: Fact = {
   default: 'stud-lumber',
   example: 'frame 45 mm x 70 mm every 600 mm { fill mineral-wool-40 70 mm }',
   documentation:
-    'Studs between two boards: width along the wall x depth across it, or nominal lumber such as `2x4`; `every` is the distance from centre to centre.',
+    'Studs between two boards: width along the wall x depth across it, or nominal lumber such as `2x4`; `every` is the distance from centre to centre. Timber unless `of` names something else, such as `of steel-stud`.',
 };
 
 export const assemblyBlock: Block = {
   name: 'assembly',
   documentation: 'A build-up, its layers listed from outside to inside.',
-  facts: [airFact, frameFact, layerFact],
+  facts: [airFact, frameFact, channelsFact, clipsFact, layerFact],
 };
 
 export const frameBlock: Block = {
   name: 'frame',
-  documentation: 'What lies between the studs.',
+  documentation: 'What lies between the studs and how boards are fixed to them.',
   facts: [
     {
       keyword: 'fill',
       parts: [reference('material', 'material'), optional(amount('amount'))],
       example: 'fill mineral-wool-40 70 mm',
       documentation: 'Porous material in the cavity; the rest of the depth is air.',
+    },
+    {
+      keyword: 'screws',
+      parts: [quantity('value', 'length')],
+      default: 'screw-spacing',
+      example: 'screws 300 mm',
+      documentation:
+        'Distance of the screws along a light steel stud, where the board is held hard against it. Timber counts as touched all along.',
     },
   ],
 };

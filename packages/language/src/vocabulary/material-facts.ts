@@ -29,7 +29,7 @@ export const materialBlock: Block = {
       required: true,
       example: 'kind porous',
       documentation:
-        'How the material behaves: `panel` is a stiff board, `limp` a heavy sheet without stiffness, `porous` fibre or open foam, `cloth` a thin sheet that air passes, `covering` a floor covering or mat, `lumber` the stock of frames.',
+        'How the material behaves: `panel` is a stiff board, `limp` a heavy sheet without stiffness, `porous` fibre or open foam, `cloth` a thin sheet that air passes, `covering` a floor covering or mat, `lumber` the stock of frames, of wood or folded steel.',
     },
     figure('density', [quantity('value', 'density')], 'density 860 kg/m3', 'Mass per volume.'),
     figure(
@@ -49,6 +49,18 @@ export const materialBlock: Block = {
       [quantity('value', 'pressure')],
       'modulus 2.1 GPa',
       'Young’s modulus of a panel; with density and thickness it fixes where the panel lets sound through by bending along with it.',
+    ),
+    figure(
+      'modulus-across',
+      [quantity('value', 'pressure')],
+      'modulus-across 0.5 GPa',
+      'Young’s modulus across the grain of solid wood or plywood, `modulus` being that along it; without it a panel is as stiff in every direction.',
+    ),
+    figure(
+      'shear-modulus',
+      [quantity('value', 'pressure')],
+      'shear-modulus 0.7 GPa',
+      'Shear modulus of a panel through its thickness; without it that of a material which is the same in every direction. Low in wood and in boards with a soft core.',
     ),
     figure('poisson', [quantity('value', 'count')], 'poisson 0.3', 'Poisson’s ratio of a panel.', 'poisson'),
     figure(
@@ -84,6 +96,18 @@ export const materialBlock: Block = {
     ),
     figure('sheet', [size2], 'sheet 1.22 m x 2.44 m', 'Width x height of the sheet it is sold in.'),
     figure('stock', [quantity('value', 'length')], 'stock 2.4 m', 'Length it is sold in: lumber, strips, rolls.'),
+    figure(
+      'gauge',
+      [quantity('value', 'length')],
+      'gauge 0.5 mm',
+      'Thickness of the sheet that a light steel stud is folded from; its `density` is that of steel. Lumber without it is solid.',
+    ),
+    figure(
+      'stud-stiffness',
+      [quantity('value', 'pressure')],
+      'stud-stiffness 1.5 MPa',
+      'How hard a resilient stud is to press together: force per metre of it over how far its faces come closer. Timber counts as rigid; studs with a gauge yield as their flanges do.',
+    ),
     figure(
       'fire-class',
       [text('value')],

@@ -19,10 +19,13 @@ function figures(material: Material): readonly { readonly name: string; readonly
     ...number('surface-mass', material.surfaceMass, 1, 'kg/m2'),
     ...number('thickness', material.thickness, 0.001, 'mm'),
     ...number('modulus', material.modulus, 1e9, 'GPa'),
+    ...number('modulus-across', material.modulusAcross, 1e9, 'GPa'),
+    ...number('shear-modulus', material.shearModulus, 1e9, 'GPa'),
     ...number('poisson', material.poisson, 1, ''),
     ...number('loss-factor', material.lossFactor, 1, ''),
     ...number('resistivity', material.resistivity, 1000, 'kPa.s/m2'),
     ...number('flow-resistance', material.flowResistance, 1, 'Pa.s/m'),
+    ...number('gauge', material.gauge, 0.001, 'mm'),
     ...(absorption ? [{ name: 'absorption', text: 'absorption by octaves', of: evidence(absorption) }] : []),
   ];
 }

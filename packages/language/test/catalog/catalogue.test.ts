@@ -10,10 +10,13 @@ const FIGURES = [
   'surfaceMass',
   'thickness',
   'modulus',
+  'modulusAcross',
+  'shearModulus',
   'poisson',
   'lossFactor',
   'resistivity',
   'flowResistance',
+  'gauge',
   'absorption',
 ] as const;
 

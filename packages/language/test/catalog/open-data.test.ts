@@ -12,10 +12,13 @@ const UNITS = {
   surfaceMass: 'kg/m2',
   thickness: 'm',
   modulus: 'Pa',
+  modulusAcross: 'Pa',
+  shearModulus: 'Pa',
   poisson: '1',
   lossFactor: '1',
   resistivity: 'Pa.s/m2',
   flowResistance: 'Pa.s/m',
+  gauge: 'm',
   absorption: '1',
 } as const;
 
