@@ -10,10 +10,14 @@ export function materialAccount(material: Material): string {
     ['mass per area', material.surfaceMass, 'surface-mass'],
     ['thickness', material.thickness, 'length'],
     ['modulus', material.modulus, 'modulus'],
+    ['modulus across the grain', material.modulusAcross, 'modulus'],
+    ['shear modulus', material.shearModulus, 'modulus'],
     ['Poisson ratio', material.poisson, 'ratio'],
     ['loss factor', material.lossFactor, 'ratio'],
     ['flow resistivity', material.resistivity, 'resistivity'],
     ['flow resistance', material.flowResistance, 'flow-resistance'],
+    ['gauge', material.gauge, 'length'],
+    ['stiffness of a stud', material.studStiffness, 'stud-stiffness'],
   ];
   const lines = figures.flatMap(([label, figure, dimension]) =>
     figure === undefined ? [] : [`- ${label} **${tradeForm(figure, dimension)}**${backing(figure)}`],

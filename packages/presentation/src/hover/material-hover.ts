@@ -23,10 +23,14 @@ export function materialHover(material: Material): string {
         ['mass per area', material.surfaceMass, 'surface-mass'],
         ['thickness', material.thickness, 'length'],
         ['modulus', material.modulus, 'modulus'],
+        ['modulus across the grain', material.modulusAcross, 'modulus'],
+        ['shear modulus', material.shearModulus, 'modulus'],
         ['Poisson ratio', material.poisson, 'ratio'],
         ['loss factor', material.lossFactor, 'ratio'],
         ['flow resistivity', material.resistivity, 'resistivity'],
         ['flow resistance', material.flowResistance, 'flow-resistance'],
+        ['gauge', material.gauge, 'length'],
+        ['stiffness of a stud', material.studStiffness, 'stud-stiffness'],
       ] as const
     ).map(([label, value, dimension]): [string, Sourced<unknown> | undefined, string] => [
       label,

@@ -6,6 +6,7 @@ const tradeUnits = {
   length: { factor: 1e3, unit: 'mm' },
   'surface-mass': { factor: 1, unit: 'kg/m²' },
   density: { factor: 1, unit: 'kg/m³' },
+  'stud-stiffness': { factor: 1e-6, unit: 'MPa' },
   modulus: { factor: 1e-9, unit: 'GPa' },
   resistivity: { factor: 1e-3, unit: 'kPa·s/m²' },
   'flow-resistance': { factor: 1, unit: 'Pa·s/m' },
