@@ -2,3 +2,4 @@ export * from './expectations.js';
 export { type MarkedText, markedText } from './marked-text.js';
 export { type OpenSpecs, openSpecs, viewOf } from './open-specs.js';
 export { cursorAfter, smallBooth } from './small-booth.js';
+export { wholeBooth } from './whole-booth.js';
