@@ -8,11 +8,11 @@ import {
   straightDuctFlowNoiseOctaves,
   sumLevels,
 } from '@boothwright/acoustics';
-import type { Booth, Vent } from '@boothwright/language';
+import type { Booth, Maze, Vent } from '@boothwright/language';
 import { perBand } from '../bands/grid.js';
 import { ductArea } from '../booth/openings/duct-area.js';
 import type { Memo } from '../memo/memo.js';
-import type { FanSettingName } from '../result/noise-result.js';
+import type { AirPart, FanSettingName } from '../result/noise-result.js';
 import type { BandModel, ByBand } from '../result/result-document.js';
 import { combinedHalfWidth } from '../uncertainty/combined.js';
 import { airNoiseHalfWidth } from '../uncertainty/model-uncertainty.js';
@@ -23,16 +23,17 @@ import { summedSpectra } from './summed-spectra.js';
 export interface AirNoise {
   readonly byBand: ByBand;
   readonly halfWidth: readonly number[];
+  readonly parts: readonly AirPart[];
 }
 
 /**
  * Noise that the air itself makes in ducts and bends, inside the booth, dB by band; undefined when no air is known to move.
  *
- * Equation: the sound power of the straight run and of each bend, at the speed flow / clear area, less the reflection at the
- * inner end, + 10 lg(4 / A). No lining is credited, as the last bend may stand at the end. Both ducts count, that of the air
- * in and that of the air out. Units: m3/s, m2, dB. Source: `straightDuctFlowNoise`, `bendFlowNoise` (VDI 2081-1 as printed
+ * Equation: the sound power of the straight run, of each bend and of each right angle that a maze turns, at the speed flow / clear
+ * area of that section, less the reflection at the inner end, + 10 lg(4 / A). No lining is credited, as the last bend may
+ * stand at the end. Both ducts count, that of the air in and that of the air out. Units: m3/s, m2, dB. Source: `straightDuctFlowNoise`, `bendFlowNoise` (VDI 2081-1 as printed
  * in Bies, Hansen and Howard 2017, as transcribed).
- * Valid: for smooth ducts. Grilles, dampers, flexible ducts with folds and mazes are louder and are left out.
+ * Valid: for smooth ducts; flexible ducts with folds are louder. Where the air enters the booth is `airAtOpenings`.
  */
 export function airInDucts(
   booth: Booth,
@@ -44,15 +45,17 @@ export function airInDucts(
 ): AirNoise | undefined {
   const flows = ductFlows(booth, setting, air, memo).filter(({ flow }) => flow > 0);
   if (flows.length === 0) return undefined;
-  const spectra = flows.map(({ vent, flow }) => {
-    const end = endReflectionLoss({ area: ductArea(vent), termination: 'flush' }, air).loss;
-    return ductFlowPower(vent, flow, air).map((level, band) =>
+  const parts = flows.map(({ vent, flow }): AirPart => {
+    const end = endReflectionLoss({ area: lastArea(vent), termination: 'flush' }, air).loss;
+    const byBand = ductFlowPower(vent, flow, air).map((level, band) =>
       level === null ? null : level - (end[band] as number) + levelOf(4 / (absorptionArea[band] as number)),
     );
+    return { vent: vent.name, way: 'duct', byBand };
   });
   return {
-    byBand: summedSpectra(spectra),
+    byBand: summedSpectra(parts.map(({ byBand }) => byBand)),
     halfWidth: perBand((band) => combinedHalfWidth(airNoiseHalfWidth, insideFieldHalfWidth(bandModels[band]))),
+    parts,
   };
 }
 
@@ -61,13 +64,27 @@ function ductFlowPower(vent: Vent, flow: number, air: Air): ByBand {
   const speed = flow / area;
   const height = vent.duct.kind === 'round' ? vent.duct.diameter.value : vent.duct.height.value;
   const run = straightDuctFlowNoiseOctaves(speed, area);
-  const bends = vent.bends.value;
+  const turns = [
+    { count: vent.bends.value, speed, area, height },
+    ...(vent.maze === undefined ? [] : [mazeTurns(vent.maze, flow)]),
+  ].filter(({ count }) => count > 0);
   const octaves = exactDuctOctaves.map((hz, octave) => {
-    const straight = run[octave] as number;
-    if (bends <= 0) return straight;
-    const bend = bendFlowNoise(hz, { speed, area, height, density: air.density }) + levelOf(bends);
-    return sumLevels([straight, bend]);
+    const bends = turns.map(
+      ({ count, ...section }) => bendFlowNoise(hz, { ...section, density: air.density }) + levelOf(count),
+    );
+    return sumLevels([run[octave] as number, ...bends]);
   });
   // The working grid ends with the octave of 4 kHz.
   return octaveLevelsToThirds(octaves.slice(0, 7));
+}
+
+function mazeTurns({ turns, angle, channel }: Maze, flow: number) {
+  const height = channel.height.value;
+  const area = channel.width.value * height;
+  return { count: (turns.value * angle.value) / 90, speed: flow / area, area, height };
+}
+
+/** Clear area where the path ends in the booth, m2; a grille is no end of its own. */
+function lastArea(vent: Vent): number {
+  return vent.maze === undefined ? ductArea(vent) : vent.maze.channel.width.value * vent.maze.channel.height.value;
 }

@@ -6,6 +6,7 @@ import type { Isolation } from '../booth/isolation.js';
 import type { Memo } from '../memo/memo.js';
 import type { FanSettingName, NoiseAtFanSetting } from '../result/noise-result.js';
 import type { BandModel, BoothResult } from '../result/result-document.js';
+import { airAtOpenings } from './air-at-openings.js';
 import { airInDucts } from './air-in-ducts.js';
 import { equipmentHalfWidth, equipmentNoise } from './equipment.js';
 import { fanNoise, silentlyUnknownFans } from './fan.js';
@@ -52,7 +53,7 @@ export interface BoothNoise extends NoiseOfState {
 
 /** Everything that is heard inside, at the setting of the session and in its loudest hour, or the loudest of the day. */
 export function boothNoise(inputs: NoiseInputs): BoothNoise {
-  const { booth, spec, area, bandModels, isolation, air, memo } = inputs;
+  const { booth, spec, area, bandModels, isolation, air } = inputs;
   const { site, session } = spec;
   const sources = site?.sources ?? [];
   const setting = sessionSetting(booth, session?.fanSpeed.value);
@@ -60,8 +61,10 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
   const heard = sources.map((source) => (source.kind === 'impact' ? null : sourceInside(source, isolation)));
   const through = (indices: readonly number[]): SoundInside[] =>
     indices.flatMap((index) => {
-      const inside = heard[index]?.inside;
-      return inside === undefined ? [] : [{ byBand: inside.byBand, halfWidth: isolation.halfWidth, near: false }];
+      const each = heard[index];
+      return each === undefined || each === null
+        ? []
+        : [{ byBand: each.result.inside.byBand, halfWidth: each.halfWidth, near: false }];
     });
   const machines = equipment.map(
     ({ atMicrophone }): SoundInside => ({
@@ -78,7 +81,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
   const worst = judged[loudestMix(judged.map((state) => mixes[state] as NoiseMix))] as number;
   const worstSources = hours.states[worst] ?? [];
   const mounts = mountsResult(booth, inputs.loadedMass);
-  const missing = notPredicted(site, booth, setting, mounts, air, memo);
+  const missing = notPredicted(site, booth, setting, mounts);
   const tone = (mix: NoiseMix) =>
     booth.microphone === undefined || session === undefined
       ? null
@@ -89,6 +92,8 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
     fan: own.fan,
     fanParts: own.parts,
     airInDucts: own.airInDucts,
+    airAtOpenings: own.airAtOpenings,
+    airParts: own.airParts,
     bySetting: [...settings].map(([each, sounds]): NoiseAtFanSetting => {
       const mix = noiseMix([...through(worstSources), ...machines, ...sounds.sounds]);
       return {
@@ -97,6 +102,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
         speed: Math.max(0, ...ventsWithFan(booth).map(({ fan }) => speedShare(fan, each))),
         fan: sounds.fan,
         airInDucts: sounds.airInDucts,
+        airAtOpenings: sounds.airAtOpenings,
         total: levelTotals(mix.total, mix.halfWidth, `everything airborne with the fan ${each}`),
         roomToneDbFS: (each === setting ? worstTone : tone(mix))?.dBFS ?? null,
       };
@@ -117,7 +123,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
     totalHalfWidth: mix.halfWidth,
     unknownOctaves: mix.unknownOctaves,
   });
-  const all = heard.filter((each) => each !== null);
+  const all = heard.flatMap((each, index) => (each ? { ...each.result, inTotal: worstSources.includes(index) } : []));
   const base = noiseOf(mixes[worst] as NoiseMix, worstSources, all);
   const someHours = sources.some((source) => source.hours !== undefined);
   return {
@@ -131,7 +137,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
           noiseOf(
             mixes[state] as NoiseMix,
             present,
-            present.flatMap((index) => heard[index] ?? []),
+            present.flatMap((index) => heard[index]?.result ?? []),
           ),
         )
       : [],
@@ -148,13 +154,17 @@ function ownAt(setting: FanSettingName, { booth, spec, area, bandModels, isolati
     air,
   });
   const moving = airInDucts(booth, setting, area.total, bandModels, air, memo);
-  const sounds = [fan, moving].flatMap((each): SoundInside[] =>
+  const hiss = airAtOpenings(booth, setting, area.total, bandModels, air, memo);
+  const sounds = [fan, moving, hiss].flatMap((each): SoundInside[] =>
     each === undefined ? [] : [{ byBand: each.byBand, halfWidth: each.halfWidth, near: false }],
   );
   return {
     fan: fan === undefined ? null : levelTotals(fan.byBand, fan.halfWidth, 'fan through its duct and the room'),
     parts: fan?.parts ?? [],
     airInDucts: moving === undefined ? null : levelTotals(moving.byBand, moving.halfWidth, 'moving air in ducts'),
+    airAtOpenings:
+      hiss === undefined ? null : levelTotals(hiss.byBand, hiss.halfWidth, 'air where it enters and leaves'),
+    airParts: [...(moving?.parts ?? []), ...(hiss?.parts ?? [])],
     sounds,
   };
 }

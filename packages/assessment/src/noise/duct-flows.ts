@@ -1,6 +1,7 @@
 import type { Air } from '@boothwright/acoustics';
 import type { Booth, Vent } from '@boothwright/language';
 import { boothFlow } from '../air/booth-flow.js';
+import type { VentDirection } from '../air/vent-resistance.js';
 import type { Memo } from '../memo/memo.js';
 import type { FanSettingName } from '../result/noise-result.js';
 
@@ -10,6 +11,6 @@ export function ductFlows(
   setting: FanSettingName,
   air: Air,
   memo: Memo,
-): readonly { readonly vent: Vent; readonly flow: number }[] {
+): readonly { readonly vent: Vent; readonly flow: number; readonly direction: VentDirection }[] {
   return setting === 'off' ? [] : boothFlow(booth, setting, air, memo).byVent;
 }

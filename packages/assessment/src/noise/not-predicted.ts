@@ -1,11 +1,7 @@
-import { type Air, grilleSpeedForNoiseCriterion } from '@boothwright/acoustics';
 import type { Booth, Site } from '@boothwright/language';
-import type { Memo } from '../memo/memo.js';
 import type { FanSettingName, MountsResult } from '../result/noise-result.js';
 import type { BoothResult } from '../result/result-document.js';
-import { decimals } from '../text/decimals.js';
 import { textRange } from '../text/text-range.js';
-import { ductFlows } from './duct-flows.js';
 import { ventsWithFan } from './fan-settings.js';
 
 type NotPredicted = BoothResult['noise']['notPredicted'][number];
@@ -16,15 +12,8 @@ export function notPredicted(
   booth: Booth,
   setting: FanSettingName,
   mounts: MountsResult | null,
-  air: Air,
-  memo: Memo,
 ): NotPredicted[] {
-  return [
-    ...structureBorne(site, mounts),
-    ...vibratingFans(booth, setting),
-    ...grilles(booth, setting, air, memo),
-    ...machines(booth),
-  ];
+  return [...structureBorne(site, mounts), ...vibratingFans(booth, setting), ...machines(booth)];
 }
 
 function structureBorne(site: Site | undefined, mounts: MountsResult | null): NotPredicted[] {
@@ -53,27 +42,6 @@ function vibratingFans(booth: Booth, setting: FanSettingName): NotPredicted[] {
       range: textRange(fan.range),
       why: 'a fan fixed to the booth shakes its walls, which is not predicted; hang it outside on soft hangers with a flexible piece of duct',
     }));
-}
-
-function grilles(booth: Booth, setting: FanSettingName, air: Air, memo: Memo): NotPredicted[] {
-  const limit = grilleSpeedForNoiseCriterion(15, 'supply');
-  return ductFlows(booth, setting, air, memo).flatMap(({ vent, flow }) => {
-    const { grille } = vent;
-    if (grille === undefined || flow <= 0) return [];
-    const speed = flow / (grille.size.width.value * grille.size.height.value * grille.free.value);
-    const words =
-      speed <= limit.to
-        ? `no more than the ${decimals(limit.to, 1)} m/s that a published table gives for NC 15 to 20`
-        : `more than the ${decimals(limit.to, 1)} m/s that a published table gives for NC 15 to 20: make it larger or open it`;
-    return [
-      {
-        kind: 'grille' as const,
-        name: `air at the grille of ${vent.name}`,
-        range: textRange(grille.range),
-        why: `the hiss of a grille is not predicted; the air passes it at ${decimals(speed, 2)} m/s, ${words}`,
-      },
-    ];
-  });
 }
 
 /** A computer whose sound power is not given is not silent. */

@@ -23,10 +23,13 @@ export function judgeRoomTone(
   assessed: AssessedBooth,
   session?: Session,
 ): RequirementResult {
-  const [first, ...others] =
+  const states =
     assessed.states.length === 0
       ? []
       : statesOfSession(assessed.hours, session).map((state) => assessed.states[state] as AssessedBooth);
+  // A session at no stated hour can be held in hours that have a figure; one that starts in hours without is left open.
+  const known = states.filter(({ result }) => result.noise.bySource.length > 0);
+  const [first, ...others] = session?.starts === undefined && known.length > 0 ? known : states;
   if (first === undefined) return judgeMix(requirement, assessed);
   return others.reduce(
     (worst, state) => {
@@ -52,7 +55,11 @@ function judgeMix(requirement: RoomToneRequirement, assessed: AssessedBooth): Re
   const none = (explanation: string) => notAssessed({ requirement, booth: booth.name, limit, unit, explanation });
   const { noise } = result;
   if (noise.bySource.length === 0 && ownSounds(noise).length === 0) {
-    return none('The text names no airborne noise and no fan with a sound power, so there is nothing to predict.');
+    return none(
+      assessed.hours.states.length > 1
+        ? `In these hours there is nothing to predict. ${ofOtherHours}`
+        : 'The text names no airborne noise and no fan with a sound power, so there is nothing to predict.',
+    );
   }
   const verdict = judgedBy(requirement, assessed, limit, unit, none);
   return withWhatIsUnknown(requirement, verdict, assessed);
@@ -152,14 +159,24 @@ function judgeFullScale(
   });
 }
 
-/** What could spoil a met verdict: fans and bands that are not known, and footfall, which is only mentioned. */
+const ofOtherHours =
+  'The text names no airborne noise from outside in these hours, which is not silence: read the level then and write it as another `noise` with `hours`.';
+
+/** No figure for the sound outside is not silence outside. */
+function nothingOutside({ hours }: AssessedBooth): string {
+  return hours.states.length > 1
+    ? `The verdict is open. ${ofOtherHours}`
+    : 'But the text names no airborne noise from outside, which is not silence: the verdict is open. Read the level and write it as `noise` in the `site`.';
+}
+
+/** What could spoil a met verdict: hours without a figure, fans and bands that are not known, and footfall, which is only mentioned. */
 function withWhatIsUnknown(
   requirement: RoomToneRequirement,
   verdict: RequirementResult,
   assessed: AssessedBooth,
 ): RequirementResult {
   const { result, unknownFans, unknownMachines } = assessed;
-  let checked = verdict;
+  let checked = result.noise.bySource.length > 0 ? verdict : unlessMissed(verdict, nothingOutside(assessed));
   const unknown = [...unknownFans.map((vent) => `the fan of ${vent}`), ...unknownMachines];
   if (unknown.length > 0) {
     const [names, several] = [joined(unknown), unknown.length > 1];
@@ -170,7 +187,7 @@ function withWhatIsUnknown(
     checked =
       verdict.verdict === 'missed'
         ? { ...verdict, explanation: `${verdict.explanation} ${words}` }
-        : unlessMissed(verdict, words);
+        : unlessMissed(checked, words);
   }
   checked = unlessBandsUnknown(checked, assessed.unknownOctaves, {
     aWeighted: requirement.limit.value.weighting === 'A',

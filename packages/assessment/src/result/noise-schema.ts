@@ -11,6 +11,7 @@ export const noiseDefinitions = {
     speed: number,
     fan: nullable(ref('levels')),
     airInDucts: nullable(ref('levels')),
+    airAtOpenings: nullable(ref('levels')),
     total: ref('levels'),
     roomToneDbFS: nullable(ref('ranged')),
   }),
@@ -86,11 +87,14 @@ export const noiseSchema = record({
       inside: ref('levels'),
       shares: list(byBand),
       differenceDbA: nullable(ref('ranged')),
+      inTotal: boolean,
     }),
   ),
   fan: nullable(ref('levels')),
   fanParts: list(record({ vent: string, way: { enum: ['duct', 'room'] }, byBand })),
   airInDucts: nullable(ref('levels')),
+  airAtOpenings: nullable(ref('levels')),
+  airParts: list(record({ vent: string, way: { enum: ['duct', 'grille', 'duct-end'] }, byBand })),
   equipment: list(
     record({ name: string, range: ref('range'), atMicrophone: ref('levels'), distanceM: nullable(number) }),
   ),
@@ -98,7 +102,7 @@ export const noiseSchema = record({
   bySetting: list(ref('noiseAtFanSetting')),
   notPredicted: list(
     record({
-      kind: { enum: ['structure', 'vibration', 'grille', 'unknown-power'] },
+      kind: { enum: ['structure', 'vibration', 'unknown-power'] },
       name: string,
       range: ref('range'),
       why: string,

@@ -2,6 +2,7 @@ import type { AirResult, VentilationResult } from './air-result.js';
 import type { PanelResult } from './build-result.js';
 import type { MovingResult } from './moving-result.js';
 import type {
+  AirPart,
   EquipmentNoise,
   FanPart,
   HoursResult,
@@ -153,18 +154,22 @@ export interface BoothResult {
       /** Share 0..1 of the energy inside, [path][band]; same order as `paths`; null where not assessed. */
       readonly shares: readonly ByBand[];
       readonly differenceDbA: Ranged | null;
+      /** Whether it sounds in the hours that the total is for. */
+      readonly inTotal: boolean;
     }[];
     /** At the setting of the session; null when the fans stand still or state no sound power. */
     readonly fan: LevelTotals | null;
     readonly fanParts: readonly FanPart[];
     readonly airInDucts: LevelTotals | null;
+    readonly airAtOpenings: LevelTotals | null;
+    readonly airParts: readonly AirPart[];
     readonly equipment: readonly EquipmentNoise[];
     /** Of the loudest hours, at the setting of the session. */
     readonly total: LevelTotals;
     /** The same at every setting of the fans. */
     readonly bySetting: readonly NoiseAtFanSetting[];
     readonly notPredicted: readonly {
-      readonly kind: 'structure' | 'vibration' | 'grille' | 'unknown-power';
+      readonly kind: 'structure' | 'vibration' | 'unknown-power';
       readonly name: string;
       readonly range: TextRange;
       readonly why: string;

@@ -69,6 +69,43 @@ describe('noise by the hour', () => {
     expect(table?.states.map(({ notPredicted }) => notPredicted)).toEqual([[], ['steps']]);
   });
 
+  it('does not take hours without a figure for quiet ones', () => {
+    const gap = site({ sources: [during(noise('tram', loud), 5, 23)] });
+    const at = (starts?: number) =>
+      onlyVerdict(
+        spec({
+          site: gap,
+          requirements: [roomTone(60, 'A')],
+          session: session({
+            length: given(3600),
+            ...(starts === undefined ? {} : { starts: given(starts * 3600) }),
+          }),
+        }),
+      );
+    expect(at(1).verdict).toBe('not-assessed');
+    expect(at(1).explanation).toContain('not silence');
+    expect(at(12).verdict).toBe('met');
+    expect(at().verdict).toBe('met');
+    expect(at().value).toEqual(at(12).value);
+    const table = onlyBooth(spec({ site: gap, requirements: [roomTone(60, 'A')] })).noise.hours;
+    expect(table?.requirements[0]?.words).toBe('05:00 to 23:00 meets 60 dBA; not known for 23:00 to 05:00');
+  });
+
+  it('tells which sources sound in the hours of the total', () => {
+    const own = (starts: number) =>
+      heard({ session: session({ starts: given(starts * 3600), length: given(3600) }) }).bySource.map(
+        ({ name, inTotal }) => [name, inTotal],
+      );
+    expect(own(12)).toEqual([
+      ['fridge', true],
+      ['tram', true],
+    ]);
+    expect(own(1)).toEqual([
+      ['fridge', true],
+      ['tram', false],
+    ]);
+  });
+
   it('has no table when no source has hours, and agrees in variants', () => {
     expect(onlyBooth(spec({ requirements: [roomTone(15, 'NC')] })).noise.hours).toBeNull();
     const quieter = spec({ site: site({ sources: [quiet] }), requirements: [roomTone(15, 'NC')] });

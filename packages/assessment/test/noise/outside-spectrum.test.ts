@@ -1,7 +1,7 @@
 import { weightedTotal } from '@boothwright/acoustics';
 import type { Level } from '@boothwright/language';
 import { expect, it } from 'vitest';
-import { outsideSpectrum } from '../../src/noise/outside-spectrum.js';
+import { outsideHalfWidth, outsideSpectrum } from '../../src/noise/outside-spectrum.js';
 import { given, noise, place } from '../fixtures/spec-builder.js';
 
 function shaped(level: Level, shape: string) {
@@ -38,4 +38,17 @@ it('outsideSpectrum(source) takes band levels as they stand', () => {
   const source = noise('hum', [null, 50, null, null, null, null, null]);
   if (source.kind !== 'bands') throw new Error('the fixture gives bands');
   expect(outsideSpectrum(source).filter((level) => level !== null)).toHaveLength(3);
+});
+
+it('outsideHalfWidth(source) is the stated tolerance, in every third of an octave that has one', () => {
+  const road = shaped({ decibels: 45, weighting: 'A' }, 'road-traffic');
+  expect(new Set(outsideHalfWidth(road))).toEqual(new Set([0]));
+  expect(new Set(outsideHalfWidth({ ...road, reading: { ...road.reading, tolerance: 5 } }))).toEqual(new Set([5]));
+  const hum = noise('hum', [50, 50, 50, null, null, null, null]);
+  if (hum.kind !== 'bands') throw new Error('the fixture gives bands');
+  const { value } = hum.levels;
+  const values = value.values.map((band) => (band.hz > 110 && band.hz < 140 ? { ...band, tolerance: 4 } : band));
+  expect(outsideHalfWidth({ ...hum, levels: { ...hum.levels, value: { ...value, values } } }).slice(0, 9)).toEqual([
+    0, 0, 0, 4, 4, 4, 0, 0, 0,
+  ]);
 });

@@ -376,7 +376,7 @@ export function readBands(
   const slot = slotOf(statement, slotName, 'bands');
   if (!slot) return undefined;
   const file = slot.file ?? statement.file;
-  const values: { hz: number; value: number; range: SourceRange }[] = [];
+  const values: BandTable['values'][number][] = [];
   const bandRule: NumberRule = {
     dimension: 'frequency',
     noun: 'a band',
@@ -405,7 +405,10 @@ export function readBands(
       complain(ctx, 'band-twice', range, `the band ${near.exact} Hz stands twice`, {
         related: [{ range: earlier.range, message: 'the first stands here' }],
       });
-    else values.push({ hz: near.exact, value: level.sourced.value, range });
+    else {
+      const { value, tolerance } = level.sourced;
+      values.push({ hz: near.exact, value, range, ...(tolerance === undefined ? {} : { tolerance }) });
+    }
   }
   if (values.length === 0) return undefined;
   values.sort((a, b) => a.hz - b.hz);

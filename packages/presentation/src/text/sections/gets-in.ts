@@ -47,7 +47,16 @@ export function getsInSection(
 }
 
 /** One line a sound: outside, inside, what is kept out. */
-function soundsTable({ bySource, fan, airInDucts, equipment, bySetting, roomTone, total }: Noise): string {
+function soundsTable({
+  bySource,
+  fan,
+  airInDucts,
+  airAtOpenings,
+  equipment,
+  bySetting,
+  roomTone,
+  total,
+}: Noise): string {
   const right = 'right' as const;
   const dBA = (totals: LevelTotals) => bandLevel(totals.dBA?.value);
   const setting = bySetting.find(({ session }) => session)?.setting;
@@ -62,9 +71,15 @@ function soundsTable({ bySource, fan, airInDucts, equipment, bySetting, roomTone
       { head: 'range', align: right },
     ],
     [
-      ...bySource.map(({ name, outside, inside }) => [printable(name), dBA(outside), dBA(inside), range(inside)]),
+      ...bySource.map(({ name, outside, inside, inTotal }) => [
+        `${printable(name)}${inTotal ? '' : ', other hours'}`,
+        dBA(outside),
+        dBA(inside),
+        range(inside),
+      ]),
       ...(fan ? [own(`fan, ${setting ?? 'on'}`, fan)] : []),
       ...(airInDucts && counts(airInDucts, total) ? [own('air in ducts', airInDucts)] : []),
+      ...(airAtOpenings && counts(airAtOpenings, total) ? [own('air at its openings', airAtOpenings)] : []),
       ...equipment.map(({ name, atMicrophone }) => own(`${name}, inside`, atMicrophone)),
       ...(roomTone?.selfNoiseDbZ == null
         ? []
@@ -82,7 +97,9 @@ function counts(sound: LevelTotals, total: LevelTotals): boolean {
 
 function worstHours({ hours, total }: Noise): string {
   if (hours === null) return '';
-  const quietest = Math.min(...hours.states.map(({ dBA }) => dBA?.value ?? Number.POSITIVE_INFINITY));
+  // Hours for which the text names no sound outside are unknown, not quiet.
+  const known = hours.states.filter(({ sources }) => sources.length > 0);
+  const quietest = Math.min(...known.map(({ dBA }) => dBA?.value ?? Number.POSITIVE_INFINITY));
   if (!Number.isFinite(quietest) || total.dBA === null || quietest >= total.dBA.value) return ' in the loudest hours';
   return ` in the loudest hours, ${formatNumber(quietest)} dBA in the quietest`;
 }
@@ -107,6 +124,7 @@ function worstBand(booth: BoothResult, target: Target, nominalHz: readonly numbe
 
 function strongestAt(booth: BoothResult, octave: number, nominalHz: readonly number[]): string {
   const loudest = booth.noise.bySource
+    .filter(({ inTotal }) => inTotal)
     .map((source) => ({ source, level: octaveLevels(source.inside.byBand)[octave] ?? Number.NEGATIVE_INFINITY }))
     .sort((a, b) => b.level - a.level)[0];
   if (loudest === undefined || !Number.isFinite(loudest.level)) return '';
