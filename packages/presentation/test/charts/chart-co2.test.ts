@@ -29,3 +29,12 @@ test('chartCo2(chart) without a fan shows one curve', () => {
     ),
   ).toEqual(['fan-off']);
 });
+
+test('chartCo2(chart) lets a closed box leave the picture at the top, so that the fans stay apart', () => {
+  const { path, texts } = readSvg(chartCo2({ title: 't', description: 'd', air, limitPpm: 1000 }));
+  expect(Math.max(...texts.map(Number).filter(Number.isFinite))).toBeLessThanOrEqual(3000);
+  // The last point stands on the top edge, 22 px, long before the right one.
+  const [, x, y] = /([\d.]+),([\d.]+)$/.exec(path('fan-off')!)!;
+  expect(Number(y)).toBeCloseTo(22, 0);
+  expect(Number(x)).toBeLessThan(300);
+});

@@ -39,3 +39,16 @@ test('chartLevels(chart) draws nothing but the frame when no level is known', ()
   expect(readSvg(empty).path('behind')).toBe('');
   expect(empty).not.toMatch(/NaN|Infinity/);
 });
+
+test('chartLevels(chart) tells several further lines apart by colour and dash', () => {
+  const further = ['fan', 'tram', 'hum'].map((label, index) => ({
+    label,
+    role: 'further' as const,
+    levelsDb: octaveCentres.map(() => 10 * index),
+  }));
+  const svg = chartLevels({ ...chart, series: [...chart.series, ...further] });
+  expect(readSvg(svg).series['further-3']).toBe('20,20,20,20,20,20,20');
+  const looks = [...svg.matchAll(/class="further[^"]*"[^>]*stroke="([^"]+)"[^>]*stroke-dasharray="([^"]+)"/g)];
+  expect(new Set(looks.map(([, colour]) => colour)).size).toBe(3);
+  expect(new Set(looks.map(([, , dash]) => dash)).size).toBe(3);
+});
