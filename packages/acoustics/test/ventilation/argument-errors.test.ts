@@ -43,6 +43,12 @@ const calls: readonly ValidCall[] = [
   call(a.straightDuctFlowNoise, [250, 5, 0.04]),
   call(a.straightDuctFlowNoiseOctaves, [5, 0.04]),
   call(a.bendFlowNoise, [250, { speed: 5, area: 0.04, height: 0.2, density: 1.2 }]),
+  call(a.openingFlowNoise, [250, { speed: 5, area: 0.04, pressure: 20 }]),
+  call(
+    a.co2OfMetabolism,
+    [{ basalRate: 8.24, activity: 1.2, respiratoryQuotient: 0.85, temperature: 20, pressure: 101.325 }],
+    anySign,
+  ),
   call(a.ductFrictionFactor, [1e5, 0.001]),
   call(a.ductFrictionPressure, [{ area: 0.008, perimeter: 0.3, length: 2, roughness: 1e-4 }, 0.02, air]),
   call(a.localPressureLoss, [1, 5, air]),

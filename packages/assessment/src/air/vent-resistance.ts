@@ -78,6 +78,6 @@ export function ventResistances(vent: Vent, direction: VentDirection): VentResis
 }
 
 /** Loss coefficient of a sudden change of the section, referred to the narrower one. */
-function changeCoefficient(from: number, to: number): number {
+export function changeCoefficient(from: number, to: number): number {
   return to >= from ? suddenExpansionCoefficient(from, to) : suddenContractionCoefficient(from, to);
 }

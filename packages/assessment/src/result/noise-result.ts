@@ -12,8 +12,10 @@ export interface NoiseAtFanSetting {
   readonly speed: number;
   /** Null when off or when no fan states its sound power. */
   readonly fan: LevelTotals | null;
-  /** Air in ducts and their bends; null where no flow is known. Grilles and dampers are not in it. */
+  /** Air in ducts, their bends and mazes; null where no flow is known. */
   readonly airInDucts: LevelTotals | null;
+  /** Its hiss where it enters and leaves the booth; null where no flow is known. Dampers are not in it. */
+  readonly airAtOpenings: LevelTotals | null;
   /** All airborne sources of the worst hour, equipment, fans and air. */
   readonly total: LevelTotals;
   readonly roomToneDbFS: Ranged | null;
@@ -24,6 +26,14 @@ export interface FanPart {
   readonly vent: string;
   /** `duct`: along its own duct; `room`: out into the room and in through the whole booth. */
   readonly way: 'duct' | 'room';
+  readonly byBand: ByBand;
+}
+
+/** What the air of a vent is heard by, at the setting of the session. */
+export interface AirPart {
+  readonly vent: string;
+  /** `duct`: its run, bends and maze; `grille` or `duct-end`: where it opens into the booth. */
+  readonly way: 'duct' | 'grille' | 'duct-end';
   readonly byBand: ByBand;
 }
 

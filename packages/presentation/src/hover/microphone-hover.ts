@@ -105,6 +105,7 @@ function contributions({ noise }: BoothResult): Contribution[] {
     ...noise.bySource.map(({ name, inside }) => ({ name, levels: inside, airborne: true })),
     ...(noise.fan ? [{ name: 'fan', levels: noise.fan }] : []),
     ...(noise.airInDucts ? [{ name: 'air in the ducts', levels: noise.airInDucts }] : []),
+    ...(noise.airAtOpenings ? [{ name: 'air at its openings', levels: noise.airAtOpenings }] : []),
     ...noise.equipment.map(({ name, atMicrophone }) => ({ name, levels: atMicrophone })),
   ];
   const loudness = ({ dBA }: LevelTotals) => dBA?.value ?? Number.NEGATIVE_INFINITY;
