@@ -24,6 +24,9 @@ export const personAbsorption: readonly { readonly hz: number; readonly area: nu
   { hz: 4000, area: 0.5 },
 ];
 
+/** Share by which those sources differ. */
+export const personSpread = 1 / 3;
+
 export interface AbsorptionArea {
   /** Surfaces, openings and people, m2. */
   readonly surfaces: readonly number[];

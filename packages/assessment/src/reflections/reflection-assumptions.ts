@@ -1,8 +1,8 @@
 import type { BoothSpec } from '@boothwright/language';
+import { mouthPlace } from '../booth/mouth-place.js';
 import type { DefaultUsed } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { textRange } from '../text/text-range.js';
-import { mouthPlace } from './mouth-place.js';
 import { leastFromWall, strongReflection } from './practice.js';
 
 /** What is assumed about the way from mouth to microphone: where the mouth is, and what counts as strong. */

@@ -1,11 +1,11 @@
 import type { Air } from '@boothwright/acoustics';
 import type { Booth } from '@boothwright/language';
+import { mouthPlace } from '../booth/mouth-place.js';
 import type { Memo } from '../memo/memo.js';
 import type { ReflectionsResult } from '../result/reflections-result.js';
 import { arrivalsAt } from './arrivals.js';
 import { earlyList } from './early-list.js';
 import { loudspeakersOf } from './loudspeakers.js';
-import { mouthPlace } from './mouth-place.js';
 import { bestOf, placesOf } from './places.js';
 import { strongReflection } from './practice.js';
 import { responseOf, responseWhyNot } from './response.js';

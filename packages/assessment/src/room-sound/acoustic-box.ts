@@ -1,27 +1,35 @@
 import type { Air, BoxDimensions, BoxPoint, BoxWalls, Complex } from '@boothwright/acoustics';
-import type { Booth, Face } from '@boothwright/language';
+import type { Booth, Face, Place } from '@boothwright/language';
 import { insideAbsorption } from '../assembly/absorption.js';
 import { nominalHz, perBand } from '../bands/grid.js';
 import { hardFloorAbsorption, personAt } from '../booth/absorption-area.js';
 import { insideSize } from '../booth/geometry.js';
+import { mouthPlace } from '../booth/mouth-place.js';
 import type { Memo } from '../memo/memo.js';
+import type { Vector } from '../reflections/vectors.js';
 import { type FacePart, faceParts, meanLiningDepth } from './face-parts.js';
 import { layersAdmittance, modalBands } from './layers-admittance.js';
+import { wallAlternatives, wallCauses } from './wall-alternatives.js';
 
 /** What the decay of a booth depends on: plain figures. */
 export interface AcousticBox {
   /** m, of the air between the linings at their mean depth */
   readonly size: BoxDimensions;
-  /** Null when the text places no microphone. */
-  readonly microphone: BoxPoint | null;
-  readonly mouth: BoxPoint | null;
+  /** Where sound is made and taken in; null when the text places no microphone. */
+  readonly heard: { readonly mouth: BoxPoint; readonly microphone: BoxPoint } | null;
   /** In the lowest bands, those for which modes may be asked. */
   readonly admittance: readonly BoxWalls<Complex>[];
+  /** Its real parts if the walls differ from their figures: by band and by cause, see `wall-alternatives`. */
+  readonly alternatives: readonly (readonly BoxWalls<number>[])[];
   /** Of the six walls in every band. */
   readonly absorption: readonly BoxWalls<number>[];
+  /** m2 by band, of people alone */
+  readonly people: readonly number[];
   /** m2 by band, of people and things inside */
   readonly objects: readonly number[];
 }
+
+const pointOf = ({ x, y, z }: Pick<Place, 'x' | 'y' | 'z'>): Vector => [x.value, y.value, z.value];
 
 const wallOf: Readonly<Record<keyof BoxWalls<unknown>, Face>> = {
   left: 'left',
@@ -47,28 +55,40 @@ export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo
     left(height, depth('floor'), depth('roof')),
   ];
   const corner = [depth('left'), depth('front'), depth('floor')];
-  const place = (at: { x: { value: number }; y: { value: number }; z: { value: number } }): BoxPoint => {
-    const [x, y, z] = [at.x.value, at.y.value, at.z.value].map((value, axis) =>
-      Math.min(Math.max(value - corner[axis]!, 0), size[axis]!),
-    );
+  const place = (at: Vector): BoxPoint => {
+    const [x, y, z] = at.map((value, axis) => Math.min(Math.max(value - corner[axis]!, 0), size[axis]!));
     return [x!, y!, z!];
   };
+  const mouth = mouthPlace(booth);
   const parts = walls((face) => faceParts(booth, face));
   const mixed = walls((_, name) =>
     parts[name].map(({ share, layers }) => ({ share, values: layersAdmittance(layers, air, memo) })),
+  );
+  const others = walls((_, name) =>
+    parts[name].map(({ share, layers }, part) => {
+      const nominal = mixed[name][part]!.values.map(({ re }) => re);
+      return { share, values: wallAlternatives(layers, nominal, air, memo) };
+    }),
   );
   const alphas = walls((_, name) =>
     parts[name].map(({ share, layers }) => ({ share, values: partAbsorption(layers, air, memo) })),
   );
   return {
     size,
-    microphone: booth.microphone === undefined ? null : place(booth.microphone.position),
-    mouth: booth.mouth === undefined ? null : place(booth.mouth),
+    heard:
+      booth.microphone === undefined || mouth === undefined
+        ? null
+        : { mouth: place(mouth.at), microphone: place(pointOf(booth.microphone.position)) },
     admittance: Array.from({ length: modalBands }, (_, band) =>
       walls((_face, name) => ({
         re: mixed[name].reduce((sum, { share, values }) => sum + share * values[band]!.re, 0),
         im: mixed[name].reduce((sum, { share, values }) => sum + share * values[band]!.im, 0),
       })),
+    ),
+    alternatives: Array.from({ length: modalBands }, (_, band) =>
+      wallCauses.map((__, cause) =>
+        walls((_face, name) => others[name].reduce((sum, { share, values }) => sum + share * values[cause]![band]!, 0)),
+      ),
     ),
     absorption: perBand((band) =>
       walls((_face, name) =>
@@ -78,6 +98,7 @@ export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo
         ),
       ),
     ),
+    people: perBand((band) => people * personAt(nominalHz[band] as number)),
     objects: perBand((band) => objectsAt(booth, people, nominalHz[band] as number)),
   };
 }

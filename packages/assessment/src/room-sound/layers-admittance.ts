@@ -5,6 +5,7 @@ import {
   admittanceOfAbsorption,
   bandSamples,
   type Complex,
+  type Layer,
   thirdOctaveBands,
 } from '@boothwright/acoustics';
 import { statedAbsorption } from '../assembly/absorption.js';
@@ -18,12 +19,21 @@ export const modalBands = 14;
 /** Frequencies per band whose mean stands for it. */
 const samplesPerBand = 3;
 
+/** What stands behind the innermost layers: the wall that moves and lets sound through, or one that stands still. */
+export type Behind = 'wall' | 'rigid';
+
 /**
  * Specific admittance of the inner face of a part of a wall in the lowest bands, rho c over its impedance: straight on, with
  * open air behind. An opening has that of free air, 1; what only a table of absorption describes, the real one that takes as
- * much of a diffuse field.
+ * much of a diffuse field. With `rigid` behind, only what lies inside the innermost leaf takes sound.
  */
-export function layersAdmittance(part: FacePart['layers'], air: Air, memo: Memo): readonly Complex[] {
+export function layersAdmittance(
+  part: FacePart['layers'],
+  air: Air,
+  memo: Memo,
+  behind: Behind = 'wall',
+  samples = samplesPerBand,
+): readonly Complex[] {
   if (part === 'opening') return constant(1);
   if (part === 'building') return constant(admittanceOfAbsorption(hardFloorAbsorption));
   const stated = statedAbsorption(part);
@@ -32,16 +42,31 @@ export function layersAdmittance(part: FacePart['layers'], air: Air, memo: Memo)
   }
   const { layers } = constructionOf(part);
   if (layers.length === 0) return constant(1);
-  return memo.of(`room-sound-admittance ${JSON.stringify([layers, air])}`, () => {
+  if (behind === 'wall') return admittanceOf(layers, 'open', samples, air, memo);
+  const leaf = layers.findLastIndex(({ kind }) => kind === 'plate' || kind === 'limp-sheet');
+  const inside = layers.slice(leaf + 1);
+  return inside.length === 0
+    ? constant(admittanceOfAbsorption(hardFloorAbsorption))
+    : admittanceOf(inside, 'rigid', samples, air, memo);
+}
+
+function admittanceOf(
+  layers: readonly Layer[],
+  backing: 'open' | 'rigid',
+  count: number,
+  air: Air,
+  memo: Memo,
+): readonly Complex[] {
+  return memo.of(`room-sound-admittance ${JSON.stringify([layers, backing, count, air])}`, () => {
     const absorber = layers.map(
       (layer): AbsorberLayer => (layer.kind === 'porous' ? { ...layer, model: 'miki' } : layer),
     );
     return thirdOctaveBands.slice(0, modalBands).map((band) => {
-      const samples = bandSamples(band, samplesPerBand);
+      const samples = bandSamples(band, count);
       let re = 0;
       let im = 0;
       for (const hz of samples) {
-        const impedance = absorberSurfaceImpedance(absorber, hz, 0, { air, backing: 'open' });
+        const impedance = absorberSurfaceImpedance(absorber, hz, 0, { air, backing });
         const square = impedance.re ** 2 + impedance.im ** 2;
         re += (air.impedance * Math.max(0, impedance.re)) / square / samples.length;
         im -= (air.impedance * impedance.im) / square / samples.length;

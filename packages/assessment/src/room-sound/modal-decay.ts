@@ -6,8 +6,8 @@ import {
   modesOfBand,
   thirdOctaveBands,
 } from '@boothwright/acoustics';
-import { reverberationShare } from '../uncertainty/model-uncertainty.js';
 import type { AcousticBox } from './acoustic-box.js';
+import { dampingByArea, modalSpread } from './modal-spread.js';
 
 /** Modes with less than this share of the energy of the strongest are left out: all of them end about at the end of T30. */
 const leastShare = 3e-4;
@@ -29,7 +29,7 @@ export interface ModalDecay {
 /**
  * Decay of one band (index of the grid) by the modes of the box: T20 of their sum between mouth and microphone. The range
  * goes from the shortest to the longest of EDT, T20 and T30 there and from corner to corner, where every mode is heard,
- * a quarter wider at both ends for the walls. `corners` are the modes from corner to corner. Null below the first mode.
+ * and further at both ends by `modalSpread`. `corners` are the modes from corner to corner. Null below the first mode.
  */
 export function modalDecay(box: AcousticBox, band: number, corners: readonly BandMode[], air: Air): ModalDecay {
   const here = modesBetween(box, band, air, ...heardFrom(box));
@@ -42,20 +42,16 @@ export function modalDecay(box: AcousticBox, band: number, corners: readonly Ban
   const at = times[0];
   if (at === null || at === undefined) return { decay: null, ownMode };
   const all = times.flatMap((each) => (each === null ? [] : [each.edt, each.t20, each.t30]));
+  const wider = Math.exp(modalSpread(box, band, here, at.t20, air));
   return {
-    decay: {
-      seconds: at.t20,
-      lowS: Math.min(...all) * (1 - reverberationShare),
-      highS: Math.max(...all) * (1 + reverberationShare),
-    },
+    decay: { seconds: at.t20, lowS: Math.min(...all) / wider, highS: Math.max(...all) * wider },
     ownMode,
   };
 }
 
 /** Modes of a band between two places, damped also by people and things: c A / (8 V) each. */
 export function modesBetween(box: AcousticBox, band: number, air: Air, from: BoxPoint, to: BoxPoint): BandMode[] {
-  const [width, depth, height] = box.size;
-  const more = (air.soundSpeed * box.objects[band]!) / (8 * width * depth * height);
+  const more = dampingByArea(box, box.objects[band]!, air);
   return modesOfBand(box.size, from, to, thirdOctaveBands[band]!, box.admittance[band]!, leastShare, air).map(
     (mode) => ({
       ...mode,
@@ -69,10 +65,8 @@ export function cornerToCorner({ size }: AcousticBox): [BoxPoint, BoxPoint] {
   return [[0, 0, 0], size];
 }
 
-/** A mouth that the text does not place is at the microphone, which is near it on the scale of these wavelengths. */
 function heardFrom(box: AcousticBox): [BoxPoint, BoxPoint] {
-  if (box.microphone === null) return cornerToCorner(box);
-  return [box.mouth ?? box.microphone, box.microphone];
+  return box.heard === null ? cornerToCorner(box) : [box.heard.mouth, box.heard.microphone];
 }
 
 function timesOf(modes: readonly BandMode[]) {

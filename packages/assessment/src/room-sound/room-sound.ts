@@ -2,6 +2,7 @@ import type { Air, BandMode } from '@boothwright/acoustics';
 import type { Booth } from '@boothwright/language';
 import { bandIndexOf, exactHz, nominalHz, perBand } from '../bands/grid.js';
 import { openFaces } from '../booth/geometry.js';
+import { mouthPlace } from '../booth/mouth-place.js';
 import type { Memo } from '../memo/memo.js';
 import type { BandDecay, RoomSoundResult } from '../result/room-sound-result.js';
 import { decimals } from '../text/decimals.js';
@@ -118,16 +119,17 @@ function midOf(decay: readonly BandDecay[]): RoomSoundResult['mid'] {
 }
 
 function assumptions(booth: Booth): string[] {
+  const mouth = mouthPlace(booth);
   return [
     'Walls answer to sound as layers of endless extent that meet it straight on: stiff panels between studs have resonances of their own, and their edges absorb more.',
     'The booth is a plain box; what stands in it moves no mode.',
     ...(booth.microphone === undefined
       ? ['No microphone is placed: every mode is counted as in a corner.']
-      : booth.mouth === undefined
-        ? [
-            `The mouth is not placed: it is taken to be at the microphone, ${decimals(booth.microphone.distance.value, 2)} m away or less.`,
-          ]
-        : []),
+      : mouth === undefined || mouth.stated
+        ? []
+        : [
+            `The mouth is not placed: it is taken to be at ${mouth.at.map((value) => `${decimals(value, 2)} m`).join(', ')}, as for the reflections.`,
+          ]),
     'Times below about 16 divided by the width of a band, 0.6 s in the third octave at 125 Hz, are those of the filter when they are measured with one: measure decay in octaves, backwards in time.',
   ];
 }

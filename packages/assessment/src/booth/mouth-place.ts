@@ -1,6 +1,6 @@
 import type { Booth } from '@boothwright/language';
-import { insideSize } from '../booth/geometry.js';
-import type { Vector } from './vectors.js';
+import type { Vector } from '../reflections/vectors.js';
+import { insideSize } from './geometry.js';
 
 /**
  * Where the mouth is: as stated, or else at the stated distance of the microphone, level with it, along the depth on the side
