@@ -2,12 +2,14 @@ import { limits } from '../limits.js';
 import type { Booth, Door, Size2, Window } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
 import { type CheckContext, complain, warn } from './context.js';
+import { fitAboveEachOther } from './geometry/above-each-other.js';
 import { checkAirPaths } from './geometry/check-air-paths.js';
 import { checkEquipmentFits } from './geometry/check-equipment-fits.js';
 import { checkGrilles } from './geometry/check-grilles.js';
 import { checkPanels } from './geometry/check-panels.js';
 import { checkPlaces } from './geometry/check-places.js';
 import { checkSideBySide } from './geometry/check-side-by-side.js';
+import { checkSills } from './geometry/check-sills.js';
 import { faceSize } from './geometry/face-size.js';
 import { SLACK } from './geometry/slack.js';
 import { millimetres } from './millimetres.js';
@@ -17,6 +19,7 @@ import { assemblyThickness } from './read-assembly.js';
 export function checkGeometry(ctx: CheckContext, booth: Booth): void {
   if (checkInsideFits(ctx, booth)) checkLayersFit(ctx, booth);
   for (const opening of [...booth.doors, ...booth.windows]) checkOpeningFits(ctx, booth, opening);
+  checkSills(ctx, booth);
   checkHolesFit(ctx, booth);
   checkLiningsFit(ctx, booth);
   checkOverlaps(ctx, booth);
@@ -179,7 +182,7 @@ function checkLiningsFit(ctx: CheckContext, booth: Booth): void {
   }
 }
 
-/** Doors stand on the floor; a window meets a door beside it only when the face is not high enough for both. */
+/** Openings of a face whose places are given meet where they do along it and cannot stand above each other. */
 function checkOverlaps(ctx: CheckContext, booth: Booth): void {
   const placed = [
     ...booth.doors.map((opening) => ({ opening, isDoor: true })),
@@ -193,9 +196,7 @@ function checkOverlaps(ctx: CheckContext, booth: Booth): void {
         Math.max(a.opening.offset!.value, b.opening.offset!.value),
         Math.min(end(a.opening), end(b.opening)),
       ];
-      const heights = a.opening.size.height.value + b.opening.size.height.value;
-      const sameHeight = (a.isDoor && b.isDoor) || heights > faceSize(booth, b.opening.face).height.value;
-      if (to - from <= SLACK || !sameHeight) continue;
+      if (to - from <= SLACK || fitAboveEachOther(a, b, faceSize(booth, b.opening.face).height.value)) continue;
       complain(
         ctx,
         'openings-overlap',

@@ -47,8 +47,9 @@ export function readWindow(ctx: CheckContext, statement: Statement, base: Openin
   const reader = readBlock(ctx, statement, `window ${base.name}`);
   const size = readSize2(reader, 'size');
   const offset = readOffset(reader);
+  const sill = factNumber(reader, 'sill', { ...LENGTH, noun: 'the height of a sill', min: 0 })?.sourced;
   const pane = readSheet(reader, 'pane');
-  return size && pane && { ...base, size, offset, pane };
+  return size && pane && { ...base, size, offset, sill, pane };
 }
 
 function readOffset(reader: BlockReader): Sourced<number> | undefined {

@@ -179,6 +179,8 @@ export interface Door extends Opening {
 export interface Window extends Opening {
   readonly size: Size2;
   readonly offset: Sourced<number> | undefined;
+  /** m from the floor inside to the lower edge of the pane; undefined when not given */
+  readonly sill?: Sourced<number> | undefined;
   readonly pane: Assembly;
 }
 

@@ -29,6 +29,8 @@ export interface Chamber {
   readonly range: SourceRange;
   /** Inside, without the lining. */
   readonly size: Size3;
+  /** What it is built of; undefined when nothing is said. */
+  readonly board?: MaterialLayer | undefined;
   readonly lining: MaterialLayer | undefined;
 }
 
@@ -42,6 +44,8 @@ export interface Maze {
   readonly angle: Sourced<number>;
   /** Clear width x height of the channel. */
   readonly channel: Size2;
+  /** What it is built of; undefined when nothing is said. */
+  readonly board?: MaterialLayer | undefined;
   readonly lining: MaterialLayer | undefined;
 }
 

@@ -72,6 +72,12 @@ export const windowBlock: Block = {
     { ...sizeFact('pane'), example: 'size 400 mm x 500 mm' },
     offsetFact,
     {
+      keyword: 'sill',
+      parts: [quantity('value', 'length')],
+      example: 'sill 1.20 m',
+      documentation: 'From the floor inside to the lower edge of the pane; taken at half height without it.',
+    },
+    {
       keyword: 'pane',
       parts: [reference('what', 'assembly', 'material'), optional(amount('amount'))],
       required: true,

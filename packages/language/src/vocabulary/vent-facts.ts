@@ -1,6 +1,7 @@
 import { amount, bands, choice, literal, optional, pairs, quantity, reference, size2, size3 } from './parts.js';
 import type { Block, Part } from './shape.js';
 
+const boards: Part = optional(literal('of'), reference('board', 'material'), optional(amount('boardAmount')));
 const lined: Part = optional(literal('lined'), reference('material', 'material'), optional(amount('amount')));
 
 export const ventBlock: Block = {
@@ -55,11 +56,11 @@ export const ventBlock: Block = {
     },
     {
       keyword: 'chamber',
-      parts: [size3, lined],
+      parts: [size3, boards, lined],
       repeats: true,
-      example: 'chamber 400 mm x 300 mm x 300 mm lined glass-wool 25 mm',
+      example: 'chamber 400 mm x 300 mm x 300 mm of osb 18 mm lined glass-wool 25 mm',
       documentation:
-        'A box that the air passes from end to end along its longest side: inside, before its lining. In order from the room towards the booth.',
+        'A box that the air passes from end to end along its longest side: inside, before its lining; what it is built of, and its lining. In order from the room towards the booth.',
     },
     {
       keyword: 'maze',
@@ -71,12 +72,13 @@ export const ventBlock: Block = {
         literal('channel'),
         size2,
         optional(literal('angle'), quantity('angle', 'angle')),
+        boards,
         lined,
       ],
       default: 'maze-angle',
       example: 'maze 6 turns leg 250 mm channel 80 mm x 300 mm lined glass-wool 25 mm',
       documentation:
-        'A box of boards that turn the air again and again: how often, how far from turn to turn along the middle, and the clear width x height of the channel.',
+        'A box of boards that turn the air again and again: how often, how far from turn to turn along the middle, and the clear width x height of the channel; what it is built of, and its lining.',
     },
     {
       keyword: 'grille',

@@ -1,13 +1,9 @@
-import type { Booth, Door, Window } from '../../model/booth-spec.js';
+import type { Booth } from '../../model/booth-spec.js';
 import { WALLS } from '../../vocabulary/words.js';
 import { type CheckContext, complain } from '../context.js';
 import { millimetres } from '../millimetres.js';
+import { fitAboveEachOther, type Standing } from './above-each-other.js';
 import { SLACK } from './slack.js';
-
-interface Standing {
-  readonly opening: Door | Window;
-  readonly isDoor: boolean;
-}
 
 /**
  * Openings of one wall that cannot stand above each other must stand side by side, wherever that is. Those whose places
@@ -49,9 +45,7 @@ function tooWide(here: readonly Standing[], wall: number, height: number): reado
     set.reduce((sum, { opening }) => sum + opening.size.width.value, 0) > wall + SLACK;
   for (const [i, b] of here.entries()) {
     for (const a of here.slice(0, i)) {
-      const beside =
-        (a.isDoor && b.isDoor) || a.opening.size.height.value + b.opening.size.height.value > height + SLACK;
-      if (beside && free([a, b]) && wide([a, b])) return [a, b];
+      if (!fitAboveEachOther(a, b, height) && free([a, b]) && wide([a, b])) return [a, b];
     }
   }
   const doors = here.filter(({ isDoor }) => isDoor);

@@ -3,6 +3,7 @@ import type { Statement } from '../../syntax/tree.js';
 import { type CheckContext, complain, wholeOf } from '../context.js';
 import { millimetres } from '../millimetres.js';
 import { numberIn } from '../read-value.js';
+import { readBoxBoard } from './read-box-board.js';
 import { readPorousLining } from './read-porous-lining.js';
 
 /** A box on the way of the air; undefined when one of its sizes is wrong. */
@@ -19,6 +20,7 @@ export function readChamber(ctx: CheckContext, statement: Statement, vent: strin
         usual: { min: 0.05, max: 3, text: 'such boxes are 50 mm to 3 m long' },
       })?.sourced,
   );
+  const board = readBoxBoard(ctx, statement, `${label}, board`, 'a box');
   const lining = readPorousLining(ctx, statement, `${label}, lined`, 'a box');
   if (!width || !depth || !height) return undefined;
   const narrow = [width, depth, height].reduce((least, side) => (side.value < least.value ? side : least));
@@ -36,5 +38,5 @@ export function readChamber(ctx: CheckContext, statement: Statement, vent: strin
     );
     return undefined;
   }
-  return { range: wholeOf(statement), size: { width, depth, height }, lining };
+  return { range: wholeOf(statement), size: { width, depth, height }, board, lining };
 }

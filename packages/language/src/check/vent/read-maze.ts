@@ -3,6 +3,7 @@ import { type BlockReader, factOf } from '../block-reader.js';
 import { fallback, headerOf, warn, wholeOf } from '../context.js';
 import { millimetres } from '../millimetres.js';
 import { numberIn } from '../read-value.js';
+import { readBoxBoard } from './read-box-board.js';
 import { readPorousLining } from './read-porous-lining.js';
 
 /** Boards that turn the air; undefined when one of its sizes is wrong. */
@@ -43,6 +44,7 @@ export function readMaze(reader: BlockReader): Maze | undefined {
       max: 180,
       maxText: 'a turn of 180 deg leads straight back',
     })?.sourced ?? fallback<number>(ctx, 'maze-angle', `${label} angle`, 'angle', headerOf(statement));
+  const board = readBoxBoard(ctx, statement, `${label}, board`, 'a maze');
   const lining = readPorousLining(ctx, statement, `${label}, lined`, 'a maze');
   if (!turns || !leg || !width || !height) return undefined;
   const narrow = Math.min(width.sourced.value, height.sourced.value);
@@ -60,6 +62,7 @@ export function readMaze(reader: BlockReader): Maze | undefined {
     leg: leg.sourced,
     angle,
     channel: { width: width.sourced, height: height.sourced },
+    board,
     lining,
   };
 }
