@@ -8,6 +8,7 @@ import type { BlockName, Fact, Part } from '../vocabulary/shape.js';
 import { blockOf } from '../vocabulary/vocabulary.js';
 import { nameOf, slotOf } from './block-reader.js';
 import { type CheckContext, complain, headerOf, meantHint, rangeIn, refer } from './context.js';
+import { withUnwritten } from './unwritten-parts.js';
 
 type Word = Span & { readonly word: string };
 
@@ -298,8 +299,9 @@ function changeFact(
 ): Statement | undefined {
   const { ctx, statement, path } = override;
   if (used === path.length) {
-    const slots = parseValue(override, fact.parts, fact.example);
-    if (!slots) return undefined;
+    const written = parseValue(override, fact.parts, fact.example);
+    if (!written) return undefined;
+    const slots = withUnwritten(fact, written, existing);
     return {
       ...statement,
       fact,
@@ -338,7 +340,11 @@ function changeFact(
   }
   const slots = parseValue(override, [part!], fact.example);
   if (!slots) return undefined;
-  const renamed = [...slots].map(([, slot]): [string, Slot] => [word.word, { ...slot, file: statement.file }]);
+  const whole: Fact = { ...fact, parts: [part!] };
+  const renamed = [...withUnwritten(whole, slots, existing)].map(([, slot]): [string, Slot] => [
+    word.word,
+    { ...slot, file: statement.file },
+  ]);
   return { ...existing, slots: new Map([...existing.slots, ...renamed]) };
 }
 
