@@ -40,13 +40,14 @@ export function buildResult(
   const panels = division.built.map(({ result }) => result);
   const owned = ownedParts(booth, division);
   const rows = stockRows(booth, division, owned, budget, memo);
+  const shopping = shoppingOf(booth, rows, budget);
   return {
     massKg,
     massByPart: parts,
     loadedMassKg,
     floorLoadPa,
     footprintM2,
-    cost: costOf(budget),
+    cost: costOf(budget, [shopping.checks]),
     panels,
     panelsWhy: division.why,
     panelNotes: division.notes,
@@ -54,7 +55,7 @@ export function buildResult(
     parts: owned.map(({ row }) => row),
     sheetLayouts: rows.flatMap(({ sheets }) => (sheets === undefined ? [] : [sheets])),
     lengthLayouts: rows.flatMap(({ lengths }) => (lengths === undefined ? [] : [lengths])),
-    shopping: shoppingOf(booth, rows, budget),
+    shopping,
     sealing: sealingOf(booth, division),
     structure: structureOf(booth, site, parts, liningMasses(booth), loadedMassKg, floorLoadPa),
   };

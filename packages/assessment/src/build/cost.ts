@@ -1,14 +1,23 @@
 import type { Budget } from '@boothwright/language';
+import type { ItemCheck } from '../result/parts-result.js';
 import type { BoothResult } from '../result/result-document.js';
+import { missingCost } from './missing-cost.js';
 
-/** Total of the shopping list; null without a list or with more than one currency in it. It is not checked against parts. */
-export function costOf(budget: Budget | undefined): BoothResult['build']['cost'] {
+/**
+ * Total of the shopping list, and what it buys too few of for the booths that are built from it; null without a list or
+ * with more than one currency in it.
+ */
+export function costOf(
+  budget: Budget | undefined,
+  checksOfBooths: readonly (readonly ItemCheck[])[] = [],
+): BoothResult['build']['cost'] {
   if (budget === undefined || budget.items.length === 0 || currenciesOf(budget).length !== 1) return null;
   const amount = budget.items.reduce((sum, item) => sum + item.quantity.value * item.price.value.amount, 0);
   return {
     amount,
     currency: currenciesOf(budget)[0] as string,
     withReserve: amount * (1 + budget.reserve.value),
+    missing: missingCost(budget, checksOfBooths).amount,
   };
 }
 

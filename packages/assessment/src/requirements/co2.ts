@@ -53,7 +53,7 @@ export function judgeCo2(
 }
 
 function howWords(air: AirResult, off: boolean, closed: boolean): string {
-  if (air.takes !== null && air.takes.fanInTake === 'off') return 'With the fan off in every take';
+  if (air.takes?.fanInTake === 'off' && air.fanOn !== null && !off) return 'With the fan off in every take';
   if (!off && air.fanOn !== null) return `With the fan at ${decimals(air.fanOn.flowM3PerS * 1000, 1)} L/s`;
   if (off && air.fanOn !== null) return 'With the fan off, as the session says,';
   return closed ? 'Taken as a closed box' : 'Without a fan nothing renews the air';

@@ -157,7 +157,7 @@ export const buildSchema = record({
   loadedMassKg: number,
   floorLoadPa: number,
   footprintM2: number,
-  cost: nullable(record({ amount: number, currency: string, withReserve: number })),
+  cost: nullable(record({ amount: number, currency: string, withReserve: number, missing: number })),
   panels: list(panel),
   panelsWhy: { ...nullable(string), description: 'Why there are no panels.' },
   panelNotes: list(string),

@@ -202,7 +202,13 @@ export interface BoothResult {
     readonly loadedMassKg: number;
     readonly floorLoadPa: number;
     readonly footprintM2: number;
-    readonly cost: { readonly amount: number; readonly currency: string; readonly withReserve: number } | null;
+    readonly cost: {
+      readonly amount: number;
+      readonly currency: string;
+      readonly withReserve: number;
+      /** What the list buys too few of, at its own prices and without the reserve. */
+      readonly missing: number;
+    } | null;
     /** The faces as panels; empty when the text does not cut them, and `panelsWhy` says so. */
     readonly panels: readonly PanelResult[];
     readonly panelsWhy: string | null;

@@ -113,9 +113,15 @@ function figuresOf({ assemblies, booths }: Pick<Results, 'assemblies' | 'booths'
     put(`${name}: floor load`, build.floorLoadPa / 1000, 'kPa');
     put(`${name}: problems of moving in and putting up`, booth.moving?.problems.length ?? null, '');
     put(`${name}: outside height`, booth.geometry.outsideM[2], 'm');
-    put(`${name}: cost with reserve`, build.cost?.withReserve ?? null, build.cost?.currency ?? '');
+    put(`${name}: cost with reserve`, costToBuild(build.cost), build.cost?.currency ?? '');
   }
   return figures;
+}
+
+/** The list with its reserve, what it buys too few of included: another board is not free because nobody has listed it. */
+function costToBuild(cost: BoothResult['build']['cost']): number | null {
+  if (cost === null) return null;
+  return cost.amount > 0 ? (cost.withReserve * (cost.amount + cost.missing)) / cost.amount : cost.withReserve;
 }
 
 function loudestBand(levels: readonly (number | null)[]): { level: number; hz: number } | null {

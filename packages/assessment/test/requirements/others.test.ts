@@ -1,6 +1,7 @@
 import type { Level } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { assess, onlyBooth, onlyVerdict } from '../fixtures/assessed.js';
+import { smallBooth } from '../fixtures/booth-text.js';
 import {
   assembly,
   booth,
@@ -148,7 +149,23 @@ describe('require cost', () => {
     const verdict = onlyVerdict(spec({ budget: budget([10, 100]), requirements: [cost(1099)] }));
     expect(verdict.value?.value).toBeCloseTo(1100, 9);
     expect(verdict.verdict).toBe('missed');
-    expect(verdict.explanation).toContain("list's own total");
+    expect(verdict.explanation).toContain('nothing else checks that the list is complete');
+  });
+
+  it('counts what the list buys too few of at its own price, in verdict, result and variant', () => {
+    const list = (sheets: number) =>
+      `item ply for softwood-plywood 12 mm ${sheets} at 38.00 EUR; item rest 1 at 100.00 EUR; reserve 10 %`;
+    const cut = (sheets: number) =>
+      smallBooth({ booth: 'panels { width 600 mm }', budget: list(sheets), requirements: 'require cost <= 200 EUR' });
+    const { build } = onlyBooth(cut(1));
+    const needed = build.shopping.checks[0]?.needed as number;
+    expect(needed).toBeGreaterThan(3);
+    const verdict = onlyVerdict(cut(1));
+    expect(build.cost?.missing).toBeCloseTo((needed - 1) * 38, 9);
+    expect(verdict.value?.value).toBeCloseTo((needed * 38 + 100) * 1.1, 9);
+    expect(verdict.verdict).toBe('missed');
+    // What the list buys too many of is going to be paid for as well.
+    expect(onlyVerdict(cut(needed + 2)).value?.value).toBeCloseTo(((needed + 2) * 38 + 100) * 1.1, 9);
   });
 
   it('is not assessed without a list or across currencies', () => {
