@@ -5,6 +5,7 @@ import { fitPictures } from './hover/fit-pictures.js';
 import { keywordSection } from './hover/keyword-section.js';
 import { layerSection } from './hover/layer-section.js';
 import { requirementSection } from './hover/requirement-section.js';
+import { spaceColumns } from './hover/space-columns.js';
 import { symbolSection } from './hover/symbol-section.js';
 import { defaultsSection, valueSection } from './hover/value-section.js';
 import { withoutPictures } from './hover/without-pictures.js';
@@ -25,7 +26,10 @@ export function hover(view: View, position: Position, options: HoverOptions): Ho
   if (sections.length === 0) return undefined;
   const text = sections.join('\n\n---\n\n');
   return {
-    contents: { kind: MarkupKind.Markdown, value: options.pictures ? fitPictures(text) : withoutPictures(text) },
+    contents: {
+      kind: MarkupKind.Markdown,
+      value: options.pictures ? spaceColumns(fitPictures(text)) : withoutPictures(text),
+    },
     range: answer.range,
   };
 }

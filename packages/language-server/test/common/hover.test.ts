@@ -28,7 +28,7 @@ describe('hover', () => {
   });
 
   it('on a requirement shows the verdict, the figure and its range', () => {
-    expectHover(cursorAfter('require room-to'), [/missed by/, /Predicted/, /dBA/]);
+    expectHover(cursorAfter('require room-to'), [/missed by/, /predicted/, /dBA/]);
     expectHover(cursorAfter('require stc of wall >= 2'), [/met with/]);
   });
 
@@ -41,8 +41,8 @@ describe('hover', () => {
   });
 
   it('on an opening shows its share', () => {
-    expectHover(cursorAfter('door entr'), ['share of what comes through', 'street', /\d+ %/]);
-    expectHover(cursorAfter('vent intak'), ['share of what comes through']);
+    expectHover(cursorAfter('door entr'), ['of what comes through', 'street', /\d+ %/]);
+    expectHover(cursorAfter('vent intak'), ['of what comes through']);
   });
 
   it("on a block's header names what is assumed in it and on what that rests", () => {

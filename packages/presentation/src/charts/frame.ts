@@ -9,7 +9,8 @@ export interface ChartSize {
   readonly height: number;
 }
 
-export const hoverSize: ChartSize = { width: 460, height: 230 };
+/** As high as an editor shows without scrolling below two lines of text, so that nothing is scaled down and letters stay readable. */
+export const hoverSize: ChartSize = { width: 460, height: 188 };
 export const margins = { top: 22, right: 10, bottom: 32, left: 36 } as const;
 
 export interface Axis {

@@ -106,6 +106,7 @@ function contributions({ noise }: BoothResult): Contribution[] {
     ...(noise.fan ? [{ name: 'fan', levels: noise.fan }] : []),
     ...(noise.airInDucts ? [{ name: 'air in the ducts', levels: noise.airInDucts }] : []),
     ...(noise.airAtOpenings ? [{ name: 'air at its openings', levels: noise.airAtOpenings }] : []),
+    ...(noise.airAtOpenings ? [{ name: 'air at its openings', levels: noise.airAtOpenings }] : []),
     ...noise.equipment.map(({ name, atMicrophone }) => ({ name, levels: atMicrophone })),
   ];
   const loudness = ({ dBA }: LevelTotals) => dBA?.value ?? Number.NEGATIVE_INFINITY;

@@ -2,11 +2,11 @@ import type { BoothResult } from '@boothwright/assessment';
 import { chartShares } from '../charts/chart-shares.js';
 import { hoverSize } from '../charts/frame.js';
 import { svgToMarkdownImage } from '../charts/svg-to-markdown-image.js';
-import { bandName } from '../numbers/format-frequency.js';
+import { bandName, formatFrequency } from '../numbers/format-frequency.js';
 import { formatFigures } from '../numbers/format-number.js';
 import { bandLevel, shareText } from '../numbers/level-words.js';
 import { octaveCentres, octaveLoss } from '../numbers/octaves.js';
-import { pathShares } from '../numbers/path-shares.js';
+import { type PathShare, pathShares } from '../numbers/path-shares.js';
 import { isPathOf, pathWords } from '../numbers/path-words.js';
 import type { HoverContext } from './hover-context.js';
 import { escapeMarkdown, paragraphs, table } from './markdown.js';
@@ -27,9 +27,12 @@ export function openingHover(
     source: source.name,
     shares: pathShares(booth, source, context.nominalHz).filter(({ index }) => paths.includes(booth.paths[index]!)),
   }));
-  const loudest = bySource[0];
+  const loudness = (source: string) =>
+    booth.noise.bySource.find((each) => each.name === source)?.inside.dBA?.value ?? Number.NEGATIVE_INFINITY;
+  const loudest = bySource.toSorted((a, b) => loudness(b.source) - loudness(a.source))[0];
   return paragraphs(
-    `**${escapeMarkdown(name)}** in ${escapeMarkdown(boothName)}: share of what comes through`,
+    headline(name, boothName, loudest),
+    loudest && picture(name, loudest.source, booth, context),
     ...bySource.map(({ source, shares }) =>
       table(
         [`of ${escapeMarkdown(source)}`, ...octaveCentres.map(bandName), 'A-weighted'],
@@ -40,7 +43,6 @@ export function openingHover(
         ]),
       ),
     ),
-    loudest && picture(name, loudest.source, booth, context),
     table(
       ['transmission loss, dB', ...octaveCentres.map(bandName)],
       paths.map((path) => [
@@ -51,12 +53,30 @@ export function openingHover(
   );
 }
 
+/** The share of the loudest source, over all and in the octave where it is largest. */
+function headline(
+  name: string,
+  boothName: string,
+  loudest: { readonly source: string; readonly shares: readonly PathShare[] } | undefined,
+): string {
+  const title = `**${escapeMarkdown(name)}** in ${escapeMarkdown(boothName)}`;
+  const known = loudest?.shares.filter(({ overall }) => overall !== null) ?? [];
+  if (loudest === undefined || known.length === 0) return `${title}: share of what comes through`;
+  const sum = (shares: readonly (number | null)[]) => shares.reduce<number>((all, share) => all + (share ?? 0), 0);
+  const octaves = octaveCentres.map((_, octave) => sum(loudest.shares.map(({ byOctave }) => byOctave[octave] ?? null)));
+  const most = octaves.indexOf(Math.max(...octaves));
+  return (
+    `${title}: **${shareText(sum(known.map(({ overall }) => overall)))} of what comes through** of ` +
+    `${escapeMarkdown(loudest.source)}, ${shareText(octaves[most])} at ${formatFrequency(octaveCentres[most] ?? 0)}`
+  );
+}
+
 function picture(name: string, sourceName: string, booth: BoothResult, context: HoverContext): string | undefined {
   const source = booth.noise.bySource.find((entry) => entry.name === sourceName);
   if (!source) return undefined;
   const shares = pathShares(booth, source, context.nominalHz);
   const own = shares.filter((share) => isPathOf(name, share));
-  const rest = shares.filter((share) => !own.includes(share)).slice(0, 3);
+  const rest = shares.filter((share) => !own.includes(share)).slice(0, 2);
   const drawn = [...own, ...rest];
   const others = octaveCentres.map((_, octave) => {
     const known = shares.map(({ byOctave }) => byOctave[octave] ?? null);

@@ -7,12 +7,15 @@ import { code, escapeMarkdown, paragraphs } from './markdown.js';
 export function requirementHover(requirement: RequirementResult): string {
   const range = rangeText(requirement);
   return paragraphs(
-    `**${verdictText(requirement)}** ${code(requirementName(requirement))}`,
-    requirement.value &&
-      `Predicted ${valueText(requirement)}${range ? ` (range ${range}; ${escapeMarkdown(requirement.value.basis)})` : ''}, limit ${limitText(requirement)}`,
+    `**${verdictText(requirement)}** ${code(requirementName(requirement))}${
+      requirement.value
+        ? `: predicted ${valueText(requirement)}${range ? ` (${range})` : ''}, limit ${limitText(requirement)}`
+        : ''
+    }`,
     requirement.withinRange &&
       'The limit lies within the range of the prediction: it may turn out either way. Measure before relying on it.',
     requirement.limitedBy && `Limited by ${escapeMarkdown(limiterWords(requirement.limitedBy))}`,
     escapeMarkdown(requirement.explanation),
+    requirement.value && range && `The range: ${escapeMarkdown(requirement.value.basis)}`,
   );
 }

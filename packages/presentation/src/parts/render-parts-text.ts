@@ -5,6 +5,7 @@ import { joinLines, ofBooth, section } from '../text/section.js';
 import type { TextStyle } from '../text/text-style.js';
 import { textTable } from '../text/text-table.js';
 import { wrapText } from '../text/wrap-text.js';
+import { fittingsSection } from './fittings-section.js';
 import { lengthsSection } from './lengths-section.js';
 import { mm } from './mm.js';
 import { sheetsSection } from './sheets-section.js';
@@ -19,6 +20,7 @@ export function renderPartsText(result: ResultDocument, style: TextStyle): strin
     return [
       panelsSection(build, suffix, style),
       shoppingSection(build, suffix, style),
+      fittingsSection(build, suffix, style),
       cutListSection(build, suffix, style),
       sheetsSection(build, suffix, style),
       lengthsSection(build, suffix, style),
@@ -145,7 +147,7 @@ function loadsSection({ structure, loadedMassKg, floorLoadPa, footprintM2 }: Bui
       lines(`Often quoted for floors of homes, second-hand: ${beside.join(', ')}.`),
       structure.lineLoads.length > 0 && table,
       lines(
-        `Deck, people and contents: ${formatNumber(structure.deckMassKg)} kg.${structure.perMountN === null ? '' : ` Each mount bears ${formatNumber(structure.perMountN / 1000, 2)} kN as a mean, those at the corners more.`}`,
+        `Deck, people, contents and boxes of air paths: ${formatNumber(structure.deckMassKg)} kg.${structure.perMountN === null ? '' : ` Each mount bears ${formatNumber(structure.perMountN / 1000, 2)} kN as a mean, those at the corners more.`}`,
       ),
       structure.joistWords !== null && lines(structure.joistWords),
       lines(`Not counted: ${structure.notCounted.join('; ')}.`),

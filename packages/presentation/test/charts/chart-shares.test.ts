@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { chartShares } from '../../src/charts/chart-shares.js';
+import { hoverSize, margins } from '../../src/charts/frame.js';
 import { readSvg } from './read-svg.js';
 
 const chart = {
@@ -18,10 +19,10 @@ test('chartShares(chart) stacks the parts of a column to 100 %', () => {
     [...path.matchAll(/z?M[^v]*v([\d.]+)/g)].map(([, height]) => Number(height)),
   );
   const [door = [], walls = []] = heights;
-  // The whole height between 0 and 100 % is 176 of the 230 pixels.
-  expect(door[0]! + walls[0]!).toBeCloseTo(176, 0);
-  expect(door[0]! / 176).toBeCloseTo(0.4, 2);
-  expect(door[1]).toBeCloseTo(176, 0);
+  const whole = hoverSize.height - margins.top - margins.bottom;
+  expect(door[0]! + walls[0]!).toBeCloseTo(whole, 0);
+  expect(door[0]! / whole).toBeCloseTo(0.4, 2);
+  expect(door[1]).toBeCloseTo(whole, 0);
 });
 
 test('chartShares(chart) leaves out what is zero or not assessed', () => {

@@ -1,6 +1,7 @@
 import type { BoothResult, RequirementResult } from '@boothwright/assessment';
 import {
   budgetHover,
+  escapeMarkdown,
   floorHover,
   heatHover,
   massHover,
@@ -20,8 +21,17 @@ import { ifStale } from './if-stale.js';
  * above the hover; it has the explanation already.
  */
 export function requirementSection(view: View, requirement: RequirementResult): string {
-  const verdict = requirementHover(requirement.verdict === 'met' ? requirement : { ...requirement, explanation: '' });
-  return ifStale(view, [verdict, ...grounds(view, requirement)].join('\n\n---\n\n'));
+  const told = grounds(view, requirement);
+  const shownAbove = requirement.verdict !== 'met';
+  if (told.length === 0) {
+    return ifStale(view, requirementHover(shownAbove ? { ...requirement, explanation: '' } : requirement));
+  }
+  const parts = [
+    requirementHover({ ...requirement, explanation: '' }),
+    ...told,
+    ...(shownAbove ? [] : [escapeMarkdown(requirement.explanation)]),
+  ];
+  return ifStale(view, parts.join('\n\n---\n\n'));
 }
 
 type Ground = (name: string, booth: BoothResult, requirements: readonly RequirementResult[]) => string | undefined;

@@ -11,7 +11,8 @@ const study = booths.study!;
 const at = (part: string): string => {
   const { cursors } = markedText(cursorAfter(part, wholeBooth));
   const contents = hover(view, view.lines.positionAt(cursors[0]!), { pictures: true })?.contents;
-  return contents !== undefined && typeof contents === 'object' && 'value' in contents ? contents.value : '';
+  const text = contents !== undefined && typeof contents === 'object' && 'value' in contents ? contents.value : '';
+  return text.replaceAll('&nbsp;', '');
 };
 const rows = (markdown: string) => markdown.split('\n').filter((line) => line.startsWith('|'));
 const cells = (markdown: string, first: string) =>
