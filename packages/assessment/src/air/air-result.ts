@@ -56,7 +56,8 @@ export function airResult(
   const inUse = judged === 'off' ? settings[0] : session_;
   const flows: SettingFlow[] = settings.map(({ setting, flow }) => ({ setting, flow: flow.flow ?? 0 }));
   const heat = heatResult(booth, session, volume, flows, air);
-  const inTake = session.cycle?.fan.value === 'off' ? settings[0] : session_;
+  // A session that leaves the fan off leaves it off in its takes as well.
+  const inTake = judged === 'off' || session.cycle?.fan.value === 'off' ? settings[0] : session_;
   const runningFlow: BoothFlow = running === 'low' ? low : high;
   return {
     volumeM3: volume,
@@ -78,10 +79,7 @@ export function airResult(
       roomEndPpm: inUse?.course.roomAt?.(session.length.value) ?? null,
       note: supplyNote(inUse?.supply, booth, session, site),
     },
-    takes:
-      inTake === undefined
-        ? null
-        : takeCycle(booth, session, inTake.supply, volume, inTake.flow.flow ?? 0, air.temperature),
+    takes: inTake === undefined ? null : takeCycle(booth, session, inTake, volume, air.temperature),
     heat: typeof heat === 'string' ? null : heat,
     heatNote: typeof heat === 'string' ? heat : null,
     moisture: moistureResult(

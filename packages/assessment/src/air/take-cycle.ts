@@ -7,14 +7,22 @@ import {
   zoneConcentrations,
 } from '@boothwright/acoustics';
 import type { Booth, Session } from '@boothwright/language';
-import type { TakesResult } from '../result/air-result.js';
+import type { FanSettingOfAir, TakesResult } from '../result/air-result.js';
 import { decimals } from '../text/decimals.js';
 import type { AirSupply } from './air-supply.js';
+import type { BoothFlow } from './booth-flow.js';
 import { dischargeCoefficient, openDoorDifference } from './path-constants.js';
 
 /** Longest take that is looked for, min. */
 const longestTake = 240;
 const pureGas = 1e6;
+
+/** The fans in a take, and the air that they bring. */
+interface SettingOfTakes {
+  readonly setting: FanSettingOfAir;
+  readonly supply: AirSupply;
+  readonly flow: Pick<BoothFlow, 'flow'>;
+}
 
 /**
  * CO2 over takes with the door shut and rests with it open.
@@ -27,13 +35,13 @@ const pureGas = 1e6;
 export function takeCycle(
   booth: Booth,
   session: Session,
-  inTake: AirSupply,
+  { setting, supply: inTake, flow }: SettingOfTakes,
   volume: number,
-  flowInTake: number,
   temperature: number,
 ): TakesResult | null {
   const { cycle } = session;
   if (cycle === undefined) return null;
+  const flowInTake = flow.flow ?? 0;
   const [take, rest] = [cycle.take.value, cycle.rest.value];
   const doors = booth.doors.map(({ size }) =>
     doorwayExchange({
@@ -86,7 +94,7 @@ export function takeCycle(
   return {
     takeMinutes: take / 60,
     restMinutes: rest / 60,
-    fanInTake: cycle.fan.value,
+    fanInTake: setting === 'off' ? 'off' : 'on',
     doorExchangeM3PerS: exchange,
     takes,
     firstPeakPpm: first,

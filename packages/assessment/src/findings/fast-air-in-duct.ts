@@ -1,7 +1,11 @@
+import { weightedTotal } from '@boothwright/acoustics';
 import type { JudgedContext } from '../assessment-context.js';
+import { summedSpectra } from '../noise/summed-spectra.js';
+import type { AirPart } from '../result/noise-result.js';
 import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { textRange } from '../text/text-range.js';
+import { openingNoiseHalfWidth } from '../uncertainty/model-uncertainty.js';
 
 /**
  * Highest air speed at a free opening that supplies a room of NC 15 to 20, m/s: 300 ft/min. Openings for return air may
@@ -21,10 +25,17 @@ const partWords = {
   grille: 'at the grille',
 } as const;
 
-/** Air in a duct is so fast that it is heard at the opening; its noise is not in the prediction. */
+/** A hiss that, at the loud end of its range, stays this far below everything else adds nothing, dB. */
+const addsNothing = 10;
+
+/** Air in a vent is faster than tables of quiet rooms have it, and what the prediction makes of it. */
 export function fastAirInDuct({ booths }: JudgedContext): Finding[] {
   return booths.flatMap(({ booth, result }) => {
-    const slow = result.air?.judged === 'low';
+    // The setting at which the session records.
+    const setting = result.noise.bySetting.find(({ session }) => session)?.setting ?? 'off';
+    if (setting === 'off') return [];
+    const slow = setting === 'low';
+    const total = result.noise.total.dBA?.value ?? null;
     return result.ventilation.vents.flatMap(
       ({ name, direction, directionStated, flowLowM3PerS, flowHighM3PerS, sections }) => {
         const opening = booth.vents.find((candidate) => candidate.name === name);
@@ -40,22 +51,25 @@ export function fastAirInDuct({ booths }: JudgedContext): Finding[] {
           });
         if (fastest.speed <= limit) return [];
         const area = flow / aimedSpeed;
+        const hiss = hissOf(name, result.noise.airParts);
+        const lost = hiss !== null && total !== null && hiss + openingNoiseHalfWidth < total - addsNothing;
         const diameter = Math.sqrt((4 * area) / Math.PI);
         return [
           {
             id: 'fast-air-in-duct',
-            severity: 'warning' as const,
+            severity: lost ? ('information' as const) : ('warning' as const),
             range: textRange(opening.nameRange),
-            message: `${name}: the air moves at ${decimals(fastest.speed, 1)} m/s ${partWords[fastest.part]}, where quiet rooms keep below ${decimals(limit, 2)} m/s`,
-            explanation: `Air that is fast where it enters the room hisses, and its noise rises steeply with its speed, about 50 to 60 lg v (from memory). Grilles and dampers make it worse. The noise of the grille is not in the predicted level inside.`,
+            message: `${name}: the air moves at ${decimals(fastest.speed, 1)} m/s ${partWords[fastest.part]}, where quiet rooms keep below ${decimals(limit, 2)} m/s${hiss === null ? '' : `; its hiss is predicted at ${levelWords(hiss)}`}`,
+            explanation: `Air that is fast where it enters the room hisses, and its noise rises steeply with its speed, about 60 lg v. ${hiss === null ? '' : `Predicted: ${levelWords(hiss)} inside, good to ${openingNoiseHalfWidth} dB either way${total === null ? '' : `, of ${decimals(total, 0)} dBA in all`}${lost ? ', so it is lost in the rest' : ''}. `}Dampers, filters and narrow bars, which the text does not know, make more.`,
             source:
-              'M. D. Egan, Architectural Acoustics, table of recommended air velocities at registers and grilles, NC 15 to 20, read at second hand, the author from memory; speed = flow / clear area. docs/findings/fast-air-in-duct.md',
+              'M. D. Egan, Architectural Acoustics, table of recommended air velocities at registers and grilles, NC 15 to 20, read at second hand, the author from memory; hiss after CIBSE Guide B (2005) as quoted on a help page; speed = flow / clear area. docs/findings/fast-air-in-duct.md',
             fix: `For ${decimals(flow * 1000, 1)} L/s a clear area of ${decimals(area * 1e4, 0)} cm2${fastest.part === 'duct' ? `, a round duct of ${decimals(diameter * 1000, 0)} mm,` : ''} brings it to ${decimals(aimedSpeed, 2)} m/s.`,
             figures: {
               speedMPerS: fastest.speed,
               quietSpeedMPerS: limit,
               flowLPerS: flow * 1000,
               aimedDiameterM: diameter,
+              ...(hiss === null ? {} : { hissDbA: hiss }),
             },
             related: [],
           },
@@ -63,4 +77,15 @@ export function fastAirInDuct({ booths }: JudgedContext): Finding[] {
       },
     );
   });
+}
+
+/** dBA inside of everything that the air of a vent is heard by; null where nothing is known. */
+function hissOf(name: string, parts: readonly AirPart[]): number | null {
+  const own = parts.filter(({ vent }) => vent === name);
+  return own.length === 0 ? null : weightedTotal(summedSpectra(own.map(({ byBand }) => byBand)), 'A');
+}
+
+/** No ear and no microphone tells levels below zero apart. */
+function levelWords(level: number): string {
+  return level < 0 ? 'less than 0 dBA' : `${decimals(level, 0)} dBA`;
 }

@@ -12,21 +12,23 @@ export function takeTooLong({ spec: { session }, booths, requirements }: JudgedC
     const takes = result.air?.takes;
     if (takes === null || takes === undefined || session?.cycle === undefined) return [];
     const asked = requirements.find(({ kind, booth: name }) => kind === 'co2' && name === booth.name)?.limit;
-    const limit = asked !== undefined && asked <= 1250 ? 1000 : freshPpm;
+    const limit = Math.min(asked ?? freshPpm, freshPpm);
+    // Takes are searched for two levels; the one that keeps what is asked.
+    const searched = limit < freshPpm ? '1000' : '1500';
     if (takes.lastPeakPpm <= limit) return [];
-    const longest = takes.longestTakeMinutes[limit === 1000 ? '1000' : '1500'];
+    const longest = takes.longestTakeMinutes[searched];
     return [
       {
         id: 'take-too-long',
         severity: 'warning' as const,
         range: textRange(session.cycle.take.range),
-        message: `${booth.name}: takes of ${decimals(takes.takeMinutes, 0)} min with the fan ${takes.fanInTake} end at ${decimals(takes.lastPeakPpm, 0)} ppm in the last of ${takes.takes}, where ${limit} ppm are fresh`,
+        message: `${booth.name}: takes of ${decimals(takes.takeMinutes, 0)} min with the fan ${takes.fanInTake} end at ${decimals(takes.lastPeakPpm, 0)} ppm in the last of ${takes.takes}, where ${decimals(limit, 0)} ppm ${asked === undefined ? 'are fresh' : 'are asked'}`,
         explanation: `The first ends at ${decimals(takes.firstPeakPpm, 0)} ppm. ${takes.repeatingPeakPpm === null ? 'It never settles.' : `Gone on for ever they would settle at ${decimals(takes.repeatingPeakPpm, 0)} ppm.`} ${takes.note}`,
         source: 'Balance of carbon dioxide over takes and rests. docs/findings/take-too-long.md',
         fix:
           longest > 0
-            ? `With rests of ${decimals(takes.restMinutes, 0)} min, takes of up to ${longest} min stay at ${limit} ppm; or leave the fan on.`
-            : `No take stays at ${limit} ppm with rests of ${decimals(takes.restMinutes, 0)} min: longer rests, or the fan on.`,
+            ? `With rests of ${decimals(takes.restMinutes, 0)} min, takes of up to ${longest} min stay at ${searched} ppm; or leave the fan on.`
+            : `No take stays at ${searched} ppm with rests of ${decimals(takes.restMinutes, 0)} min: longer rests, or the fan on.`,
         figures: { lastPeakPpm: takes.lastPeakPpm, firstPeakPpm: takes.firstPeakPpm, longestTakeMinutes: longest },
         related: [],
       },

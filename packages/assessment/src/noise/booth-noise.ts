@@ -56,7 +56,7 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
   const { booth, spec, area, bandModels, isolation, air } = inputs;
   const { site, session } = spec;
   const sources = site?.sources ?? [];
-  const setting = sessionSetting(booth, session?.fanSpeed.value);
+  const setting = sessionSetting(booth, session);
   const equipment = equipmentNoise(booth, area, bandModels, air);
   const heard = sources.map((source) => (source.kind === 'impact' ? null : sourceInside(source, isolation)));
   const through = (indices: readonly number[]): SoundInside[] =>

@@ -1,4 +1,4 @@
-import type { Booth, Fan, Vent } from '@boothwright/language';
+import type { Booth, Fan, Session, Vent } from '@boothwright/language';
 import type { FanSettingName } from '../result/noise-result.js';
 
 export type VentWithFan = Vent & { readonly fan: Fan };
@@ -18,7 +18,11 @@ export function speedShare(fan: Fan, setting: FanSettingName): number {
   return setting === 'high' ? 1 : fan.lowSpeed.value;
 }
 
-/** The setting of the session; without one the fans run at full speed, which is the cautious side. */
-export function sessionSetting(booth: Booth, speed: FanSettingName | undefined): FanSettingName {
-  return ventsWithFan(booth).length === 0 ? 'off' : (speed ?? 'high');
+/**
+ * The setting at which a session records: off where takes have the fan off. Without a session the fans run at full speed, which is the
+ * cautious side.
+ */
+export function sessionSetting(booth: Booth, session: Session | undefined): FanSettingName {
+  if (ventsWithFan(booth).length === 0 || session?.cycle?.fan.value === 'off') return 'off';
+  return session?.fanSpeed.value ?? 'high';
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findingsById } from '../fixtures/assessed.js';
-import { booth, given, quietFan, shell, slab, spec, vent } from '../fixtures/spec-builder.js';
+import { booth, given, quietFan, session, shell, slab, spec, vent } from '../fixtures/spec-builder.js';
 
 const id = 'fast-air-in-duct';
 const round = (diameter: number) => ({ kind: 'round' as const, diameter: given(diameter) });
@@ -17,6 +17,33 @@ describe(id, () => {
   it('is silent just below the limit: 10 L/s through 92 mm are 1.50 m/s', () => {
     const vents = [vent('intake', { fan: quietFan, duct: round(0.092) }), vent('exhaust')];
     expect(findingsById(spec({ booths: [booth(shell, { vents })] }), id)).toEqual([]);
+  });
+
+  it('says what the hiss is predicted at: lost in the rest at 2.3 m/s, a warning at 20 m/s in an unrelated booth', () => {
+    const slow = [vent('intake', { fan: quietFan, duct: round(0.075) }), vent('exhaust')];
+    const [lost] = findingsById(spec({ booths: [booth(shell, { vents: slow })] }), id);
+    expect(lost?.severity).toBe('information');
+    expect(lost?.explanation).toContain('lost in the rest');
+    const fast = [
+      vent('in', { fan: { ...quietFan, flow: given(0.03) }, duct: round(0.15) }),
+      vent('out', { duct: round(0.044) }),
+    ];
+    const heard = findingsById(spec({ booths: [{ ...booth(slab, { vents: fast }), name: 'cellar' }] }), id).find(
+      ({ message }) => message.startsWith('out'),
+    );
+    expect(heard?.severity).toBe('warning');
+    // 10 + 10 lg 0.00152 + 30 lg(0.6 x 19.7^2 x 0.5) = 44 dB where it peaks, and a bare box of less than 1 m2 lifts it.
+    expect(heard?.figures.hissDbA).toBeGreaterThan(35);
+    expect(heard?.figures.hissDbA).toBeLessThan(65);
+  });
+
+  it('is silent while the session keeps the fan off, in all or in its takes', () => {
+    const vents = [vent('intake', { fan: quietFan, duct: round(0.05) }), vent('exhaust')];
+    const off = (changes: Parameters<typeof session>[0]) =>
+      findingsById(spec({ booths: [booth(shell, { vents })], session: session(changes) }), id);
+    expect(off({ fanSpeed: given('off' as const) })).toEqual([]);
+    expect(off({ cycle: { take: given(600), rest: given(300), fan: given('off' as const) } })).toEqual([]);
+    expect(off({ cycle: { take: given(600), rest: given(300), fan: given('on' as const) } })).toHaveLength(1);
   });
 
   it('is silent without a fan', () => {

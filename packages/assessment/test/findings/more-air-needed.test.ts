@@ -28,6 +28,30 @@ describe(id, () => {
     expect(finding?.fix).toContain('Air the room first');
   });
 
+  it('looks at the setting that is judged: at low it says that high would do', () => {
+    const low = session({ fanSpeed: given('low' as const) });
+    const [finding] = findingsById(aired(0.0145, 1000, { session: low }), id);
+    expect(finding?.figures.flowLPerS).toBeCloseTo(0.6 * 14.5, 9);
+    expect(finding?.fix).toContain('Run the fan high');
+    expect(findingsById(aired(0.0145, 1000), id)).toEqual([]);
+  });
+
+  it('with the fan off in the session says so, and what it would be with it', () => {
+    const off = session({ fanSpeed: given('off' as const) });
+    const [finding] = findingsById(aired(0.0145, 1000, { session: off }), id);
+    expect(finding?.message).toContain('fan off, as the session says');
+    expect(finding?.figures.flowLPerS).toBe(0);
+    expect(finding?.figures.endPpm).toBeGreaterThan(3000);
+    expect(finding?.fix).toContain('Run the fan high');
+  });
+
+  it('leaves takes with the fan off to another finding', () => {
+    const cycle = { take: given(1800), rest: given(300), fan: given('off' as const) };
+    const found = aired(0.0145, 1000, { session: session({ cycle }) });
+    expect(findingsById(found, id)).toEqual([]);
+    expect(findingsById(found, 'take-too-long')).toHaveLength(1);
+  });
+
   it('fires in an unrelated booth for two people, and comes first', () => {
     const cellar = { ...booth(slab, { vents: [vent('a', { fan: quietFan }), vent('b')] }), name: 'cellar' };
     const found = findingsById(

@@ -28,6 +28,16 @@ describe(id, () => {
     expect(findingsById(smallBooth({ session: asked.session }), id)).toEqual([]);
   });
 
+  it('keeps to a limit of the text between the two levels that are searched', () => {
+    const session = 'take 7 min rest 5 min fan off';
+    const peak = findingsById(smallBooth({ session, requirements: 'require co2 <= 1000 ppm' }), id)[0]?.figures
+      .lastPeakPpm as number;
+    expect(peak).toBeGreaterThan(1260);
+    const at = (ppm: number) => findingsById(smallBooth({ session, requirements: `require co2 <= ${ppm} ppm` }), id);
+    expect(at(Math.floor(peak) - 5)[0]?.fix).toContain('1000 ppm');
+    expect(at(Math.ceil(peak) + 5)).toEqual([]);
+  });
+
   it('fires in an unrelated box for three', () => {
     expect(findingsById(bigBox({ session: 'take 40 min rest 1 min fan off' }), id)[0]?.message).toMatch(/^box:/);
   });
