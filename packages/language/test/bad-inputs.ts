@@ -1,17 +1,5 @@
-export interface BadInput {
-  readonly what: string;
-  readonly files: string | Record<string, string>;
-  /** How many messages it must give; one unless said. */
-  readonly mistakes?: number;
-}
-
-const layers = (line: string): string => `use catalog\nassembly shell {\n  osb 9 mm\n  ${line}\n}\n`;
-const material = (lines: string): string => `material stuff {\n  ${lines}\n}\n`;
-const booth = (lines: string, more = ''): string =>
-  `use catalog\nassembly shell { osb 50 mm }\nbooth box {\n  inside 1 m x 1 m x 2 m\n  walls shell; roof shell; floor shell\n  ${lines}\n}\n${more}`;
-const door = (lines: string): string => booth(`door entry on front { ${lines} }`);
-const site = (lines: string): string => `site {\n  ${lines}\n}\n`;
-const session = (line: string): string => `session {\n  ${line}\n}\n`;
+import { type BadInput, booth, door, layers, material, session, site } from './bad-input.js';
+import { wholeBoothInputs } from './bad-inputs-whole-booth.js';
 
 const byOutside = (
   layer: string,
@@ -339,4 +327,5 @@ export const badInputs: readonly BadInput[] = [
   { what: 'a ratio at no band', files: 'require decay-ratio <= 2\n' },
   { what: 'an item of an unknown material', files: 'use catalog\nbudget { item a for obs 18 mm 7 at 38 EUR }\n' },
   { what: 'an item without a price', files: 'budget { item a 7 }\n' },
+  ...wholeBoothInputs,
 ];

@@ -93,6 +93,12 @@ function findRoot(override: Override, statements: readonly Statement[]): number 
   const found = roots.find(({ name }) => name === first.word);
   if (!found) {
     if (ctx.broken.has(first.word)) return undefined;
+    if (UNNAMED.includes(first.word)) {
+      complain(ctx, 'path', here(override, first), `the base has no \`${first.word}\` to change`, {
+        hint: `write the whole \`${first.word} { … }\` in the variant`,
+      });
+      return undefined;
+    }
     complain(ctx, 'unknown-name', here(override, first), `nothing is called \`${first.word}\``, {
       hint:
         meantHint(

@@ -103,7 +103,7 @@ export function reportUnknown(
 /** A wood is boards in a layer and studs in a frame. */
 function tradeName(name: string, use: 'layer' | 'frame'): string | undefined {
   const trade = Object.hasOwn(TRADE_NAMES, name) ? TRADE_NAMES[name] : undefined;
-  return use === 'frame' ? trade?.replace(/^(softwood|oak)-board$/, '$1') : trade;
+  return use === 'frame' ? trade?.replace(/^(softwood|oak)-board$/, '$1').replace('steel-sheet', 'steel-stud') : trade;
 }
 
 let catalogueNames: ReadonlySet<string> | undefined;

@@ -186,7 +186,12 @@ function lumberOf(ctx: CheckContext, statement: Statement, about: string): Mater
       'kind-does-not-fit',
       named.range,
       `\`${named.word}\` is a ${material.kind} material; a frame is made of lumber`,
-      { hint: 'name a material of kind `lumber`, or leave `of` out' },
+      {
+        hint:
+          named.word === 'steel-sheet'
+            ? 'studs of folded steel are `steel-stud`'
+            : 'name a material of kind `lumber`, or leave `of` out',
+      },
     );
     return undefined;
   }

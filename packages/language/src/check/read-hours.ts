@@ -1,5 +1,5 @@
 import type { Hours } from '../model/booth-spec.js';
-import type { Statement } from '../syntax/tree.js';
+import type { ClockNode, Statement } from '../syntax/tree.js';
 import { factOf, readBlock, slotOf } from './block-reader.js';
 import { type CheckContext, complain, keep, rangeIn, slotRange, textOf } from './context.js';
 
@@ -11,8 +11,13 @@ export function readHours(ctx: CheckContext, noise: Statement, label: string): H
   if (!statement || !slot) return undefined;
   const file = slot.file ?? statement.file;
   const spans = slot.spans.flatMap(({ begins, ends, ...span }) => {
-    if (begins.seconds !== ends.seconds) return [{ from: begins.seconds % DAY, to: ends.seconds }];
-    complain(ctx, 'hours-empty', rangeIn(file, span), `\`${begins.text}\` is both the beginning and the end`, {
+    if (begins.seconds % DAY !== ends.seconds % DAY || isWholeDay(begins, ends))
+      return [{ from: begins.seconds % DAY, to: ends.seconds }];
+    const times =
+      begins.text === ends.text
+        ? `\`${begins.text}\` is`
+        : `\`${begins.text}\` and \`${ends.text}\` are the same midnight,`;
+    complain(ctx, 'hours-empty', rangeIn(file, span), `${times} both the beginning and the end`, {
       hint: 'write `0:00 to 24:00`, or leave `hours` out, when the noise is there at any hour',
     });
     return [];
@@ -25,6 +30,10 @@ export function readHours(ctx: CheckContext, noise: Statement, label: string): H
     range,
     text: textOf(ctx, range),
   });
+}
+
+function isWholeDay(begins: ClockNode, ends: ClockNode): boolean {
+  return begins.seconds === 0 && ends.seconds === DAY;
 }
 
 /** s */

@@ -3,6 +3,7 @@ import type { Obstacle } from '../model/surroundings.js';
 import { type BlockReader, readBlock } from './block-reader.js';
 import { warn } from './context.js';
 import { eachNamed } from './each-named.js';
+import { mayHaveRoom } from './may-have-room.js';
 import { millimetres } from './millimetres.js';
 import { readSize3 } from './read-size.js';
 import { numberIn } from './read-value.js';
@@ -33,6 +34,16 @@ export function readObstacles(outer: BlockReader, room: Size3 | undefined): Obst
     if (!x || !y || !z || !size) return undefined;
     const obstacle = { ...named, position: { x: x.sourced, y: y.sourced, z: z.sourced }, size };
     if (room) checkWithin(outer, obstacle, room);
+    else if (!mayHaveRoom(ctx))
+      warn(
+        ctx,
+        'room-missing',
+        named.nameRange,
+        `\`${named.name}\` has a place in the room, and the room has no size`,
+        {
+          hint: 'add `room WIDTH x DEPTH x HEIGHT` to `site`',
+        },
+      );
     return obstacle;
   });
 }

@@ -5,7 +5,7 @@ import type { Evidence, Origin, Sourced, SourceRange } from '../model/sourced.js
 import type { Expression, Slot, Statement } from '../syntax/tree.js';
 import type { DimensionName } from '../units/dimension.js';
 import { DIMENSION_WORDS } from '../units/dimension-words.js';
-import { currencyOf, dimensionName } from '../units/resolve-unit.js';
+import { currencyOf, dimensionName, resolvedDimension } from '../units/resolve-unit.js';
 import { EVIDENCE_WORDS } from '../vocabulary/words.js';
 import { nearestBand } from './bands.js';
 import { type BlockReader, factOf, slotOf } from './block-reader.js';
@@ -194,7 +194,7 @@ function reportDimension(
 ): void {
   const wanted = rule.dimension === 'amount' ? 'length' : rule.dimension;
   const { noun, example } = DIMENSION_WORDS[wanted];
-  const hint = loadHint(text, value, rule) ?? `write it like \`${line ?? example}\``;
+  const hint = loadHint(text, value, rule) ?? forceHint(text, value, rule) ?? `write it like \`${line ?? example}\``;
   const bare = value.kind === 'quantity' && !value.share && value.dimension === '';
   if (rule.dimension === 'level' && value.kind === 'level') {
     const list = rule.weightings!.map((weighting) => `\`${weightingUnit(weighting)}\``).join(' or ');
@@ -218,6 +218,15 @@ function loadHint(text: string, value: Value, rule: NumberRule): string | undefi
   if (!rule.isLoad || value.kind !== 'quantity' || valueDimension(value) !== 'mass-per-area') return undefined;
   const load = Number(((value.si * GRAVITY) / 1000).toPrecision(3));
   return `write \`${load} kPa\`: that is what ${text} weigh, at g = ${GRAVITY} m/s2`;
+}
+
+/** N per kg over m to `N/mm`: whoever states a stiffness by a mass means its weight. */
+function forceHint(text: string, value: Value, rule: NumberRule): string | undefined {
+  if (rule.dimension !== 'stiffness' || value.kind !== 'quantity') return undefined;
+  if (valueDimension(value) === 'mass')
+    return 'write the load over how far it gives, like `200 N/mm`: 10 kg that sink by 1 mm are 98 N/mm';
+  if (value.dimension !== resolvedDimension('kg/m')) return undefined;
+  return `write \`${Number(((value.si * GRAVITY) / 1000).toPrecision(3))} N/mm\`: a load of ${text.replace('/', ' per ')} in newtons, at g = ${GRAVITY} m/s2`;
 }
 
 export function weightingUnit(weighting: Level['weighting']): string {

@@ -30,6 +30,7 @@ import {
   previous,
   report,
   skipLine,
+  wordsPassed,
 } from './parser-state.js';
 import type { BlockNode, Slot, SourceClause, Span, Statement } from './tree.js';
 
@@ -300,7 +301,13 @@ function lineStart(state: ParserState): number {
 function failAtRest(state: ParserState, expected: string, hint?: string): never {
   const token = peek(state);
   const before = previous(state);
-  if (token.kind === 'number' && before && (before.kind === 'word' || before.kind === 'number' || before.text === '%'))
+  const passed = wordsPassed(state).length > 0 || wordsPassed(state, -1).length > 0;
+  if (
+    !passed &&
+    token.kind === 'number' &&
+    before &&
+    (before.kind === 'word' || before.kind === 'number' || before.text === '%')
+  )
     report(
       state,
       'two-values',

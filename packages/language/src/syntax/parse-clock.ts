@@ -11,6 +11,7 @@ export function parseClock(state: ParserState): ClockNode {
   next(state);
   const [hours, minutes] = token.text.split(':') as [string, string];
   const half = peek(state);
+  if (half.text === ':' && peek(state, 1).kind === 'number') return rejectSeconds(state, token);
   if (half.kind === 'word' && /^[ap]m$/i.test(half.text)) return rejectHalfDay(state, token, hours, minutes);
   const seconds = Number(hours) * 3600 + Number(minutes) * 60;
   const isTime = hours.length <= 2 && minutes.length === 2 && Number(minutes) < 60 && seconds <= 86_400;
@@ -21,22 +22,55 @@ export function parseClock(state: ParserState): ClockNode {
       : minutes.length !== 2
         ? 'the minutes have two digits'
         : 'a day goes from 0:00 to 24:00';
+  report(state, 'no-such-time', token, `\`${token.text}\` is no time of day: ${why}`, nearTime(hours, minutes));
+  throw new BrokenLine();
+}
+
+/** `7:05` for `7:5`, which may also stand for `7:50`; `0:30` for `24:30`. */
+function nearTime(hours: string, minutes: string): string {
+  const hour = Number(hours);
+  const isDigit = minutes.length === 1 && hours.length <= 2 && hour < 24;
+  if (isDigit && Number(minutes) < 6) return `write \`${hours}:0${minutes}\` or \`${hours}:${minutes}0\``;
+  if (isDigit) return `write \`${hours}:0${minutes}\``;
+  if (hour === 24 && /^[0-5]\d$/.test(minutes)) return `write \`0:${minutes}\` for that much past midnight`;
+  return 'write it like `6:00` or `22:30`';
+}
+
+function rejectSeconds(state: ParserState, first: Span): never {
+  const to = peek(state, 1).to;
+  const [found, wanted] = [state.text.slice(first.from, to), state.text.slice(first.from, first.to)];
   report(
     state,
-    'no-such-time',
-    token,
-    `\`${token.text}\` is no time of day: ${why}`,
-    'write it like `6:00` or `22:30`',
+    'time-of-day',
+    { from: first.from, to },
+    `expected ${EXPECTED}, found \`${found}\``,
+    `write \`${wanted}\``,
   );
   throw new BrokenLine();
 }
+
+/** Times of day that have a name, and stretches that people call by one. */
+const NAMED_TIMES: Readonly<Record<string, string>> = {
+  noon: 'write `12:00`',
+  midday: 'write `12:00`',
+  midnight: 'write `0:00`, or `24:00` for the end of a day',
+  night: 'say from when to when, like `22:00 to 6:00`',
+  nights: 'say from when to when, like `22:00 to 6:00`',
+  day: 'say from when to when, like `6:00 to 22:00`',
+  daytime: 'say from when to when, like `6:00 to 22:00`',
+  evening: 'say from when to when, like `18:00 to 22:00`',
+  morning: 'say from when to when, like `6:00 to 9:00`',
+  always: 'leave `hours` out when the noise is there at any hour',
+};
 
 /** What people write for a time of day: `6 h`, `6.30`, `6 pm`, `6`. */
 function rejectOther(state: ParserState): never {
   const number = peek(state);
   const word = peek(state, 1);
   const whole = number.kind === 'number' ? /^(\d{1,2})(?:\.([0-5]\d))?$/.exec(number.text) : null;
-  if (!whole) fail(state, 'time-of-day', EXPECTED);
+  const named =
+    number.kind === 'word' && Object.hasOwn(NAMED_TIMES, number.text) ? NAMED_TIMES[number.text] : undefined;
+  if (!whole) fail(state, 'time-of-day', EXPECTED, named);
   if (word.kind === 'word' && /^[ap]m$/i.test(word.text))
     return rejectHalfDay(state, number, whole[1]!, whole[2] ?? '00');
   const isHour = word.kind === 'word' && /^(h|hour|hours|hr|hrs|Uhr)$/.test(word.text);

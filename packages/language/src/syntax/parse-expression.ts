@@ -64,7 +64,9 @@ function parseSum(state: ParserState, context: ExpressionContext, budget: Budget
         'minus-needs-blanks',
         token,
         'a minus between two values needs a blank on both sides',
-        'write `a - b`',
+        context.dimension === 'frequency'
+          ? 'a value below zero stands in parentheses, like `(-3 dB)`'
+          : 'write `a - b`',
       );
       throw new BrokenLine();
     }

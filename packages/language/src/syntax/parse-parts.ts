@@ -19,6 +19,7 @@ import {
   meant,
   next,
   type ParserState,
+  passOver,
   peek,
   report,
 } from './parser-state.js';
@@ -89,7 +90,10 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
     case 'optional':
       if (starts(state, part.parts[0]!) && (!part.beforeCount || countFollows(state)))
         parseParts(state, part.parts, context);
-      else expectStart(state, part.parts[0]!);
+      else {
+        passOver(state, wordsOfStart(part.parts[0]!));
+        expectStart(state, part.parts[0]!);
+      }
       return;
     case 'either': {
       for (const branch of part.branches) expectStart(state, branch[0]!);
@@ -195,6 +199,10 @@ function failLiteral(state: ParserState, word: string, context: PartsContext): n
     );
     throw new BrokenLine();
   }
+  if (isSymbol(token, ',') && peek(state, 1).text === word) {
+    report(state, 'comma-too-many', token, `no comma belongs before \`${word}\``, 'leave it out');
+    throw new BrokenLine();
+  }
   if (word === 'like') fail(state, 'unexpected', '`like` and the shape of the noise', NOISE_SHAPE_HINT);
   fail(state, 'unexpected', `\`${word}\``, `write it like \`${context.example}\``);
 }
@@ -257,6 +265,12 @@ function expectStart(state: ParserState, part: Part): void {
   else if (part.kind === 'amount') expecting(state, { kind: 'quantity', dimension: 'amount' });
   else if (part.kind === 'text') expecting(state, { kind: 'text' });
   else if (part.kind === 'size') expecting(state, { kind: 'quantity', dimension: 'length' });
+}
+
+/** Words by which a part that may be left out is known. */
+function wordsOfStart(part: Part): readonly string[] {
+  if (part.kind === 'literal') return [part.word];
+  return part.kind === 'choice' ? part.options : [];
 }
 
 export function partInWords(part: Part): string {

@@ -57,7 +57,7 @@ export function parserState(
   probe?: { index: number; found: Expectation[] },
 ): ParserState {
   const code = tokens.filter((token) => token.kind !== 'comment');
-  return { file, text, tokens: code, index: 0, problems: [], statements: 0, strays: [], probe };
+  return { file, text, tokens: code, index: 0, problems: [], statements: 0, strays: [], passed: [], probe };
 }
 
 /** Texts that are not read at all: too large, or no text. */

@@ -1,6 +1,7 @@
 import type { Problem } from '../model/problem.js';
 import type { Expectation } from '../symbols/context.js';
 import { didYouMean } from '../text/did-you-mean.js';
+import { everydayWord } from './everyday-words.js';
 import type { Token } from './token.js';
 import type { Span, Statement } from './tree.js';
 
@@ -15,6 +16,8 @@ export interface ParserState {
   statements: number;
   /** `let` lines found inside blocks, which count as if they stood outside. */
   readonly strays: Statement[];
+  /** Words that could have stood at a token and did not: parts of a line that may be left out. */
+  readonly passed: { readonly index: number; readonly words: readonly string[] }[];
   /** Set when completion asks what may stand at one token. */
   readonly probe: { readonly index: number; readonly found: Expectation[] } | undefined;
 }
@@ -73,13 +76,57 @@ export function report(state: ParserState, id: string, span: Span, message: stri
   });
 }
 
+/** Notes the words of a part that was left out; only those of the last two tokens are ever asked for. */
+export function passOver(state: ParserState, words: readonly string[]): void {
+  const { passed, index } = state;
+  const last = passed.at(-1);
+  if (last?.index === index) passed[passed.length - 1] = { index, words: [...last.words, ...words] };
+  else passed.push({ index, words });
+  if (passed.length > 2) passed.shift();
+}
+
+/** The words that could also have stood at a token, the next one unless said. */
+export function wordsPassed({ passed, index }: ParserState, ahead = 0): readonly string[] {
+  return passed.find((entry) => entry.index === index + ahead)?.words ?? [];
+}
+
+/**
+ * A misspelt word where one could be left out, as in `fan up 10 L/s`, is taken for the name of a value, and the line breaks
+ * behind it; the complaint belongs to the word.
+ */
+function failAtPassed(state: ParserState): void {
+  const word = previous(state);
+  const words = wordsPassed(state, -1);
+  if (words.length === 0 || word?.kind !== 'word') return;
+  const list = words.map((other) => `\`${other}\``).join(', ');
+  report(state, 'unknown-word', word, `expected ${list} or a value, found \`${word.text}\``, meant(word.text, words));
+  throw new BrokenLine();
+}
+
+/** The token before the next one, with its number where it is a unit: `400 mm`. */
+function lastPiece(state: ParserState): string {
+  const before = previous(state)!;
+  const number = state.tokens[state.index - 2];
+  const from = before.kind === 'word' && number?.kind === 'number' ? number.from : before.from;
+  return state.text.slice(from, before.to);
+}
+
 /** Complains at the next token, or at the end of the line's last token when nothing follows, and gives the line up. */
 export function fail(state: ParserState, id: string, expected: string, hint?: string): never {
   const token = peek(state);
   const before = previous(state);
   const atEnd = endsFact(token) || isSymbol(token, '{');
+  if (!atEnd) failAtPassed(state);
+  const also = atEnd || token.kind === 'string' ? [] : wordsPassed(state);
+  if (also.length > 0) {
+    const list = also.map((word) => `\`${word}\``).join(', ');
+    const joint = expected.includes(' or ') ? ', ' : ' or ';
+    const message = `expected ${list}${joint}${expected}, found ${describe(token)}`;
+    report(state, id, token, message, meant(token.text, also) ?? otherHint(token) ?? hint);
+    throw new BrokenLine();
+  }
   if (atEnd && before && before.kind !== 'newline')
-    report(state, id, before, `expected ${expected} after \`${before.text}\``, hint);
+    report(state, id, before, `expected ${expected} after \`${lastPiece(state)}\``, hint);
   else if (token.kind === 'string' && !closedString(token)) failUnclosed(state, token);
   else report(state, id, token, `expected ${expected}, found ${describe(token)}`, otherHint(token) ?? hint);
   throw new BrokenLine();
@@ -110,6 +157,7 @@ function otherHint(token: Token): string | undefined {
 }
 
 export function meant(word: string, known: Iterable<string>): string | undefined {
-  const near = didYouMean(word, known);
+  const options = [...known];
+  const near = everydayWord(word, options) ?? didYouMean(word, options);
   return near === undefined ? undefined : `did you mean \`${near}\`?`;
 }

@@ -23,7 +23,7 @@ export const DIMENSION_WORDS: Readonly<Record<DimensionName, { readonly noun: st
   level: { noun: 'a level', example: '35 dBA' },
   temperature: { noun: 'a temperature', example: '20 degC' },
   'temperature-difference': { noun: 'a difference of temperatures', example: '4 K' },
-  stiffness: { noun: 'a stiffness', example: '200 N/mm' },
+  stiffness: { noun: 'a force per length', example: '200 N/mm' },
   angle: { noun: 'an angle', example: '30 deg' },
   'clock-time': { noun: 'a time of day', example: '13:00' },
 };

@@ -41,6 +41,11 @@ function make(text: string): ResolvedUnit | undefined {
   return { kind: 'factor', one, factor: baseValue(one), dimension: dimensionKey(one) };
 }
 
+/** Key of the dimension of a unit, to hold others against. */
+export function resolvedDimension(text: string): string {
+  return keyOf(text);
+}
+
 function keyOf(text: string): string {
   const unit = resolveUnit(text);
   return unit?.kind === 'factor' ? unit.dimension : '';

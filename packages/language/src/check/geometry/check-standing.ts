@@ -1,6 +1,6 @@
 import type { Booth, Site } from '../../model/booth-spec.js';
-import type { Statement } from '../../syntax/tree.js';
 import { type CheckContext, warn } from '../context.js';
+import { mayHaveRoom } from '../may-have-room.js';
 import { millimetres } from '../millimetres.js';
 import { outerSize } from './outer-size.js';
 import { SLACK } from './slack.js';
@@ -35,13 +35,4 @@ export function checkStanding(ctx: CheckContext, booth: Booth, site: Site | unde
       { related: [{ range: room.range, message: 'the room is this large' }] },
     );
   }
-}
-
-/** A line of the site that could not be read may be its room; that is told there. */
-function mayHaveRoom({ program }: CheckContext): boolean {
-  const couldBe = (line: Statement): boolean => !line.fact || line.fact.keyword === 'room';
-  return program.statements.some(
-    ({ fact, block }) =>
-      fact?.keyword === 'site' && (block?.closed === false || (block?.statements ?? []).some(couldBe)),
-  );
 }

@@ -1,8 +1,10 @@
 import type { Sourced } from '../../model/sourced.js';
 import type { FanPoint } from '../../model/vent-parts.js';
+import type { Expression, Slot } from '../../syntax/tree.js';
 import { type BlockReader, factOf, slotOf } from '../block-reader.js';
 import { complain, hearing, rangeIn, slotRange, textOf, warn } from '../context.js';
-import { readNumber } from '../read-value.js';
+import { evaluateHere, readNumber } from '../read-value.js';
+import { valueDimension } from '../value.js';
 
 /**
  * Points of a fan's curve by rising flow and falling pressure; undefined when there are fewer than two, or when they do
@@ -16,6 +18,7 @@ export function readFanCurve(reader: BlockReader, flow: Sourced<number> | undefi
   const file = slot.file ?? statement.file;
   const label = `${reader.label}: curve`;
   const points: FanPoint[] = [];
+  if (reportSwapped(reader, slot, file)) return undefined;
   for (const pair of slot.pairs) {
     const at = readNumber(ctx, pair.first, file, { kind: 'given' }, { ...FLOW, label, fact: 'curve' });
     const pressure = readNumber(ctx, pair.second, file, { kind: 'given' }, { ...PRESSURE, label, fact: 'curve' });
@@ -64,6 +67,22 @@ export function readFanCurve(reader: BlockReader, flow: Sourced<number> | undefi
       );
     return true;
   }
+}
+
+/** Pressure before flow in every point is one mistake. */
+function reportSwapped({ ctx }: BlockReader, slot: Extract<Slot, { kind: 'pairs' }>, file: string): boolean {
+  const quiet = { ...ctx, problems: [] };
+  const dimensionOf = (expression: Expression): string | undefined => {
+    const value = evaluateHere(quiet, expression, file);
+    return value && valueDimension(value);
+  };
+  const [pair] = slot.pairs;
+  if (!pair || dimensionOf(pair.first) !== 'pressure' || dimensionOf(pair.second) !== 'flow') return false;
+  const said = (part: Expression): string => textOf(ctx, rangeIn(file, part));
+  complain(ctx, 'fan-curve-swapped', rangeIn(file, pair), 'a point of a fan curve is its flow and then its pressure', {
+    hint: `write \`${said(pair.second)} ${said(pair.first)}\`, and the others so too`,
+  });
+  return true;
 }
 
 const FLOW = {

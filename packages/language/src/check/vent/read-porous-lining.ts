@@ -19,6 +19,7 @@ export function readPorousLining(
     'kind-does-not-fit',
     layer.materialRange,
     `\`${layer.material.name}\` is a ${layer.material.kind} material; ${what} is lined with a porous one`,
+    { hint: 'name fibre or open foam, such as `glass-wool`' },
   );
   return undefined;
 }

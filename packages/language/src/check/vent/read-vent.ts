@@ -1,7 +1,7 @@
 import type { Vent } from '../../model/booth-spec.js';
 import type { Statement } from '../../syntax/tree.js';
 import { type BlockReader, factOf, factsOf, readBlock } from '../block-reader.js';
-import { type CheckContext, fallback, headerOf } from '../context.js';
+import { type CheckContext, fallback, headerOf, warn } from '../context.js';
 import type { OpeningBase } from '../read-openings.js';
 import { factChoice, factNumber, factNumberOr, type NumberRule, numberIn, readBands } from '../read-value.js';
 import { checkAirWay } from './check-air-way.js';
@@ -52,6 +52,16 @@ export function readVent(ctx: CheckContext, statement: Statement, base: OpeningB
   const opensTo =
     factChoice<OpensTo>(reader, 'opens-to') ??
     fallback<OpensTo>(ctx, 'vent-opens-to', `${reader.label}: opens-to`, 'text', headerOf(statement));
+  if (opensTo.value === 'appliance-room' && !hasAppliance(ctx))
+    warn(
+      ctx,
+      'appliance-missing',
+      opensTo.range,
+      `${reader.label} opens to the room of an appliance, and the site has none`,
+      {
+        hint: 'add `appliance NAME open-flued next-room` to `site`, or say that it opens to another room',
+      },
+    );
   const wall =
     factChoice<DuctWall>(reader, 'wall') ??
     fallback<DuctWall>(ctx, 'duct-wall', `${reader.label}: wall`, 'text', headerOf(statement));
@@ -72,6 +82,14 @@ export function readVent(ctx: CheckContext, statement: Statement, base: OpeningB
   };
   checkAirWay(ctx, vent);
   return vent;
+}
+
+function hasAppliance({ program }: CheckContext): boolean {
+  return program.statements.some(
+    ({ fact, block }) =>
+      fact?.keyword === 'site' &&
+      (!block || block.statements.some((line) => !line.fact || line.fact.keyword === 'appliance')),
+  );
 }
 
 function readDuct(reader: BlockReader): Vent['duct'] | undefined {
