@@ -32,7 +32,7 @@ export { neighbourHover } from './hover/neighbour-hover.js';
 export { openingHover } from './hover/opening-hover.js';
 export { panelsHover, wayHover } from './hover/panels-hover.js';
 export { obstacleHover, placeHover, roofHover, swingHover } from './hover/place-hover.js';
-export { requirementHover } from './hover/requirement-hover.js';
+export { requirementHover, requirementReasons, requirementVerdict } from './hover/requirement-hover.js';
 export { roomSoundHover } from './hover/room-sound-hover.js';
 export { type SourceHoverContext, sourceHover } from './hover/source-hover.js';
 export { variantHover } from './hover/variant-hover.js';

@@ -8,8 +8,8 @@ export interface LegendEntry {
 }
 
 /** Width of a letter of the charts, px, rather too wide. */
-const letter = 6;
-const stroke = 24;
+const letter = 5.8;
+const stroke = 22;
 
 /** Names of the lines along the top edge, each beside a stroke drawn like its line; long ones are cut short of the axis' name. */
 export function legend(entries: readonly LegendEntry[], right: number, axisName = ''): string {

@@ -92,11 +92,20 @@ function picture(name: string, sourceName: string, booth: BoothResult, context: 
     description,
     columns: octaveCentres.map(bandName),
     parts: [
-      ...drawn.map((share) => ({ label: pathWords(share), shares: share.byOctave })),
+      ...drawn.map((share) => ({
+        label: own.includes(share) ? shortWords(share, own.length) : pathWords(share),
+        shares: share.byOctave,
+      })),
       { label: 'the rest', shares: others },
     ],
   });
   return svgToMarkdownImage(svg, description, hoverSize);
+}
+
+/** Under a title that names the opening its parts need no more than a word. */
+function shortWords(share: PathShare, parts: number): string {
+  if (share.kind === 'door-seal') return share.id.split(':')[2] ?? 'seals';
+  return share.kind === 'door' && parts > 1 ? 'leaf' : share.name;
 }
 
 function areaText(squareMetres: number): string {

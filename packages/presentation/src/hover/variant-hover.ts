@@ -10,7 +10,10 @@ export function variantHover(name: string, results: ResultDocument): string | un
   const variant = results.variants[name];
   if (variant === undefined) return undefined;
   const title = variant.title ? ` ${escapeMarkdown(variant.title)}` : '';
-  const figure = (value: number | null, unit: string) => (value === null ? '–' : `${formatFigures(value)} ${unit}`);
+  const figure = (value: number | null, unit: string) => {
+    if (value === null) return '–';
+    return unit === 'NC' ? `NC ${formatFigures(value)}` : `${formatFigures(value)} ${unit}`.trim();
+  };
   const turned = turnedRequirements(results.requirements, variant.requirements);
   const problems = problemLines(results, name);
   if (variant.changes.length === 0 && turned.length === 0 && problems.length === 0) {

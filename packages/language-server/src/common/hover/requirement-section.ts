@@ -1,14 +1,14 @@
 import type { BoothResult, RequirementResult } from '@boothwright/assessment';
 import {
   budgetHover,
-  escapeMarkdown,
   floorHover,
   heatHover,
   massHover,
   microphoneHover,
   panelsHover,
   placeHover,
-  requirementHover,
+  requirementReasons,
+  requirementVerdict,
   roomSoundHover,
   sessionAirHover,
   voiceHover,
@@ -21,17 +21,9 @@ import { ifStale } from './if-stale.js';
  * above the hover; it has the explanation already.
  */
 export function requirementSection(view: View, requirement: RequirementResult): string {
-  const told = grounds(view, requirement);
-  const shownAbove = requirement.verdict !== 'met';
-  if (told.length === 0) {
-    return ifStale(view, requirementHover(shownAbove ? { ...requirement, explanation: '' } : requirement));
-  }
-  const parts = [
-    requirementHover({ ...requirement, explanation: '' }),
-    ...told,
-    ...(shownAbove ? [] : [escapeMarkdown(requirement.explanation)]),
-  ];
-  return ifStale(view, parts.join('\n\n---\n\n'));
+  const reasons = requirementReasons(requirement.verdict === 'met' ? requirement : { ...requirement, explanation: '' });
+  const parts = [requirementVerdict(requirement), ...grounds(view, requirement), reasons];
+  return ifStale(view, parts.filter((part) => part !== '').join('\n\n---\n\n'));
 }
 
 type Ground = (name: string, booth: BoothResult, requirements: readonly RequirementResult[]) => string | undefined;
