@@ -44,11 +44,11 @@ export function sourceHover(
   });
   const shares = pathShares(booth, source, context.nominalHz).slice(0, 4);
   return paragraphs(
-    `**${escapeMarkdown(sourceName)}** in ${escapeMarkdown(boothName)}`,
+    `**${escapeMarkdown(sourceName)}** in ${escapeMarkdown(boothName)}: **${rangedText(source.inside.dBA, 'dBA')}**, outside ${rangedText(source.outside.dBA, 'dBA')}`,
+    svgToMarkdownImage(svg, description, hoverSize),
     `Outside ${totalsText(source.outside)}`,
     `Inside ${totalsText(source.inside)}`,
     source.differenceDbA && `Difference ${rangedText(source.differenceDbA, 'dB')} A-weighted`,
-    svgToMarkdownImage(svg, description, hoverSize),
     table(
       ['octaves, dB', ...octaveCentres.map(bandName)],
       [

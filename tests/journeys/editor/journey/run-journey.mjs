@@ -11,7 +11,7 @@ const size = { width: 1440, height: 900 };
 const patience = 60_000;
 const largestPackage = 2_000_000;
 /** Those that the documentation shows. */
-const documented = ['editor', 'inlay-hints', 'problem', 'completion'];
+const documented = ['editor', 'inlay-hints', 'problem', 'completion', 'microphone', 'air', 'panels'];
 
 /**
  * Packs the extension, installs it into an editor that has never seen it, opens a copy of the example and does what

@@ -111,6 +111,46 @@ export const steps = [
     },
   ],
   [
+    'pointing at the microphone shows what it hears, against what is asked',
+    async (context) => {
+      const { page, picture } = context;
+      await reveal(context, 'mic at');
+      await page.waitForSelector('.view-line:has-text("mic at"):has-text("room tone")');
+      await page.waitForSelector('.view-line:has-text("panels"):has-text("the heaviest")');
+      await pointAt(page, 'mic at', 'mic', /Noise at the mic .*dBA/);
+      await pictureLoads(page);
+      await hoverOf(page).locator('table').first().waitFor();
+      await picture('microphone');
+      await pointAway(page);
+    },
+  ],
+  [
+    'pointing at the session shows how long the air lasts, in a light theme too',
+    async (context) => {
+      const { page, picture } = context;
+      await command(page, 'Preferences: Toggle between Light/Dark Themes');
+      await page.waitForSelector('.monaco-workbench.vs');
+      await reveal(context, 'session {');
+      await page.waitForSelector('.view-line:has-text("session"):has-text("warmer")');
+      await pointAt(page, 'session {', 'session', /CO₂ \d+ ppm/);
+      await pictureLoads(page);
+      await picture('air');
+      await pointAway(page);
+      await command(page, 'Preferences: Toggle between Light/Dark Themes');
+      await page.waitForSelector('.monaco-workbench.vs-dark');
+    },
+  ],
+  [
+    'pointing at the panels says what they weigh and whether they go in',
+    async (context) => {
+      const { page, picture } = context;
+      await reveal(context, 'panels {');
+      await pointAt(page, 'panels {', 'panels', /\d+ panels, the heaviest \d+ kg/);
+      await picture('panels');
+      await pointAway(page);
+    },
+  ],
+  [
     'pointing at a missed requirement says by how much and why',
     async (context) => {
       const { page, picture } = context;
