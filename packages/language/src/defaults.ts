@@ -135,7 +135,8 @@ export const defaults = [
     value: 20 / 3_600_000,
     text: '20 L/h',
     evidence: 'common-practice',
-    source: 'the default of EN 16798-1 for an awake adult, quoted second-hand; projecting or shouting may produce more',
+    source:
+      'the default of EN 16798-1 for an awake adult, quoted second-hand; taken for ordinary speech, louder efforts count more',
   },
   {
     name: 'voice-level',

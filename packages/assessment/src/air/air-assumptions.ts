@@ -1,8 +1,10 @@
-import type { BoothSpec } from '@boothwright/language';
+import type { BoothSpec, Session } from '@boothwright/language';
 import type { DefaultUsed } from '../result/result-document.js';
+import { decimals } from '../text/decimals.js';
 import { textRange } from '../text/text-range.js';
 import { boardHeat, conductivities } from './layer-heat.js';
 import { bareChamberAbsorption, dischargeCoefficient, openDoorDifference, roughness } from './path-constants.js';
+import { activityOfEffort, ordinaryActivity, peopleInside } from './people-inside.js';
 
 /** Figures of air paths, open doors and warm walls that the text cannot say, where they enter. */
 export function airAssumptions({ booths, session }: BoothSpec): DefaultUsed[] {
@@ -54,6 +56,7 @@ export function airAssumptions({ booths, session }: BoothSpec): DefaultUsed[] {
             range: textRange(cycle.rest.range),
           },
         ]),
+    ...(session === undefined ? [] : effortAssumption(session)),
     ...(session === undefined
       ? []
       : [
@@ -73,5 +76,24 @@ export function airAssumptions({ booths, session }: BoothSpec): DefaultUsed[] {
             range: textRange(booth.nameRange),
           },
         ]),
+  ];
+}
+
+/** Louder than ordinary speech makes more breath, warmth and moisture of what the text leaves open. */
+function effortAssumption(session: Session): DefaultUsed[] {
+  const { effort, co2Rate, bodyHeat, bodyMoisture } = session;
+  const { met } = activityOfEffort[effort.value];
+  const open = [co2Rate, bodyHeat, bodyMoisture].some(({ origin }) => origin.kind === 'default');
+  if (met === ordinaryActivity || !open) return [];
+  const person = peopleInside(session);
+  return [
+    {
+      name: 'activity-of-effort',
+      value: `${decimals(met, 1)} met where ordinary speech has ${ordinaryActivity}: ${decimals(person.breath * 3.6e6, 0)} L/h of CO2, ${decimals(person.dryHeat, 0)} W dry, ${decimals(person.moistHeat, 0)} W moist each`,
+      evidence: 'from-memory',
+      source:
+        'our own, after tables of activities from memory: the body moves with a loud voice; breath goes with the activity (Persily and de Jonge 2017)',
+      range: textRange(effort.range),
+    },
   ];
 }

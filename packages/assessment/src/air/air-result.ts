@@ -9,6 +9,7 @@ import { type Co2Course, fixedSupplyCourse, twoZoneCourse } from './co2-course.j
 import { co2Curve } from './co2-curve.js';
 import { heatResult, type SettingFlow } from './heat-result.js';
 import { moistureResult } from './moisture-result.js';
+import { peopleInside } from './people-inside.js';
 import { takeCycle } from './take-cycle.js';
 
 /**
@@ -26,7 +27,8 @@ export function airResult(
 ): AirResult | null {
   if (session === undefined) return null;
   const people = session.people.value;
-  const generation = people * session.co2Rate.value;
+  const person = peopleInside(session);
+  const generation = people * person.breath;
   const sessionMinutes = session.length.value / 60;
   const standing = { way: 'no-fan', flow: 0, byVent: [] } as const;
   const [low, high] = [boothFlow(booth, 'low', air, memo), boothFlow(booth, 'high', air, memo)];
@@ -63,6 +65,13 @@ export function airResult(
     volumeM3: volume,
     people,
     generationM3PerS: generation,
+    breath: {
+      perPersonM3PerS: person.breath,
+      effort: session.effort.value,
+      activityMet: person.activity,
+      lowShare: person.range.low,
+      highShare: person.range.high,
+    },
     supplyPpm: suppliedPpm(inUse?.supply, inUse?.course, session),
     startPpm: inUse?.supply.start ?? session.supplyAir.value,
     sessionMinutes,

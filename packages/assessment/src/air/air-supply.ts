@@ -2,6 +2,7 @@ import type { AirZones, ZoneLoad } from '@boothwright/acoustics';
 import type { Booth, Session, Site } from '@boothwright/language';
 import { outsideSize, volumeOf } from '../booth/geometry.js';
 import type { BoothFlow } from './booth-flow.js';
+import { peopleInside } from './people-inside.js';
 
 /** What air the booth gets at one setting of the fans. */
 export type AirSupply =
@@ -55,8 +56,8 @@ export function airSupply(
   const fixed = { model: 'fixed' as const, start: stated, supply: fromRoom * stated + fromOutdoors * outdoor };
   if (site === undefined || room === null || fresh === undefined || fresh <= 0) return fixed;
   if (session.supplyAir.origin.kind !== 'default') return fixed;
-  const breath = session.co2Rate.value;
-  const [inRoom, inBooth] = [site.occupants.value * breath, session.people.value * breath];
+  const { breath, breathInRoom } = peopleInside(session);
+  const [inRoom, inBooth] = [site.occupants.value * breathInRoom, session.people.value * breath];
   // The exact solution holds no air that is more than all CO2; such a crowd is left to the closed formula.
   if (1e6 * Math.max(inRoom / room, inBooth / volume) * 600 > 5e5) return fixed;
   const drawn = through * fromRoom;

@@ -12,6 +12,7 @@ import type { FanSettingOfAir, HeatResult } from '../result/air-result.js';
 import { decimals } from '../text/decimals.js';
 import { boothConductance } from './booth-conductance.js';
 import { sessionPoints } from './co2-curve.js';
+import { peopleInside } from './people-inside.js';
 
 /** Share of the rise by which it may be off either way. Evidence: our own; people give off a third more or less, walls a fifth. */
 export const temperatureRiseShare = 0.3;
@@ -42,7 +43,7 @@ export function heatResult(
     return `The ${open.join(' and the ')} of the booth ${open.length > 1 ? 'have' : 'has'} no build-up, so how warm it gets cannot be said.`;
   }
   const shell = boothConductance(booth);
-  const people = session.people.value * session.bodyHeat.value;
+  const people = session.people.value * peopleInside(session).dryHeat;
   const equipment =
     session.heat.value + booth.equipment.reduce((sum, { heat }) => sum + Math.max(0, heat?.value ?? 0), 0);
   const gains = people + equipment;

@@ -11,6 +11,7 @@ import {
 import type { Session, Site } from '@boothwright/language';
 import type { MoistureResult } from '../result/air-result.js';
 import type { SettingFlow } from './heat-result.js';
+import { peopleInside } from './people-inside.js';
 
 /** Temperature of the water that evaporates from skin and breath, degC. Source: `vapourOfLatentHeat`. */
 const skinTemperature = 34;
@@ -36,7 +37,7 @@ export function moistureResult(
 ): MoistureResult | null {
   const people = session.people.value;
   if (people <= 0 || !(air.relativeHumidity > 0)) return null;
-  const generation = people * vapourOfLatentHeat(session.bodyMoisture.value, skinTemperature);
+  const generation = people * vapourOfLatentHeat(peopleInside(session).moistHeat, skinTemperature);
   const room = vapourDensity(air);
   const cold = site?.coldSurface?.value;
   return {

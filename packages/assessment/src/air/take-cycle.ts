@@ -12,6 +12,7 @@ import { decimals } from '../text/decimals.js';
 import type { AirSupply } from './air-supply.js';
 import type { BoothFlow } from './booth-flow.js';
 import { dischargeCoefficient, openDoorDifference } from './path-constants.js';
+import { peopleInside } from './people-inside.js';
 
 /** Longest take that is looked for, min. */
 const longestTake = 240;
@@ -53,7 +54,7 @@ export function takeCycle(
     }),
   );
   const exchange = doors.length === 0 ? null : Math.max(...doors);
-  const generation = session.people.value * session.co2Rate.value;
+  const generation = session.people.value * peopleInside(session).breath;
   const resting = afterOpening(inTake, exchange ?? 0);
   // The exact solution holds no air that is more than all CO2.
   if ((1e6 * generation * 60) / volume > 5e5) return null;

@@ -1,9 +1,9 @@
 import type { Requirement } from '@boothwright/language';
+import { ordinaryActivity } from '../air/people-inside.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import type { AirResult } from '../result/air-result.js';
 import type { RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
-import { co2RiseShare } from '../uncertainty/model-uncertainty.js';
 import { marginWords, rangedWords } from './sentences.js';
 import { judged, notAssessed, unlessMissed } from './verdict.js';
 
@@ -29,12 +29,13 @@ export function judgeCo2(
   }
   const curve = off ? air.fanOff : (air.fanOn ?? air.fanOff);
   const reached = air.takes === null ? curve.endPpm : Math.max(air.takes.firstPeakPpm, air.takes.lastPeakPpm);
+  const { lowShare, highShare, activityMet, effort } = air.breath;
   const rise = Math.max(0, reached - air.startPpm);
   const value = {
     value: reached,
-    low: reached - co2RiseShare * rise,
-    high: reached + co2RiseShare * rise,
-    basis: 'a quarter of the rise either way, for the spread between people; docs/models/co2-in-the-booth.md',
+    low: reached - (1 - lowShare) * rise,
+    high: reached + (highShare - 1) * rise,
+    basis: `the spread of breath between people${activityMet !== null && activityMet !== ordinaryActivity ? `, and of what a voice of effort ${effort} takes` : ''}; docs/models/co2-in-the-booth.md`,
   };
   const closed = ventilation.way === 'no-way-out';
   const assumption = ventilation.wayNote === '' ? '' : ` ${ventilation.wayNote}`;

@@ -80,6 +80,7 @@ export interface AirResult {
   readonly volumeM3: number;
   readonly people: number;
   readonly generationM3PerS: number;
+  readonly breath: BreathResult;
   /** Of the air that the vents bring, at the end of the session. */
   readonly supplyPpm: number;
   /** In booth and room when the door closes. */
@@ -99,6 +100,18 @@ export interface AirResult {
   readonly heat: HeatResult | null;
   readonly heatNote: string | null;
   readonly moisture: MoistureResult | null;
+}
+
+/** What one person breathes out, and why so much. */
+export interface BreathResult {
+  readonly perPersonM3PerS: number;
+  /** Of the voice. */
+  readonly effort: string;
+  /** What the effort is taken for, met; null where the text states the rate. */
+  readonly activityMet: number | null;
+  /** The rate at least and at most, as shares of it. */
+  readonly lowShare: number;
+  readonly highShare: number;
 }
 
 export interface SupplyResult {

@@ -68,6 +68,13 @@ export function airSchema(): object {
     volumeM3: number,
     people: number,
     generationM3PerS: number,
+    breath: record({
+      perPersonM3PerS: number,
+      effort: string,
+      activityMet: { ...nullable(number), description: 'What the effort is taken for; null where the rate is stated.' },
+      lowShare: number,
+      highShare: number,
+    }),
     supplyPpm: { ...number, description: 'Of the air that the vents bring, at the end of the session.' },
     startPpm: number,
     sessionMinutes: number,

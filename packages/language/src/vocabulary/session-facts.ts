@@ -61,7 +61,8 @@ export const sessionBlock: Block = {
       parts: [quantity('value', 'flow')],
       default: 'co2-rate',
       example: 'co2-rate 20 L/h',
-      documentation: 'Carbon dioxide that each person breathes out.',
+      documentation:
+        'Carbon dioxide that each person breathes out. Stated, it holds for any effort; open, it grows with the effort of the voice.',
     },
     {
       keyword: 'fan',

@@ -116,7 +116,12 @@ function baseSentence(air: AirResult): string {
     air.supply.model === 'two-zones' && room !== null
       ? `the room goes from ${formatQuantity(air.startPpm, 'ppm')} to ${formatQuantity(room, 'ppm')}`
       : `supply air ${formatQuantity(air.supplyPpm, 'ppm')}`;
-  return `${formatFigures(air.volumeM3)} m³, ${air.people} ${air.people === 1 ? 'person' : 'people'}, ${rate} L/h of CO₂ in all (projecting makes more), ${supply}`;
+  return `${formatFigures(air.volumeM3)} m³, ${air.people} ${air.people === 1 ? 'person' : 'people'}, ${rate} L/h of CO₂ in all${effortWords(air)}, ${supply}`;
+}
+
+/** What the breath is taken for, where the text does not state it. */
+function effortWords({ breath }: AirResult): string {
+  return breath.activityMet === null ? '' : ` (effort ${breath.effort})`;
 }
 
 function heatSentence({ heat }: AirResult): string | undefined {
