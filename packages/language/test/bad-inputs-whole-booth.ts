@@ -198,4 +198,9 @@ export const wholeBoothInputs: readonly BadInput[] = [
   },
   { what: 'a variant of a block that the base lacks', files: booth('', 'variant v { session.people = 2 }\n') },
   { what: 'a variant of a part too deep', files: booth('contents 3 kg', 'variant v { box.contents.mass = 4 kg }\n') },
+  // units in words
+  { what: 'metres in full', files: room('occupants 1; reverberation 0.5 seconds') },
+  { what: 'degrees without their scale', files: room('temperature 20 C') },
+  { what: 'a flow in letters', files: room('fresh-air 6 lps') },
+  { what: 'a note behind a dash', files: session('people 1 – me') },
 ];

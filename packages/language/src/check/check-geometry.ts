@@ -1,6 +1,7 @@
 import { limits } from '../limits.js';
 import type { Booth, Door, Size2, Window } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
+import { asWritten } from './as-written.js';
 import { type CheckContext, complain, warn } from './context.js';
 import { fitAboveEachOther } from './geometry/above-each-other.js';
 import { checkAirPaths } from './geometry/check-air-paths.js';
@@ -76,7 +77,7 @@ function checkLayersFit(ctx: CheckContext, booth: Booth): void {
       related.push({ range: two.assembly.nameRange, message: `\`${two.assembly.name}\` is ${millimetres(b)} thick` });
     const message = `outside less inside leaves ${millimetres(space)} of ${axis} for ${outer}, but their layers add up to ${millimetres(a)} + ${millimetres(b)} = ${millimetres(a + b)}: ${millimetres(Math.abs(difference))} ${difference > 0 ? 'too little' : 'too much'}`;
     warn(ctx, 'dimensions-disagree', outside[axis].range, message, {
-      hint: `an outside ${axis} of ${millimetres(inside[axis].value + a + b)} fits the layers`,
+      hint: `an outside ${axis} of ${asWritten(inside[axis].value + a + b, outside[axis])} fits the layers`,
       related,
     });
   }

@@ -201,7 +201,9 @@ function reportDimension(
     const message = `${rule.noun} is a level in ${list}; \`${text}\` is in \`${weightingUnit(value.level.weighting)}\``;
     complain(ctx, 'unit-of-wrong-dimension', range, message, { hint });
   } else if (bare && wanted !== 'count') {
-    complain(ctx, 'unit-missing', range, `\`${text}\` has no unit: ${rule.noun} is ${noun}`, { hint });
+    complain(ctx, 'unit-missing', range, `\`${text}\` has no unit: ${rule.noun} is ${noun}`, {
+      hint: wanted === 'money' ? `write \`${text} EUR\`, or the letters of another currency` : hint,
+    });
   } else {
     const sort = rule.dimension === 'amount' ? `${noun} or a mass per area` : noun;
     complain(ctx, 'unit-of-wrong-dimension', range, `${rule.noun} is ${sort}; \`${text}\` is ${inWords(value)}`, {

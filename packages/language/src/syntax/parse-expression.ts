@@ -22,6 +22,7 @@ import {
   previous,
   report,
 } from './parser-state.js';
+import { speltOutUnit } from './spelt-out-units.js';
 import type { Token } from './token.js';
 import type { Expression, LiteralNode, UnitNode } from './tree.js';
 
@@ -217,7 +218,7 @@ export function parseUnit(state: ParserState, context: ExpressionContext): UnitN
   }
   if (first.kind !== 'word' || context.words.has(first.text) || first.text === 'x') return undefined;
   if (!isUnitWord(first.text)) {
-    const hint = meant(first.text, UNIT_WORDS);
+    const hint = speltOutUnit(first.text) ?? meant(first.text, UNIT_WORDS);
     report(
       state,
       'unknown-unit',
@@ -238,7 +239,7 @@ export function parseUnit(state: ParserState, context: ExpressionContext): UnitN
         'unknown-unit',
         { from: first.from, to: word.to },
         `\`${word.text}\` in \`${state.text.slice(first.from, word.to)}\` is no unit`,
-        meant(word.text, UNIT_WORDS),
+        speltOutUnit(word.text) ?? meant(word.text, UNIT_WORDS),
       );
       throw new BrokenLine();
     }

@@ -150,6 +150,7 @@ function otherHint(token: Token): string | undefined {
   if (token.text === '#') return 'a comment needs a blank before its `#`';
   if (token.text === "'" || token.text === '“' || token.text === '”')
     return 'texts stand in straight double quotes: "…"';
+  if (token.text === '–' || token.text === '—' || token.text === '!') return 'a note starts with `#`';
   if (token.text === '=') return 'only `let` and the changes of a variant have a `=`';
   if (token.text === ':') return 'no colon belongs behind a word';
   if (token.text === ',') return 'two facts on one line are joined by `;`';
