@@ -10,6 +10,8 @@ const shared = {
   bundle: true,
   minify: true,
   conditions: ['boothwright-source'],
+  // Signs such as `·` and `²` stand as they are, not as escapes of three times the length.
+  charset: 'utf8',
   legalComments: 'none',
   logLevel: 'warning',
 };
