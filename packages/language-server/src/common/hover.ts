@@ -20,7 +20,12 @@ export interface HoverOptions {
 /** What is known about the thing under the pointer: results first, then values and their origin, then the word itself. */
 export function hover(view: View, position: Position, options: HoverOptions): Hover | undefined {
   const offset = view.lines.offsetAt(position);
-  const answer = onName(view, offset) ?? onWord(view, offset) ?? onRequirement(view, offset) ?? onValue(view, offset);
+  const answer =
+    onName(view, offset) ??
+    onWord(view, offset) ??
+    onRequirement(view, offset) ??
+    onValue(view, offset) ??
+    onVariant(view, offset);
   if (answer === undefined) return undefined;
   const sections = answer.sections.filter((section) => section !== undefined && section !== '');
   if (sections.length === 0) return undefined;
@@ -85,6 +90,22 @@ function requirementAt(view: View, offset: number) {
   return view.results?.requirements.find(
     ({ range }) => range.file === view.file && range.from <= offset && offset <= range.to,
   );
+}
+
+/** Anywhere else on a line of a variant: what the variant comes to. */
+function onVariant(view: View, offset: number): Answer | undefined {
+  const statements = statementsAt(view.parsed, offset);
+  const [block, line] = statements;
+  if (block?.keyword.word !== 'variant' || line === undefined || offset > line.headerTo) return undefined;
+  const variant = view.checked.symbols.symbols.find(
+    ({ kind, nameRange }) =>
+      kind === 'variant' &&
+      nameRange.file === view.file &&
+      nameRange.from >= block.keyword.to &&
+      nameRange.to <= block.headerTo,
+  );
+  if (variant === undefined) return undefined;
+  return { sections: [symbolSection(view, variant, offset)], range: view.lines.rangeOf(line) };
 }
 
 function onValue(view: View, offset: number): Answer | undefined {

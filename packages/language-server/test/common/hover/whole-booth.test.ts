@@ -269,6 +269,12 @@ describe('money, neighbours, hazards', () => {
   });
 });
 
+it('on a word of a changed line that has no answer of its own the variant answers', () => {
+  const text = wholeBooth.replace('variant wide { gap = 120 mm }', 'variant wide { study.panels.width = 450 mm }');
+  const markdown = hoverAt(cursorAfter('study.pan', text));
+  expect(markdown).toMatch(/^\*\*wide\*\*.*\d+ of \d+ requirements met/);
+});
+
 it('every line is answered in a few milliseconds', () => {
   const lines = wholeBooth.split('\n');
   const ask = () => {
