@@ -1,7 +1,6 @@
 import type { AssemblyLayer, Booth, Face, Material } from '@boothwright/language';
 import { netFaceArea } from '../booth/face-areas.js';
 import { faceNames, insideSize, outsideSize, type Size } from '../booth/geometry.js';
-import { ductArea } from '../booth/openings/duct-area.js';
 
 /** A material that is known by its area or run and not by pieces. */
 export interface AreaUse {
@@ -31,19 +30,9 @@ export function faceUses(booth: Booth): AreaUse[] {
   );
 }
 
-/** Linings of every face, and linings of ducts: they are cut to fit in place. */
+/** Linings of every face: they are cut to fit in place. */
 export function liningUses(booth: Booth): AreaUse[] {
-  return [
-    ...faceNames.flatMap((face) => faceLiningUses(booth, face)),
-    ...booth.vents.flatMap((vent) => {
-      if (vent.lining === undefined) return [];
-      const around =
-        vent.duct.kind === 'round'
-          ? 2 * Math.sqrt(Math.PI * ductArea(vent))
-          : 2 * (vent.duct.width.value + vent.duct.height.value);
-      return usesOf(`duct of ${vent.name}`, [vent.lining], around * vent.run.value);
-    }),
-  ];
+  return faceNames.flatMap((face) => faceLiningUses(booth, face));
 }
 
 function faceLiningUses(booth: Booth, face: Face): AreaUse[] {
@@ -55,7 +44,8 @@ function faceLiningUses(booth: Booth, face: Face): AreaUse[] {
   );
 }
 
-function usesOf(owner: string, layers: readonly AssemblyLayer[], area: number): AreaUse[] {
+/** What an area of layers is made of, without air. */
+export function usesOf(owner: string, layers: readonly AssemblyLayer[], area: number): AreaUse[] {
   if (area <= 0) return [];
   return layers.flatMap((layer): AreaUse[] => {
     if (layer.kind === 'air') return [];

@@ -1,16 +1,43 @@
 import type { BoothSpec, Material } from '@boothwright/language';
 import type { DefaultUsed } from '../result/result-document.js';
 import { textRange } from '../text/text-range.js';
-import { openingPieces } from './owned-parts.js';
+import { airBoxes } from './air-boxes.js';
+import { loosePieces } from './owned-parts.js';
 import { type BuiltPanel, panelsOf } from './panels.js';
+import { stockName } from './stock-name.js';
 import { assumedKerf, assumedSheet, assumedStockLength } from './stock-rows.js';
 
 /** What stands in where the text cuts its faces into panels and does not say how faces meet or in what sizes boards are sold. */
-export function buildAssumptions({ booths, budget }: BoothSpec): DefaultUsed[] {
+export function buildAssumptions(spec: BoothSpec): DefaultUsed[] {
+  return [...panelAssumptions(spec), ...boxBoards(spec)];
+}
+
+/** Boxes in air paths whose board the text does not say are taken as built of the outermost board of their face. */
+function boxBoards({ booths }: BoothSpec): DefaultUsed[] {
+  const first = booths.flatMap((booth) => {
+    const box = airBoxes(booth).find(({ assumed, board }) => assumed && board !== undefined);
+    const vent = booth.vents.find(({ name }) => box?.owner.endsWith(` of ${name}`));
+    return box?.board === undefined || vent === undefined ? [] : [{ board: box.board, vent }];
+  })[0];
+  if (first === undefined) return [];
+  const { material, thickness } = first.board;
+  return [
+    {
+      name: 'air-box-board',
+      value: stockName({ form: 'sheet', material, widthM: 0, thicknessM: thickness?.value }),
+      evidence: 'common-practice',
+      source:
+        'boxes in air paths are mostly built of what is left of the sheets; here the outermost board of their face',
+      range: textRange(first.vent.range),
+    },
+  ];
+}
+
+function panelAssumptions({ booths, budget }: BoothSpec): DefaultUsed[] {
   const booth = booths.find(({ panels }) => panels !== undefined);
   if (booth?.panels === undefined) return [];
   const built: readonly Pick<BuiltPanel, 'pieces'>[] = panelsOf(booth).built;
-  const pieces = [...built, ...openingPieces(booth)].flatMap((owner) => owner.pieces);
+  const pieces = [...built, ...loosePieces(booth)].flatMap((owner) => owner.pieces);
   const without = (form: 'sheet' | 'stick', size: 'sheet' | 'stockLength') => [
     ...new Set(
       pieces

@@ -4,6 +4,7 @@ import type { Memo } from '../memo/memo.js';
 import type { PanelResult } from '../result/build-result.js';
 import type { BoothResult } from '../result/result-document.js';
 import { costOf } from './cost.js';
+import { fittingsOf } from './fittings.js';
 import { gravity } from './gravity.js';
 import { liningMasses, massByPart } from './mass.js';
 import { ownedParts } from './owned-parts.js';
@@ -39,6 +40,7 @@ export function buildResult(
   const floorLoadPa = (loadedMassKg * gravity) / footprintM2;
   const panels = division.built.map(({ result }) => result);
   const owned = ownedParts(booth, division);
+  const sealing = sealingOf(booth, division);
   const rows = stockRows(booth, division, owned, budget, memo);
   const shopping = shoppingOf(booth, rows, budget);
   return {
@@ -56,7 +58,8 @@ export function buildResult(
     sheetLayouts: rows.flatMap(({ sheets }) => (sheets === undefined ? [] : [sheets])),
     lengthLayouts: rows.flatMap(({ lengths }) => (lengths === undefined ? [] : [lengths])),
     shopping,
-    sealing: sealingOf(booth, division),
+    fittings: fittingsOf(booth, sealing),
+    sealing,
     structure: structureOf(booth, site, parts, liningMasses(booth), loadedMassKg, floorLoadPa),
   };
 }

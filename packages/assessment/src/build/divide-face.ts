@@ -133,10 +133,13 @@ function isFlat(face: Face): boolean {
   return face === 'roof' || face === 'floor';
 }
 
-/** Doors stand on the level of the deck, windows at half height (of the upper panel where a joint leaves room). */
+/**
+ * Doors stand on the level of the deck, windows at their sill above it, or, where the text gives none, at half height (of
+ * the upper panel where a joint leaves room).
+ */
 function placedOpenings(extent: FaceExtent, booth: Booth, split: number | undefined, notes: string[]): Placed[] {
   const on = <T extends { readonly face: Face }>(all: readonly T[]) => all.filter(({ face }) => face === extent.face);
-  const sill = deckCarriesWalls(booth) ? 0 : deckHeight(booth);
+  const deck = deckCarriesWalls(booth) ? 0 : deckHeight(booth);
   const along = (opening: Door | Window) => {
     const width = Math.min(opening.size.width.value, extent.lengthM);
     const wanted = (opening.offset?.value ?? (extent.faceLengthM - opening.size.width.value) / 2) - extent.startM;
@@ -153,14 +156,18 @@ function placedOpenings(extent: FaceExtent, booth: Booth, split: number | undefi
       notes.push(
         `${door.name} is higher than the panel around it, which is ${Math.round(extent.heightM * 1000)} mm high.`,
       );
-    const baseM = isFlat(extent.face) ? 0 : Math.max(0, Math.min(sill, extent.heightM - heightM));
+    const baseM = isFlat(extent.face) ? 0 : Math.max(0, Math.min(deck, extent.heightM - heightM));
     return { kind: 'door', ...along(door), baseM, heightM, own: true };
   });
   const windows = on(booth.windows).map((window): Placed => {
     const heightM = Math.min(window.size.height.value, extent.heightM);
     const room = split === undefined || isFlat(extent.face) ? 0 : extent.heightM - split;
-    const baseM =
+    const half =
       split !== undefined && room >= heightM + 0.1 ? split + (room - heightM) / 2 : (extent.heightM - heightM) / 2;
+    const stated = isFlat(extent.face) ? undefined : window.sill?.value;
+    if (stated === undefined && !isFlat(extent.face))
+      notes.push(`The text does not say how high ${window.name} sits (\`sill\`): it is taken at half height.`);
+    const baseM = stated === undefined ? half : Math.max(0, Math.min(deck + stated, extent.heightM - heightM));
     return { kind: 'window', ...along(window), baseM, heightM, own: false };
   });
   return [...doors, ...windows];

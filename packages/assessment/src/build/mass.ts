@@ -2,6 +2,8 @@ import type { Booth, Face } from '@boothwright/language';
 import { assemblyMass } from '../assembly/surface-mass.js';
 import { netFaceArea } from '../booth/face-areas.js';
 import { faceNames } from '../booth/geometry.js';
+import { airBoxes } from './air-boxes.js';
+import { airLiningUses } from './air-lining-uses.js';
 import { middleSize } from './area-uses.js';
 import { openingPieces } from './owned-parts.js';
 import type { PanelDivision } from './panels.js';
@@ -16,7 +18,8 @@ export interface MassPart {
  * Mass of the booth by part, kg. Where the text cuts the faces into panels, a face weighs what its panels weigh and a door
  * or window what its pieces weigh. Otherwise a face weighs its mass per area times its area halfway between the inside and
  * the outside box, less its openings: corners then count about once, studs at their mean spacing, and plates not at all.
- * Linings weigh on their covered share of the inside face. Ducts, fans, door hardware and fixings are not counted.
+ * Linings weigh on their covered share of the inside face. Boxes and mazes in air paths weigh with their boards and lining,
+ * lined ducts with their lining; pipes, grilles, fans, door hardware and fixings are not counted.
  */
 export function massByPart(booth: Booth, division: PanelDivision): MassPart[] {
   const faces = division.why === null ? facesFromPanels(division) : facesByArea(booth);
@@ -25,7 +28,19 @@ export function massByPart(booth: Booth, division: PanelDivision): MassPart[] {
       ? openingPieces(booth).map(({ owner, pieces }) => ({ part: owner, kg: massOf(pieces) }))
       : openingsByArea(booth);
   const linings = [...liningMasses(booth).values()].reduce((sum, kg) => sum + kg, 0);
-  return [...faces, ...openings, { part: 'linings', kg: linings }].filter((part) => part.kg > 0);
+  return [
+    ...faces,
+    ...openings,
+    { part: 'linings', kg: linings },
+    { part: 'air paths', kg: airPathMass(booth) },
+  ].filter((part) => part.kg > 0);
+}
+
+/** kg of boxes and mazes with their lining, and of what lines ducts. */
+function airPathMass(booth: Booth): number {
+  const boxes = airBoxes(booth);
+  const uses = [...boxes.flatMap(({ boards }) => boards), ...airLiningUses(booth)];
+  return massOf(boxes.flatMap(({ pieces }) => pieces)) + uses.reduce((sum, use) => sum + (use.massKg ?? 0), 0);
 }
 
 function facesFromPanels({ built }: PanelDivision): MassPart[] {

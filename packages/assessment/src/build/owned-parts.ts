@@ -1,5 +1,6 @@
 import type { Booth } from '@boothwright/language';
 import type { PartResult } from '../result/parts-result.js';
+import { airBoxes } from './air-boxes.js';
 import type { PanelDivision } from './panels.js';
 import type { Piece } from './piece.js';
 import { piecesOf } from './pieces-of.js';
@@ -11,7 +12,16 @@ export interface OwnedPart {
   readonly piece: Piece;
 }
 
-/** The pieces of door leaves and window panes, which need no panels to be known. */
+/** The pieces of door leaves, window panes and boxes in air paths, which need no panels to be known. */
+export function loosePieces(booth: Booth): ReturnType<typeof openingPieces> {
+  const boxes = airBoxes(booth).filter(({ pieces }) => pieces.length > 0);
+  return [
+    ...openingPieces(booth),
+    ...boxes.map(({ owner, pieces }, index) => ({ owner, mark: `B${index + 1}`, pieces: [...pieces] })),
+  ];
+}
+
+/** The pieces of door leaves and window panes. */
 export function openingPieces(
   booth: Booth,
 ): { readonly owner: string; readonly mark: string; readonly pieces: Piece[] }[] {
@@ -45,7 +55,7 @@ export function ownedParts(booth: Booth, division: PanelDivision): OwnedPart[] {
       panel: result.number as number | null,
       pieces,
     })),
-    ...openingPieces(booth).map((opening) => ({ ...opening, panel: null })),
+    ...loosePieces(booth).map((opening) => ({ ...opening, panel: null })),
   ];
   return owners.flatMap(({ owner, mark, panel, pieces }) => {
     const rows = new Map<string, { piece: Piece; count: number }>();

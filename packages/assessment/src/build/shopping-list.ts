@@ -1,6 +1,7 @@
 import type { Booth, Budget, BudgetItem, Price } from '@boothwright/language';
 import type { ItemCheck, Money, ShoppingResult, StockResult } from '../result/parts-result.js';
 import { textRange } from '../text/text-range.js';
+import { airBoxes } from './air-boxes.js';
 import type { StockRow } from './stock-rows.js';
 
 /** More than this share above the need counts as too much, besides one whole piece. Evidence: judgement. */
@@ -242,7 +243,10 @@ function leavesOut(booth: Booth, items: readonly BudgetItem[]): string[] {
       ? [`${unlinked} items of the budget name no material: they are taken as typed and not counted against the parts.`]
       : []),
     'Screws, glue, hinges, latches, seals and tools are only in it where the budget lists them.',
-    ...(booth.vents.length > 0 ? ['Ducts, fans and silencer boxes are only in it where the budget lists them.'] : []),
+    ...(booth.vents.length > 0 ? ['Ducts, grilles and fans are only in it where the budget lists them.'] : []),
+    ...airBoxes(booth)
+      .filter(({ board }) => board === undefined)
+      .map(({ owner }) => `The ${owner} is not in it: the text does not say what it is built of.`),
     'Prices without delivery and tax unless they are in the prices of the text.',
   ];
 }

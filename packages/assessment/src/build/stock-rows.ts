@@ -1,6 +1,8 @@
 import type { Booth, Budget, Material } from '@boothwright/language';
 import type { Memo } from '../memo/memo.js';
 import type { LengthLayout, SheetLayout } from '../result/parts-result.js';
+import { airBoxes } from './air-boxes.js';
+import { airLiningUses } from './air-lining-uses.js';
 import { type AreaUse, faceUses, liningUses } from './area-uses.js';
 import { type LaidLengths, layOutLengths } from './length-layout.js';
 import type { OwnedPart } from './owned-parts.js';
@@ -46,7 +48,12 @@ export function stockRows(
   // Where only doors and windows come in pieces, no size is assumed: a layout of so little would mislead.
   const whole = division.why === null;
   const kerf = budget?.kerf.value ?? assumedKerf;
-  const uses = [...(division.why === null ? [] : faceUses(booth)), ...liningUses(booth)];
+  const uses = [
+    ...(division.why === null ? [] : faceUses(booth)),
+    ...liningUses(booth),
+    ...airLiningUses(booth),
+    ...airBoxes(booth).flatMap(({ boards }) => boards),
+  ];
   const kinds = new Map<string, { material: Material; form: StockRow['form']; parts: OwnedPart[]; uses: AreaUse[] }>();
   const kind = (name: string, material: Material, form: StockRow['form']) => {
     const found = kinds.get(name) ?? { material, form, parts: [], uses: [] };

@@ -2,6 +2,7 @@ import type { Booth, Face, Site } from '@boothwright/language';
 import { faceNames, outsideSize } from '../booth/geometry.js';
 import type { StructureResult } from '../result/parts-result.js';
 import { decimals } from '../text/decimals.js';
+import { airBoxes } from './air-boxes.js';
 import { deckCarriesWalls } from './face-extents.js';
 import { genericDesignLoads } from './generic-design-loads.js';
 import { gravity } from './gravity.js';
@@ -86,7 +87,10 @@ function joistWords(lines: StructureResult['lineLoads'], site: Site | undefined)
 function notCounted(booth: Booth): string[] {
   return [
     'hinges, latches, handles, gaskets, screws and glue',
-    ...(booth.vents.length > 0 ? ['ducts, silencer boxes and fans'] : []),
+    ...(booth.vents.length > 0 ? ['ducts, grilles and fans'] : []),
+    ...airBoxes(booth)
+      .filter(({ board }) => board === undefined)
+      .map(({ owner }) => `the ${owner}, whose board is not given`),
     ...faceNames
       .filter((face) => face !== 'floor' && booth.faces[face] === undefined)
       .map((face) => `the ${face}, whose build-up is not given`),

@@ -90,7 +90,7 @@ function faceOf(booth: Booth, face: Face, air: Air, memo: Memo): RoomFace {
   };
 }
 
-/** Doors stand on the floor, windows at half height; the offset runs from the left edge as seen from outside. */
+/** Doors stand on the floor, windows at their sill, without one at half height; the offset runs from the left edge as seen from outside. */
 function extentOf(opening: Door | Window, kind: 'door' | 'window', face: Face, size: Size) {
   const { width: length, height } = faceSize(size, face);
   const wide = Math.min(opening.size.width.value, length);
@@ -98,6 +98,8 @@ function extentOf(opening: Door | Window, kind: 'door' | 'window', face: Face, s
   const offset = Math.min(opening.offset?.value ?? (length - wide) / 2, length - wide);
   const mirrored = face === 'back' || face === 'left';
   const from = mirrored ? length - offset - wide : offset;
-  const base = kind === 'door' && face !== 'roof' && face !== 'floor' ? 0 : (height - high) / 2;
+  const upright = face !== 'roof' && face !== 'floor';
+  const stated = kind === 'door' ? 0 : 'sill' in opening ? opening.sill?.value : undefined;
+  const base = upright && stated !== undefined ? Math.min(stated, height - high) : (height - high) / 2;
   return { along: [from, from + wide] as const, across: [base, base + high] as const };
 }

@@ -37,7 +37,7 @@ const part = record({
   mark: string,
   owner: string,
   panel: nullable(integer),
-  use: { enum: ['sheet', 'fill', 'stud', 'post', 'plate', 'header', 'sill', 'short stud'] },
+  use: { enum: ['sheet', 'fill', 'stud', 'post', 'plate', 'header', 'sill', 'short stud', 'cover', 'side', 'end'] },
   material: string,
   stock: string,
   form: forms,
@@ -120,6 +120,16 @@ const shopping = record({
   leavesOut: list(string),
 });
 
+const fitting = record({
+  what: { enum: ['duct', 'grille', 'fan', 'door hardware', 'equipment', 'mount', 'latch'] },
+  name: string,
+  owner: string,
+  unit: { enum: ['piece', 'm'] },
+  quantity: number,
+  atLeast: boolean,
+  massKg: nullable(number),
+});
+
 const seals = { enum: ['compression gasket', 'door gasket', 'threshold seal', 'glazing tape', 'sealant'] } as const;
 
 const sealing = record({
@@ -165,6 +175,7 @@ export const buildSchema = record({
   parts: list(part),
   sheetLayouts: list(sheetLayout),
   lengthLayouts: list(lengthLayout),
+  fittings: { ...list(fitting), description: 'Bought by the piece or metre; priced nowhere but in the budget.' },
   shopping,
   sealing,
   structure,

@@ -2,13 +2,24 @@ import type { TextRange } from './result-values.js';
 
 /** A row of the cut list: pieces of one size for one panel, door or window. */
 export interface PartResult {
-  /** `7b`: panel 7, second kind of piece; doors start with `D`, windows with `W`. */
+  /** `7b`: panel 7, second kind of piece; doors start with `D`, windows with `W`, boxes in air paths with `B`. */
   readonly mark: string;
-  /** `panel 7, back 2`, `door entry`, `window view`. */
+  /** `panel 7, back 2`, `door entry`, `window view`, `box of intake`. */
   readonly owner: string;
-  /** Number of the panel; null for doors and windows. */
+  /** Number of the panel; null for doors, windows and boxes. */
   readonly panel: number | null;
-  readonly use: 'sheet' | 'fill' | 'stud' | 'post' | 'plate' | 'header' | 'sill' | 'short stud';
+  readonly use:
+    | 'sheet'
+    | 'fill'
+    | 'stud'
+    | 'post'
+    | 'plate'
+    | 'header'
+    | 'sill'
+    | 'short stud'
+    | 'cover'
+    | 'side'
+    | 'end';
   readonly material: string;
   /** Name of what it is cut from, the `name` of a row of `stock`. */
   readonly stock: string;
@@ -122,6 +133,20 @@ export interface ItemCheck {
   readonly needed: number;
   readonly atLeast: boolean;
   readonly verdict: 'enough' | 'too-few' | 'too-many' | 'unused';
+}
+
+/** Bought by the piece or metre and not cut; in no sum but where the budget lists it. */
+export interface FittingResult {
+  readonly what: 'duct' | 'grille' | 'fan' | 'door hardware' | 'equipment' | 'mount' | 'latch';
+  /** `flexible duct 125 mm`, `grille 250 x 150 mm`. */
+  readonly name: string;
+  /** The vent, door, thing or booth that it belongs to. */
+  readonly owner: string;
+  readonly unit: 'piece' | 'm';
+  readonly quantity: number;
+  readonly atLeast: boolean;
+  /** Of one; null when nothing is said. */
+  readonly massKg: number | null;
 }
 
 export interface Money {

@@ -12,6 +12,7 @@ import type {
   RoomTone,
 } from './noise-result.js';
 import type {
+  FittingResult,
   LengthLayout,
   PartResult,
   SealingResult,
@@ -220,6 +221,7 @@ export interface BoothResult {
     readonly parts: readonly PartResult[];
     readonly sheetLayouts: readonly SheetLayout[];
     readonly lengthLayouts: readonly LengthLayout[];
+    readonly fittings: readonly FittingResult[];
     readonly shopping: ShoppingResult;
     readonly sealing: SealingResult;
     readonly structure: StructureResult;

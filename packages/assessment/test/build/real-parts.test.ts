@@ -69,7 +69,8 @@ describe.each(cuts)('parts of %s', (name, cut) => {
     }
     const parts = build.parts.reduce((sum, part) => sum + (part.massKg ?? 0) * part.count, 0);
     const linings = build.massByPart.find(({ part }) => part === 'linings')?.kg ?? 0;
-    expect(parts + linings).toBeCloseTo(build.massKg, 6);
+    const ducts = build.massByPart.find(({ part }) => part === 'air paths')?.kg ?? 0;
+    expect(parts + linings + ducts).toBeCloseTo(build.massKg, 6);
   });
 
   it('makes no panel wider than asked, but for a door', () => {
