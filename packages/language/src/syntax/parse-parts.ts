@@ -88,7 +88,7 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
       return;
     }
     case 'optional':
-      if (starts(state, part.parts[0]!) && (!part.beforeCount || countFollows(state)))
+      if (starts(state, part.parts[0]!, context.words) && (!part.beforeCount || countFollows(state)))
         parseParts(state, part.parts, context);
       else {
         passOver(state, wordsOfStart(part.parts[0]!));
@@ -98,7 +98,7 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
     case 'either': {
       for (const branch of part.branches) expectStart(state, branch[0]!);
       if (part.branches[0]?.[0]?.kind === 'nominal') rejectLooseNominal(state);
-      const branch = part.branches.find((candidate) => starts(state, candidate[0]!));
+      const branch = part.branches.find((candidate) => starts(state, candidate[0]!, context.words));
       if (part.branches.some(([first]) => first?.kind === 'bands') && startsBand(state))
         fail(state, 'grid-missing', '`octave` or `third` before the bands', `write it like \`${context.example}\``);
       if (!branch)
@@ -212,8 +212,8 @@ function startsBand(state: ParserState): boolean {
   return peek(state).kind === 'number' && ['Hz', 'kHz'].includes(peek(state, 1).text);
 }
 
-/** True when the next token can be the start of the part. */
-function starts(state: ParserState, part: Part): boolean {
+/** True when the next token can be the start of the part; a fixed word of the line starts no value. */
+function starts(state: ParserState, part: Part, words: ReadonlySet<string>): boolean {
   const token = peek(state);
   switch (part.kind) {
     case 'quantity':
@@ -225,7 +225,7 @@ function starts(state: ParserState, part: Part): boolean {
     case 'price':
       return (
         token.kind === 'number' ||
-        token.kind === 'word' ||
+        (token.kind === 'word' && !words.has(token.text)) ||
         ['(', '-', '−', '.'].includes(token.text) ||
         isForeignValue(token)
       );

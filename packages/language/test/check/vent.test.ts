@@ -124,3 +124,14 @@ describe('an air path', () => {
     expect(underlined(result)).toBe(place);
   });
 });
+
+it('a box of a board that comes in one thickness may be lined', () => {
+  const { spec, problems } = checkText(
+    text('chamber 400 mm x 300 mm x 300 mm of board lined glass-wool 25 mm').replace(
+      'use catalog',
+      'use catalog\nmaterial board { kind panel; density 600 kg/m3; modulus 3 GPa; thickness 12 mm }',
+    ),
+  );
+  expect(problems).toEqual([]);
+  expect(spec.booths[0]!.vents[0]!.chambers[0]).toMatchObject({ lining: { material: { name: 'glass-wool' } } });
+});
