@@ -1,7 +1,7 @@
 import { stack } from 'd3-shape';
 import { type Axis, type ChartSize, chartFrame, hoverSize, linearAxis, margins } from './frame.js';
 import { legend } from './legend.js';
-import { seriesColours } from './palette.js';
+import { palette, seriesColours } from './palette.js';
 import { dataList, svgElement } from './svg-element.js';
 
 export interface SharesChart {
@@ -10,7 +10,12 @@ export interface SharesChart {
   /** Names under the bars, e.g. octave bands. */
   readonly columns: readonly string[];
   /** Shares 0..1 by column; null where not assessed. */
-  readonly parts: readonly { readonly label: string; readonly shares: readonly (number | null)[] }[];
+  readonly parts: readonly {
+    readonly label: string;
+    readonly shares: readonly (number | null)[];
+    /** What no other part names; grey, whatever its place. */
+    readonly rest?: true;
+  }[];
   readonly size?: ChartSize;
 }
 
@@ -39,13 +44,13 @@ export function chartShares(chart: SharesChart): string {
           return `M${left.toFixed(1)} ${top.toFixed(1)}h${(step * 0.72).toFixed(1)}v${(y.at(low) - top).toFixed(1)}h${(-step * 0.72).toFixed(1)}z`;
         })
         .join(''),
-      fill: seriesColours[part % seriesColours.length],
+      fill: colourOf(chart, part),
       'data-values': dataList((chart.parts[part]?.shares ?? []).map((share) => (share === null ? null : 100 * share))),
     }),
   );
   const names = chart.parts.map((part, index) => ({
     label: part.label,
-    colour: seriesColours[index % seriesColours.length] ?? '',
+    colour: colourOf(chart, index),
   }));
   return chartFrame({
     size,
@@ -55,4 +60,8 @@ export function chartShares(chart: SharesChart): string {
     y,
     content: bars.join('') + legend(names, size.width, y.label),
   });
+}
+
+function colourOf({ parts }: SharesChart, index: number): string {
+  return parts[index]?.rest ? palette.grey : (seriesColours[index % seriesColours.length] ?? palette.grey);
 }

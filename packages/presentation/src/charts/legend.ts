@@ -7,19 +7,24 @@ export interface LegendEntry {
   readonly dash?: string | undefined;
 }
 
-/** Width of a letter of the charts, px, rather too wide. */
-const letter = 5.8;
-const stroke = 22;
+const stroke = 23;
+
+/** Width of a text of the charts, px, rather too wide; capitals, figures and broad letters take more. */
+function textWidth(text: string): number {
+  let width = 0;
+  for (const letter of text) width += /[A-Z0-9mw]/.test(letter) ? 7.6 : 5.6;
+  return width;
+}
 
 /** Names of the lines along the top edge, each beside a stroke drawn like its line; long ones are cut short of the axis' name. */
 export function legend(entries: readonly LegendEntry[], right: number, axisName = ''): string {
-  const left = Math.max(margins.left + 24, axisName.length * letter + 8);
+  const left = Math.max(margins.left + 24, textWidth(axisName) + 8);
   const longest = longestThatFits(
-    entries.map(({ label }) => label.length),
+    entries.map(({ label }) => label),
     right - left,
   );
   const shown = entries.map((entry) => ({ ...entry, label: shortened(entry.label, longest) }));
-  const widths = shown.map(({ label }) => stroke + label.length * letter);
+  const widths = shown.map(({ label }) => stroke + textWidth(label));
   let at = Math.max(left, right - widths.reduce((sum, width) => sum + width, 0));
   const parts = shown.map((entry, index) => {
     const start = at;
@@ -37,9 +42,9 @@ export function legend(entries: readonly LegendEntry[], right: number, axisName 
 }
 
 /** Letters that the longest name may have so that all stand beside each other; short names are left alone. */
-function longestThatFits(lengths: readonly number[], room: number): number {
-  for (let longest = Math.max(...lengths, 0); longest > 4; longest -= 1) {
-    const needed = lengths.reduce((sum, length) => sum + stroke + Math.min(length, longest) * letter, 0);
+function longestThatFits(labels: readonly string[], room: number): number {
+  for (let longest = Math.max(...labels.map((label) => label.length), 0); longest > 4; longest -= 1) {
+    const needed = labels.reduce((sum, label) => sum + stroke + textWidth(shortened(label, longest)), 0);
     if (needed <= room) return longest;
   }
   return 4;

@@ -23,13 +23,14 @@ export function openingHover(
 ): string | undefined {
   const paths = booth.paths.filter((path) => isPathOf(name, path));
   if (paths.length === 0) return undefined;
-  const bySource = booth.noise.bySource.map((source) => ({
+  const loudness = ({ inside }: BoothResult['noise']['bySource'][number]) =>
+    inside.dBA?.value ?? Number.NEGATIVE_INFINITY;
+  const loudestFirst = booth.noise.bySource.toSorted((a, b) => loudness(b) - loudness(a));
+  const bySource = loudestFirst.map((source) => ({
     source: source.name,
     shares: pathShares(booth, source, context.nominalHz).filter(({ index }) => paths.includes(booth.paths[index]!)),
   }));
-  const loudness = (source: string) =>
-    booth.noise.bySource.find((each) => each.name === source)?.inside.dBA?.value ?? Number.NEGATIVE_INFINITY;
-  const loudest = bySource.toSorted((a, b) => loudness(b.source) - loudness(a.source))[0];
+  const [loudest] = bySource;
   return paragraphs(
     headline(name, boothName, loudest),
     loudest && picture(name, loudest.source, booth, context),
@@ -96,7 +97,7 @@ function picture(name: string, sourceName: string, booth: BoothResult, context: 
         label: own.includes(share) ? shortWords(share, own.length) : pathWords(share),
         shares: share.byOctave,
       })),
-      { label: 'the rest', shares: others },
+      { label: 'the rest', shares: others, rest: true },
     ],
   });
   return svgToMarkdownImage(svg, description, hoverSize);

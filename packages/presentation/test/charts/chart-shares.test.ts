@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { chartShares } from '../../src/charts/chart-shares.js';
 import { hoverSize, margins } from '../../src/charts/frame.js';
+import { palette } from '../../src/charts/palette.js';
 import { readSvg } from './read-svg.js';
 
 const chart = {
@@ -23,6 +24,16 @@ test('chartShares(chart) stacks the parts of a column to 100 %', () => {
   expect(door[0]! + walls[0]!).toBeCloseTo(whole, 0);
   expect(door[0]! / whole).toBeCloseTo(0.4, 2);
   expect(door[1]).toBeCloseTo(whole, 0);
+});
+
+test('chartShares(chart) draws what is left over grey, whatever its place', () => {
+  const svg = chartShares({
+    ...chart,
+    parts: [...chart.parts, { label: 'the rest', shares: [0, 0, null], rest: true }],
+  });
+  const fills = [...svg.matchAll(/class="share" d="[^"]*" fill="([^"]+)"/g)].map(([, fill]) => fill);
+  expect(fills[2]).toBe(palette.grey);
+  expect(fills.slice(0, 2)).not.toContain(palette.grey);
 });
 
 test('chartShares(chart) leaves out what is zero or not assessed', () => {
