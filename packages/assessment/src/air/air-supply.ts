@@ -27,6 +27,12 @@ interface Shares {
   readonly toRoom: number;
 }
 
+/**
+ * Nobody starts in a room with more, ppm: it would be aired first. The common workplace limit for eight hours (from memory). Without it little
+ * `fresh-air` and several `occupants` would start the session in air that nobody can breathe.
+ */
+const unbearable = 5000;
+
 /** Least share of the volume of the room that is taken to be left around the booth. */
 const leastRoomShare = 0.05;
 
@@ -37,7 +43,7 @@ const leastRoomShare = 0.05;
  * `supply-air` unless the text leaves `supply-air` open and gives the `fresh-air` and the size of the room: then the room fills up
  * with what the booth returns to it and with the breath of its `occupants`, and is renewed by its fresh air, or by what an
  * exhaust outdoors draws through it where that is more. Room and booth start at the larger of `supply-air` and of what the
- * occupants keep in the room alone.
+ * occupants keep in the room alone, up to 5000 ppm.
  * Units: m3, m3/s, ppm. Source: mass balance of well-mixed spaces (common practice); docs/models/co2-in-the-booth.md.
  */
 export function airSupply(
@@ -64,7 +70,7 @@ export function airSupply(
   const returned = through * toRoom;
   return {
     model: 'two-zones',
-    start: Math.max(stated, outdoor + (1e6 * inRoom) / fresh),
+    start: Math.max(stated, Math.min(unbearable, outdoor + (1e6 * inRoom) / fresh)),
     zones: {
       volumes: [room, volume],
       between: [

@@ -12,6 +12,7 @@ import type { FanSettingOfAir, HeatResult } from '../result/air-result.js';
 import { decimals } from '../text/decimals.js';
 import { boothConductance } from './booth-conductance.js';
 import { sessionPoints } from './co2-curve.js';
+import { skinTemperature } from './path-constants.js';
 import { peopleInside } from './people-inside.js';
 
 /** Share of the rise by which it may be off either way. Evidence: our own; people give off a third more or less, walls a fifth. */
@@ -28,6 +29,7 @@ export interface SettingFlow {
  *
  * Equation: C_a dT/dt = P - (c Q + H_d) T - H_1 (T - T_b), C_b dT_b/dt = H_1 (T - T_b) - H_2 T_b, temperatures above the room; a
  * steady rise of P/(UA + c Q). P the dry heat of people and equipment. Units: W, W/K, J/K, K.
+ * People give off no dry heat to air as warm as their skin: their part ends there, the rest is the equipment's.
  * Source: heat balance of well-mixed air and one node of boards (common practice); docs/models/heat-in-the-booth.md.
  * Valid: a room that keeps its temperature; the air supplied is as warm as it. Null with a reason where a face is open.
  */
@@ -47,6 +49,15 @@ export function heatResult(
   const equipment =
     session.heat.value + booth.equipment.reduce((sum, { heat }) => sum + Math.max(0, heat?.value ?? 0), 0);
   const gains = people + equipment;
+  // What a rise may be: air at the skin's temperature, or what the equipment alone would do.
+  let isHeld = false;
+  const held = (rise: number): number => {
+    const most = Math.max(skinTemperature - air.temperature, gains > 0 ? (rise * equipment) / gains : 0);
+    if (rise <= most || people <= 0) return rise;
+    isHeld = true;
+    return Math.max(0, most);
+  };
+  const heldOrNone = (rise: number | undefined) => (rise === undefined ? null : held(rise));
   const airCapacity = airHeatCapacity(air) * volume;
   const hasBoards = shell.boardCapacity > 0 && shell.fromBoards > 0;
   const sessionMinutes = session.length.value / 60;
@@ -83,12 +94,12 @@ export function heatResult(
       if (index === 0) return 0;
       const before = minutes[index - 1] as number;
       state = minute - before === stepMinutes ? takeStep(step, state) : advance(60 * (minute - before))(state);
-      return state[0] as number;
+      return held(state[0] as number);
     });
     return {
       setting,
-      endRiseK: advance(60 * sessionMinutes)(cold)[0] as number,
-      steadyRiseK: steadyZoneTemperatures(zones, load, air)?.[0] ?? null,
+      endRiseK: held(advance(60 * sessionMinutes)(cold)[0] as number),
+      steadyRiseK: heldOrNone(steadyZoneTemperatures(zones, load, air)?.[0]),
       timeConstantMinutes: slowConstant(shell, airCapacity, airHeatCapacity(air) * flow, hasBoards),
       minutes,
       riseK,
@@ -102,7 +113,7 @@ export function heatResult(
     airCapacityJPerK: airCapacity,
     boardCapacityJPerK: shell.boardCapacity,
     bySetting,
-    note: `Dry heat only, ${decimals(people, 0)} W of people and ${decimals(equipment, 0)} W of lamps and equipment: what leaves as moisture warms nothing and is not in it. Of the walls the innermost boards store heat, linings and furniture none; the room keeps its temperature; the air supplied is as warm as the room, also from outdoors.`,
+    note: `Dry heat only, ${decimals(people, 0)} W of people and ${decimals(equipment, 0)} W of lamps and equipment: what leaves as moisture warms nothing and is not in it. Of the walls the innermost boards store heat, linings and furniture none; the room keeps its temperature; the air supplied is as warm as the room, also from outdoors.${isHeld ? ` Held at ${skinTemperature} °C, the temperature of skin, where people warm the air no further.` : ''}`,
   };
 }
 

@@ -11,10 +11,9 @@ import {
 import type { Session, Site } from '@boothwright/language';
 import type { MoistureResult } from '../result/air-result.js';
 import type { SettingFlow } from './heat-result.js';
+import { skinTemperature } from './path-constants.js';
 import { peopleInside } from './people-inside.js';
 
-/** Temperature of the water that evaporates from skin and breath, degC. Source: `vapourOfLatentHeat`. */
-const skinTemperature = 34;
 /** Driest and moistest air for which a dew point is told. */
 const humidities = { least: 0.001, most: 1 } as const;
 /** degC that the formulas hold */

@@ -24,3 +24,6 @@ export const openDoorDifference = 1;
 
 /** Absorption of the walls of a chamber without lining. Evidence: common practice, bare boards 0.03 to 0.1. */
 export const bareChamberAbsorption = 0.05;
+
+/** Temperature of skin and of the water that evaporates from it, degC. Evidence: from memory, 33 to 35 of somebody at ease. */
+export const skinTemperature = 34;

@@ -16,7 +16,7 @@ export function ventilationResult(booth: Booth, air: Air, memo: Memo): Ventilati
   const [low, high] = [boothFlow(booth, 'low', air, memo), boothFlow(booth, 'high', air, memo)];
   return {
     way: way.way,
-    wayNote: airWayWords(way),
+    wayNote: airWayWords(way, booth.vents),
     gapAreaM2: gapArea(booth),
     low: flowResult(low),
     high: flowResult(high),

@@ -47,7 +47,7 @@ export function judgeCo2(
     ...base,
     value,
     sense: 'at-most',
-    limitedBy: curve.fan === 'off' ? 'no-fan' : 'fan',
+    limitedBy: curve.fan === 'off' || air.takes?.fanInTake === 'off' ? 'no-fan' : 'fan',
     explanation: `${howWords(air, off, closed)} it is ${rangedWords(value, 'ppm', 0)} ${whenWords(air)}, where at most ${decimals(limit, 0)} ppm is asked: ${marginWords(limit - value.value, 'ppm', 0)}. ${supplyWords(air)}${whenOff}${assumption}`,
   });
   return closed && !off ? unlessMissed(verdict, 'So the verdict is open.') : verdict;
@@ -57,7 +57,7 @@ function howWords(air: AirResult, off: boolean, closed: boolean): string {
   if (air.takes?.fanInTake === 'off' && air.fanOn !== null && !off) return 'With the fan off in every take';
   if (!off && air.fanOn !== null) return `With the fan at ${decimals(air.fanOn.flowM3PerS * 1000, 1)} L/s`;
   if (off && air.fanOn !== null) return 'With the fan off, as the session says,';
-  return closed ? 'Taken as a closed box' : 'Without a fan nothing renews the air';
+  return closed ? 'Taken as a closed box' : 'Without a fan, with nothing that renews the air,';
 }
 
 function whenWords({ takes, sessionMinutes }: AirResult): string {

@@ -29,14 +29,25 @@ function timeTo(curve: AirCurve, level: '1000' | '1500' | '2500'): string {
   return minutes === null || minutes <= 0 ? minutesText(minutes) : `after ${minutesText(minutes)}`;
 }
 
+/** `12.0 L/s`, and `0.06 L/s` where one decimal would say nothing. */
+export function flowText(flow: number): string {
+  const litres = flow * 1000;
+  return `${litres > 0 && litres < 1 ? formatFigures(litres, 2) : formatNumber(litres, 1)} L/s`;
+}
+
+/** `3.5 Pa`; less than a tenth is no pressure that a fan has trouble with. */
+export function pressureText(pascals: number): string {
+  return pascals > 0 && pascals < 0.1 ? '< 0.1 Pa' : `${formatFigures(pascals, 2)} Pa`;
+}
+
 /** What the fan must give, or gives, at the setting that is judged; why nothing is known otherwise. */
 export function pressureSentence(ventilation: VentilationResult, judged: AirResult['judged']): string | undefined {
   const flow = judged === 'low' ? ventilation.low : ventilation.high;
   if (flow === null) return undefined;
   const notes = flow.notes.length === 0 ? '' : ` (${flow.notes.join('; ')})`;
   if (flow.flowM3PerS === null || flow.neededPa === null) return `Flow not known${notes}`;
-  const at = `${formatNumber(flow.flowM3PerS * 1000, 1)} L/s`;
-  const pressure = `${formatFigures(flow.neededPa, 2)} Pa`;
+  const at = flowText(flow.flowM3PerS);
+  const pressure = pressureText(flow.neededPa);
   return flow.givenPa === null
     ? `Your fan must give ${pressure} at ${at}: ask for its curve${notes}`
     : `By its curve the fan moves ${at} against ${pressure}${notes}`;

@@ -1,5 +1,5 @@
 import type { AirCurve, AirResult, BoothResult, VentAirResult } from '@boothwright/assessment';
-import { minutesText, pressureSentence, takesSentences } from '../../numbers/air-words.js';
+import { flowText, minutesText, pressureSentence, pressureText, takesSentences } from '../../numbers/air-words.js';
 import { formatFigures, formatNumber } from '../../numbers/format-number.js';
 import { formatQuantity } from '../../numbers/format-quantity.js';
 import { printable } from '../printable.js';
@@ -52,7 +52,7 @@ function settingsTable(air: AirResult): string {
       const warmer = rise(curve.setting);
       return [
         `${curve.setting}${curve.setting === air.judged && curves.length > 1 ? ' (session)' : ''}`,
-        `${formatNumber(curve.flowM3PerS * 1000, 1)} L/s`,
+        flowText(curve.flowM3PerS),
         formatQuantity(curve.endPpm, 'ppm'),
         shortTime(curve.minutesTo['1000']),
         shortTime(curve.minutesTo['2500']),
@@ -86,10 +86,10 @@ function ventsTable(vents: readonly VentAirResult[], judged: AirResult['judged']
       return [
         printable(vent.name),
         vent.direction === null ? '' : vent.directionStated ? vent.direction : `${vent.direction}?`,
-        flow === null ? '' : `${formatNumber(flow * 1000, 1)} L/s`,
+        flow === null ? '' : flowText(flow),
         flow === null || fastest === undefined ? '' : `${formatFigures(fastest.speed, 2)} m/s`,
         flow === null ? '' : (fastest?.part ?? ''),
-        low || vent.pressure.length === 0 ? '' : `${formatFigures(pressure, 2)} Pa`,
+        low || vent.pressure.length === 0 ? '' : pressureText(pressure),
         `${formatNumber(vent.soundLossDb[bandOf500Hz] ?? 0)} dB`,
       ];
     }),
