@@ -31,6 +31,7 @@ export { mouthHover, reflectionHover } from './hover/mouth-hover.js';
 export { neighbourHover } from './hover/neighbour-hover.js';
 export { openingHover } from './hover/opening-hover.js';
 export { panelsHover, wayHover } from './hover/panels-hover.js';
+export { pathShareHover } from './hover/path-share-hover.js';
 export { obstacleHover, placeHover, roofHover, swingHover } from './hover/place-hover.js';
 export { requirementHover, requirementReasons, requirementVerdict } from './hover/requirement-hover.js';
 export { roomSoundHover } from './hover/room-sound-hover.js';

@@ -121,6 +121,45 @@ describe('the noise at the microphone', () => {
   });
 });
 
+describe('what comes by a path', () => {
+  const [loudest] = study.noise.bySource.toSorted((a, b) => b.inside.dBA!.value - a.inside.dBA!.value);
+  /** Energy at 500 Hz that comes by some paths, of all of it, from the thirds at 400, 500 and 630 Hz. */
+  const at500 = (meant: (path: (typeof study.paths)[number]) => boolean): number => {
+    let through = 0;
+    let all = 0;
+    for (const band of [9, 10, 11]) {
+      const energy = 10 ** (loudest!.inside.byBand[band]! / 10);
+      all += energy;
+      for (const [index, path] of study.paths.entries())
+        if (meant(path)) through += energy * loudest!.shares[index]![band]!;
+    }
+    return through / all;
+  };
+
+  it.each([
+    ['\n  roof', 'roof', 'face', 'roof'],
+    ['    lea', 'door leaf entry', 'door', 'entry'],
+  ] as const)('behind `%s` is its share, by octave', (part, words, kind, name) => {
+    const text = at(part);
+    expect(text).toMatch(/^\*\*.*% of what comes in\*\* of street in study/);
+    const share = at500((path) => path.kind === kind && path.name === name);
+    const told = cells(text, words)![4]!;
+    expect(Number.parseFloat(told)).toBeCloseTo(100 * share, share < 0.01 ? 1 : 0);
+  });
+
+  it('behind the gap of a door is that of its seal alone', () => {
+    const text = at('gap perimete');
+    expect(rows(text).filter((line) => line.includes('seal'))).toHaveLength(2);
+    expect(text).toContain('perimeter seal of door entry');
+  });
+
+  it('behind `walls` are all four, and no roof', () => {
+    const text = at('\n  wall');
+    for (const wall of ['front', 'back', 'left', 'right']) expect(cells(text, `${wall} wall`)).toBeDefined();
+    expect(cells(text, 'roof')).toBeUndefined();
+  });
+});
+
 describe('the air', () => {
   const { air, ventilation } = study;
 
