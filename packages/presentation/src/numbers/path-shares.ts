@@ -35,6 +35,20 @@ export function pathShares(
   source: SourceResult,
   nominalHz: readonly number[],
 ): readonly PathShare[] {
+  const known = told.get(source);
+  if (known?.booth === booth && known.nominalHz === nominalHz) return known.shares;
+  const shares = workedOut(booth, source, nominalHz);
+  told.set(source, { booth, nominalHz, shares });
+  return shares;
+}
+
+/** An editor asks for the same shares with every hint and hover; results never change. */
+const told = new WeakMap<
+  SourceResult,
+  { readonly booth: BoothResult; readonly nominalHz: readonly number[]; readonly shares: readonly PathShare[] }
+>();
+
+function workedOut(booth: BoothResult, source: SourceResult, nominalHz: readonly number[]): readonly PathShare[] {
   const energies = source.inside.byBand.map((level) => (level === null ? null : energyOf(level)));
   const weighted = source.inside.byBand.map((level, band) =>
     level === null ? null : energyOf(level + frequencyWeighting('A', nominalHz[band] ?? 1000)),

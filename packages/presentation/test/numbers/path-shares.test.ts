@@ -35,3 +35,11 @@ test('pathShares(...) weighs the overall share as hearing does: a path that only
 test('pathShares(...) leaves an octave open where a third is not assessed', () => {
   expect(pathShares(alcove, tram!, nominalHz)[0]!.byOctave[6]).toBeNull();
 });
+
+test('pathShares(...) works the shares of a source out once, and anew for another booth or grid', () => {
+  const first = pathShares(alcove, tram!, nominalHz);
+  expect(pathShares(alcove, tram!, nominalHz)).toBe(first);
+  const fewer = { ...alcove, paths: alcove.paths.slice(0, 1) };
+  expect(pathShares(fewer, tram!, nominalHz)).toHaveLength(1);
+  expect(pathShares(alcove, tram!, nominalHz)).toEqual(first);
+});
