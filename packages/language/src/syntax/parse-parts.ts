@@ -1,8 +1,8 @@
 import type { DimensionName } from '../units/dimension.js';
 import { suchAs } from '../units/dimension-words.js';
-import { isUnitWord } from '../units/unit-names.js';
 import type { Part, SymbolKind } from '../vocabulary/shape.js';
 import { FACES, NOISE_SHAPES, PRICE_UNITS } from '../vocabulary/words.js';
+import { countFollows } from './count-follows.js';
 import { isForeignValue, rejectLooseNominal } from './foreign-signs.js';
 import { parseClock, parseHours } from './parse-clock.js';
 import { type ExpressionContext, parseExpression } from './parse-expression.js';
@@ -88,7 +88,7 @@ function parsePart(state: ParserState, part: Part, context: PartsContext): void 
       return;
     }
     case 'optional':
-      if (starts(state, part.parts[0]!, context.words) && (!part.beforeCount || countFollows(state)))
+      if (starts(state, part.parts[0]!, context.words) && (!part.beforeCount || countFollows(state, context.words)))
         parseParts(state, part.parts, context);
       else {
         passOver(state, wordsOfStart(part.parts[0]!));
@@ -246,13 +246,6 @@ function starts(state: ParserState, part: Part, words: ReadonlySet<string>): boo
     default:
       return token.kind === 'word';
   }
-}
-
-/** In `12 mm 7 at` the first value is not yet the count, in `7 at` it is. */
-function countFollows(state: ParserState): boolean {
-  const after = peek(state, 1);
-  if (peek(state).kind === 'number') return after.kind === 'word' && isUnitWord(after.text);
-  return after.kind === 'number' || (after.kind === 'word' && after.text !== 'at');
 }
 
 function expectStart(state: ParserState, part: Part): void {
