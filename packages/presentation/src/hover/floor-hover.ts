@@ -6,6 +6,7 @@ import { bullets, escapeMarkdown, paragraphs, table } from './markdown.js';
 /** What the booth weighs and how it presses on the floor. Nothing here is a check of a floor. */
 export function floorHover(boothName: string, { build }: BoothResult): string {
   const { structure } = build;
+  const knowsJoists = structure.lineLoads.some(({ joists }) => joists !== null);
   return paragraphs(
     `**${formatQuantity(build.floorLoadPa, 'Pa')}** over ${formatFigures(build.footprintM2)} m² under ${escapeMarkdown(boothName)}: ${formatQuantity(build.loadedMassKg, 'kg')} in use`,
     escapeMarkdown(structure.words),
@@ -20,13 +21,13 @@ export function floorHover(boothName: string, { build }: BoothResult): string {
     ),
     structure.lineLoads.length > 0 &&
       table(
-        ['under the wall', 'long', 'carries', 'kN/m', 'joists'],
+        ['under the wall', 'long', 'carries', 'kN/m', ...(knowsJoists ? ['joists run'] : [])],
         structure.lineLoads.map(({ face, lengthM, massKg, nPerM, joists }) => [
           face,
           `${formatNumber(lengthM, 2)} m`,
           formatQuantity(massKg, 'kg'),
           formatNumber(nPerM / 1000, 2),
-          joists ?? '–',
+          ...(knowsJoists ? [joists ?? '–'] : []),
         ]),
       ),
     structure.notCounted.length > 0 && 'Not counted:',
