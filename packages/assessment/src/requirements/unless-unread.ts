@@ -1,6 +1,7 @@
 import type { BoothSpec, Requirement, Unread } from '@boothwright/language';
 import type { RequirementResult } from '../result/result-document.js';
 import { boothUnread } from '../unread/booth-unread.js';
+import { touches } from '../unread/touches.js';
 import { unreadSentence } from '../unread/unread-words.js';
 
 /**
@@ -22,13 +23,16 @@ export function unlessUnread(result: RequirementResult, requirement: Requirement
   };
 }
 
-/** The air of the site enters every wall and every decay; its noise and its room what is heard. */
+/** The air of the site enters every wall and every decay; its noise and its room what is heard; its air what is breathed. */
 const needsSite: ReadonlySet<Requirement['kind']> = new Set([
   'room-tone',
   'isolation',
   'voice-outside',
   'reverberation',
+  'decay-ratio',
   'rating',
+  'co2',
+  'temperature-rise',
 ]);
 
 /** People absorb sound, breathe and weigh; the voice sets the level of a recording. */
@@ -37,18 +41,30 @@ const needsSession: ReadonlySet<Requirement['kind']> = new Set([
   'isolation',
   'voice-outside',
   'reverberation',
+  'decay-ratio',
   'co2',
+  'temperature-rise',
   'floor-load',
 ]);
 
 function dependsOn(requirement: Requirement, booth: string | null, spec: BoothSpec): readonly Unread[] {
   const { kind } = requirement;
   const of = (...parts: readonly Unread['part'][]) => spec.unread.filter(({ part }) => parts.includes(part));
-  if (kind === 'cost') return of('budget', 'let', 'outside');
-  const site = needsSite.has(kind) ? of('site') : [];
+  if (kind === 'cost') {
+    // A list that is held against the parts depends on what the parts are cut from.
+    const counted = spec.budget?.items.some(({ covers }) => covers !== undefined) === true;
+    return [
+      ...of('budget', 'let', 'outside'),
+      ...(counted
+        ? boothUnread(spec, null).filter((unread) => unread.part !== 'let' && unread.part !== 'outside')
+        : []),
+    ].filter((unread) => touches(unread, kind));
+  }
+  const site = needsSite.has(kind) ? of('site').filter((unread) => touches(unread, kind)) : [];
   if (kind === 'rating') {
     const own = of('assembly').filter(({ name }) => name === undefined || name === requirement.assembly.name);
     return [...own, ...of('material', 'let', 'use', 'outside'), ...site];
   }
-  return [...boothUnread(spec, booth), ...site, ...(needsSession.has(kind) ? of('session') : [])];
+  const session = needsSession.has(kind) ? of('session') : [];
+  return [...boothUnread(spec, booth), ...site, ...session].filter((unread) => touches(unread, kind));
 }

@@ -20,7 +20,7 @@ const cost = requirement({ kind: 'cost', text: 'require cost', limit: given(1000
 const stc = requirement({ kind: 'rating', text: 'require stc', rating: 'stc', assembly: slab, limit: given(20) });
 
 function verdicts(part: Unread['part'], name?: string) {
-  const unread = [{ part, name, message: 'a layer could not be read', range: place() }];
+  const unread = [{ part, name, within: [], message: 'a layer could not be read', range: place() }];
   const walls = [shell, deck, slab];
   const { requirements, leavesOut } = assess(
     spec({ walls, requirements: [mass, cost, stc], budget: budget([1, 100]), unread }),
@@ -61,18 +61,19 @@ describe('a verdict beside an error in the text', () => {
 
   it('is withdrawn by the session and the site where they enter', () => {
     const of = (part: Unread['part']) => {
-      const unread = [{ part, name: undefined, message: 'not a number', range: place() }];
+      const unread = [{ part, name: undefined, within: [], message: 'not a number', range: place() }];
       return assess(spec({ requirements: [mass, tone, voice, co2, load], unread })).requirements.map(
         ({ verdict }) => verdict === 'not-assessed',
       );
     };
     expect(of('require')).toEqual([false, false, false, false, false]);
-    expect(of('site')).toEqual([false, true, true, false, false]);
+    // The room supplies the air of the booth.
+    expect(of('site')).toEqual([false, true, true, true, false]);
     expect(of('session')).toEqual([false, true, true, true, true]);
   });
 
   it('is withdrawn when it would be missed as well', () => {
-    const unread = [{ part: 'booth' as const, name: 'alcove', message: 'not a length', range: place() }];
+    const unread = [{ part: 'booth' as const, name: 'alcove', within: [], message: 'not a length', range: place() }];
     const light = requirement({ kind: 'mass', text: 'require mass', limit: given(1) });
     const [entry] = assess(spec({ requirements: [light], unread })).requirements;
     expect(entry).toMatchObject({ verdict: 'not-assessed', margin: null, withinRange: false });
@@ -84,8 +85,8 @@ describe('a verdict beside an error in the text', () => {
 
   it('names the part and the error, and still shows the value', () => {
     const unread = [
-      { part: 'assembly' as const, name: 'shell', message: 'a thickness is a length', range: place() },
-      { part: 'let' as const, name: 'gap', message: 'an unknown unit', range: place() },
+      { part: 'assembly' as const, name: 'shell', within: [], message: 'a thickness is a length', range: place() },
+      { part: 'let' as const, name: 'gap', within: [], message: 'an unknown unit', range: place() },
     ];
     const { requirements } = assess(spec({ requirements: [mass], unread }));
     expect(requirements[0]?.explanation).toBe(
@@ -95,7 +96,7 @@ describe('a verdict beside an error in the text', () => {
   });
 
   it('adds the error to a verdict that is open for another reason', () => {
-    const unread = [{ part: 'booth' as const, name: 'box', message: 'not a length', range: place() }];
+    const unread = [{ part: 'booth' as const, name: 'box', within: [], message: 'not a length', range: place() }];
     const [entry] = assess(spec({ booths: [], requirements: [mass], unread })).requirements;
     expect(entry?.explanation).toContain('no booth yet');
     expect(entry?.explanation).toContain('`booth box` has an error');
@@ -146,7 +147,7 @@ variant other { assembly shell { board 18 mm; bord 900 mm } }
 });
 
 describe('what rests on absence, beside an error in the text', () => {
-  const unread = [{ part: 'booth' as const, name: 'alcove', message: 'not a length', range: place() }];
+  const unread = [{ part: 'booth' as const, name: 'alcove', within: [], message: 'not a length', range: place() }];
   const bare = booth(shell, { doors: [], vents: [], linings: [], faces: { ...booth().faces, roof: undefined } });
 
   it('is no finding', () => {
@@ -174,5 +175,61 @@ describe('what rests on absence, beside an error in the text', () => {
     const lines = (errors: readonly Unread[]) => assess(spec({ booths: [bare], unread: errors })).leavesOut.join(' ');
     expect(lines([])).toContain('No build-up is given for roof');
     expect(lines(unread)).not.toContain('No build-up is given for roof');
+  });
+});
+
+describe('an error in one line of a block', () => {
+  const every = `
+require room-tone <= 60 dBA
+require voice-outside <= 90 dBA
+require reverberation <= 9 s at 4 kHz
+require co2 <= 100000 ppm
+require temperature-rise <= 90 K
+require mass <= 9000 kg
+require floor-load <= 90 kPa
+require height <= 9 m
+require cost <= 9000 EUR`;
+  const text = (lines: { booth?: string; door?: string; site?: string; requirements?: string }) => `use catalog
+assembly shell { softwood-plywood 12 mm; frame 45 mm x 70 mm every 600 mm { fill mineral-wool-40 70 mm }; gypsum-board 12.5 mm }
+site "room" { noise street 55 dBA like road-traffic; room 4 m x 3.6 m x 2.5 m; ${lines.site ?? ''} }
+booth small {
+  inside 1.2 m x 1.4 m x 2.0 m
+  walls shell; roof shell; floor shell
+  door entry on front { size 660 mm x 1900 mm; leaf solid-core 44 mm; ${lines.door ?? ''} }
+  vent in on left { duct 125 mm; run 1 m; fan supply 10 L/s sound-power octave 63 Hz 20 dB, 125 Hz 20 dB, 250 Hz 20 dB, 500 Hz 20 dB, 1 kHz 20 dB, 2 kHz 20 dB, 4 kHz 20 dB }
+  vent out on right { duct 125 mm; run 1 m }
+  ${lines.booth ?? ''}
+}
+session { people 1; length 60 min }
+budget { item sheets 10 at 40 EUR }
+${every}
+${lines.requirements ?? ''}`;
+  const open = (lines: Parameters<typeof text>[0]) => {
+    const { spec: checked, problems } = checkSpec('a.booth', {
+      read: (path) => (path === 'a.booth' ? { kind: 'text', text: text(lines) } : { kind: 'missing' }),
+    });
+    expect(problems.some(({ severity }) => severity === 'error')).toBe(true);
+    return assess(checked)
+      .requirements.filter(({ verdict }) => verdict === 'not-assessed')
+      .map(({ kind }) => kind);
+  };
+
+  it('opens what depends on that line and nothing else', () => {
+    expect(open({ booth: 'mic at 9 m, 0.6 m, 1.5 m { distance 150 mm }' })).toEqual(['room-tone', 'reverberation']);
+    expect(open({ booth: 'contents 20 dB' })).toEqual(['floor-load']);
+    expect(open({ door: 'swing outwrd' })).toEqual([]);
+    expect(open({ door: 'gap perimeter 3 kg' })).toEqual(['room-tone', 'voice-outside']);
+    expect(open({ site: 'noise other 45 dBA like road-trafic' })).toEqual(['room-tone']);
+    expect(open({ site: 'joists along sideways' })).toEqual([]);
+  });
+
+  it('opens everything of the booth where the line itself is not understood, or a block has swallowed the rest', () => {
+    expect(open({ booth: 'mik at 0.6 m, 0.6 m, 1.5 m' })).toHaveLength(8);
+    expect(open({ booth: 'mic at 0.6 m, 0.6 m, 1.5 m { distance 150 mm' }).length).toBeGreaterThanOrEqual(8);
+  });
+
+  it('leaves every other requirement standing when one is not understood', () => {
+    expect(open({ requirements: 'require air >= 8 L/s' })).toEqual([]);
+    expect(open({ requirements: 'require isolation >= 20 dB against sreet' })).toEqual([]);
   });
 });

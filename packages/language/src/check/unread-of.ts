@@ -1,5 +1,6 @@
 import type { Unread } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
+import type { SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { nameOf } from './block-reader.js';
 
@@ -33,9 +34,22 @@ export function unreadOf(
     // Each kind of requirement is a keyword of its own: `require co2`.
     const keyword = around?.fact?.keyword.split(' ')[0];
     if (keyword === 'variant' && around !== inVariant) continue;
-    const part = keyword !== undefined && parts.has(keyword) ? (keyword as Unread['part']) : 'outside';
+    // A requirement of a kind that does not exist is still one: nothing else was meant by the line.
+    const word = keyword ?? around?.keyword.word;
+    const part = word !== undefined && parts.has(word) ? (word as Unread['part']) : 'outside';
     const name = around === undefined ? undefined : nameOf(around)?.name;
-    unread.push({ part, name, message, range });
+    unread.push({ part, name, within: around === undefined ? [] : withinOf(around, range), message, range });
   }
   return unread;
+}
+
+/**
+ * The lines of the declaration that hold the error, outside first. It ends where a keyword is not known, and where a
+ * block is not closed: such a block has swallowed what follows, which is lost as well.
+ */
+function withinOf({ block }: Statement, range: SourceRange): string[] {
+  if (block?.closed !== true) return [];
+  const line = block.statements.find(({ from, to }) => from <= range.from && range.from <= to);
+  if (line?.fact === undefined || (line.block !== undefined && !line.block.closed)) return [];
+  return [line.fact.keyword, ...withinOf(line, range)];
 }

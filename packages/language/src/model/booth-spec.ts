@@ -42,6 +42,8 @@ export interface Unread {
     | 'outside';
   /** The name of the declaration, where it has one. */
   readonly name: string | undefined;
+  /** The keywords of the lines inside it that hold the error, such as `door`, `swing`, as far as nothing else can have been lost. */
+  readonly within: readonly string[];
   readonly message: string;
   readonly range: SourceRange;
 }
