@@ -24,6 +24,7 @@ export * from './duct-wall-rows.js';
 export * from './end-reflection-loss.js';
 export * from './expansion-chamber-loss.js';
 export * from './fan-casing-power.js';
+export * from './fan-curve-at-speed.js';
 export * from './fan-operating-point.js';
 export type { FanPoint } from './fan-point.js';
 export * from './fan-pressure.js';

@@ -53,6 +53,7 @@ const calls: readonly ValidCall[] = [
   call(a.ductFrictionPressure, [{ area: 0.008, perimeter: 0.3, length: 2, roughness: 1e-4 }, 0.02, air]),
   call(a.localPressureLoss, [1, 5, air]),
   call(a.fanPressure, [curve, 0.02]),
+  call(a.fanCurveAtSpeed, [curve, 0.6]),
   call(a.fansInSeries, [[curve, curve]]),
   call(a.fansInParallel, [[curve, curve]]),
   call(a.fanSoundPower, [{ flow: 0.1, pressure: 100, efficiency: 0.8 }, a.forwardCurvedFanLevels], anySign),

@@ -10,8 +10,10 @@ import { zoneConcentrations } from '../../src/ventilation/zone-concentrations.js
 test('angledBendCoefficient(angle) is that of the square bend at a right angle, none straight on', () => {
   expect(angledBendCoefficient(90)).toBeCloseTo(1.2, 12);
   expect(angledBendCoefficient(0)).toBe(0);
-  // sin2(22.5 deg) = 0.14645: (0.946 0.14645 + 2.047 0.02145)/(0.946/2 + 2.047/4) = 0.18245/0.98475, times 1.2.
-  expect(angledBendCoefficient(45)).toBeCloseTo(0.2223, 4);
+  // Half way between the printed 0.34 and 0.55.
+  expect(angledBendCoefficient(52.5)).toBeCloseTo(0.445, 9);
+  // Turned back: (0.946 + 2.047)/(0.946/2 + 2.047/4) = 3.0393, times 1.2.
+  expect(angledBendCoefficient(180)).toBeCloseTo(3.647, 3);
   expect(() => angledBendCoefficient(181)).toThrow('angle of the bend');
 });
 

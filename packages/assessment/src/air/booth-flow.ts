@@ -1,4 +1,4 @@
-import { type Air, type FanPoint, pathPressure } from '@boothwright/acoustics';
+import { type Air, type FanPoint, fanCurveAtSpeed, pathPressure } from '@boothwright/acoustics';
 import type { Booth, Fan } from '@boothwright/language';
 import type { Memo } from '../memo/memo.js';
 import { balancedPressure, type Opening } from './balanced-pressure.js';
@@ -108,10 +108,8 @@ export function boothFlow(booth: Booth, setting: FanSetting, air: Air, memo: Mem
   };
 }
 
-/** The curve at a share of full speed. Source: fan laws, Q ~ n and p ~ n^2 (common practice). */
+/** The curve at a share of full speed. */
 function scaledCurve(fan: Fan, share: number): FanPoint[] {
-  return (fan.curve ?? []).map(({ flow, pressure }) => ({
-    flow: flow.value * share,
-    pressure: pressure.value * share ** 2,
-  }));
+  const points = (fan.curve ?? []).map(({ flow, pressure }) => ({ flow: flow.value, pressure: pressure.value }));
+  return fanCurveAtSpeed(points, share);
 }
