@@ -113,6 +113,21 @@ describe('the tram alcove', () => {
     expect(margin(good.requirements)).toBeGreaterThan(margin(result.requirements) + 6);
   });
 
+  it('is boxy: its thin fibre leaves the first mode between front and back to ring on a low voice', () => {
+    const finding = (id: string) => result.findings.find((entry) => entry.id === id);
+    expect(finding('boxy-decay')?.severity).toBe('warning');
+    expect(finding('boxy-decay')?.figures.ratio125).toBeGreaterThan(2);
+    // 127 Hz between bare walls 1.35 m apart.
+    expect(finding('modes-on-the-voice')?.message).toContain('between front and back');
+    expect(finding('modes-on-the-voice')?.figures.slowestHz).toBeGreaterThan(115);
+    expect(finding('modes-on-the-voice')?.figures.slowestHz).toBeLessThan(140);
+    const better = resultOf('tram-alcove/tram-alcove.booth', (text) =>
+      text.replace('lining on back { mineral-wool-60 100 mm;', 'lining on back { mineral-wool-60 150 mm;'),
+    );
+    const now = better.booths.alcove!.roomSound!.decay.find(({ hz }) => hz === 125)!.seconds;
+    expect(finding('boxy-decay')?.figures.afterS).toBeCloseTo(now as number, 9);
+  });
+
   it('names the footsteps without predicting them', () => {
     expect(result.booths.alcove?.noise.notPredicted.map((entry) => entry.name)).toEqual(['footsteps']);
   });
@@ -166,6 +181,20 @@ describe('under the nursery', () => {
       ['0-0-1', 93],
     ] as const)
       expect(Math.abs(at(order) / hz - 1)).toBeLessThan(0.01);
+  });
+
+  it('tells of the modes at 114 and 132 Hz which its deep lining holds, and that they ring under thin fibre', () => {
+    const deep = finding('modes-on-the-voice');
+    expect(deep?.message).toContain('between floor and roof');
+    expect(deep?.explanation).toMatch(/between left and right \(.*11[45] Hz without lining/);
+    expect(deep?.explanation).toMatch(/between front and back \(.*13[23] Hz without lining/);
+    const thin = resultOf(path, (text) =>
+      text.replace('{ air 50 mm; mineral-wool-60 100 mm; lining-fabric }', '{ mineral-wool-60 25 mm; lining-fabric }'),
+    ).findings.find(({ id }) => id === 'modes-on-the-voice');
+    expect(thin?.severity).toBe('warning');
+    expect(thin?.message).toMatch(/1[0-3]\d Hz between left and right/);
+    expect(thin?.message).toMatch(/1[0-3]\d Hz between front and back/);
+    expect(finding('boxy-decay')).toBeUndefined();
   });
 
   it('is warmed by the 80 W of the computer, and would not be without it', () => {

@@ -1,6 +1,7 @@
 import type { JudgedContext } from '../assessment-context.js';
 import type { Finding } from '../result/result-document.js';
 import { boothUnread } from '../unread/booth-unread.js';
+import { boxyDecay } from './boxy-decay.js';
 import { cavityResonanceInBand } from './cavity-resonance-in-band.js';
 import { dbaPassesDbfsFails } from './dba-passes-dbfs-fails.js';
 import { fanSetsTheNoise } from './fan-sets-the-noise.js';
@@ -12,6 +13,7 @@ import { headroomTooLow } from './headroom-too-low.js';
 import { heatBuildsUp } from './heat-builds-up.js';
 import { leakCapsWall } from './leak-caps-wall.js';
 import { listBuysTooFew } from './list-buys-too-few.js';
+import { modesOnTheVoice } from './modes-on-the-voice.js';
 import { moreAirNeeded } from './more-air-needed.js';
 import { movingFindings } from './moving-problems.js';
 import { noFreshAir } from './no-fresh-air.js';
@@ -33,6 +35,7 @@ export function findingsOf(context: JudgedContext): Finding[] {
     booths: context.booths.filter(({ booth }) => boothUnread(context.spec, booth.name).length === 0),
   };
   const findings: Found[] = [
+    ...boxyDecay(readable),
     ...cavityResonanceInBand(context),
     ...dbaPassesDbfsFails(context),
     ...fanSetsTheNoise(context),
@@ -47,6 +50,7 @@ export function findingsOf(context: JudgedContext): Finding[] {
     ...floorLoadOverLimit(readable),
     ...headroomTooLow(readable),
     ...leakCapsWall(readable),
+    ...modesOnTheVoice(readable),
     ...moreAirNeeded(readable),
     ...noFreshAir(readable),
     ...ratingHidesLowFrequency(context),

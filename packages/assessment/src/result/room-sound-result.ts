@@ -21,6 +21,9 @@ export interface RoomMode {
   readonly order: readonly [number, number, number];
   /** s for 60 dB; null when it is damped by nothing. */
   readonly decayS: number | null;
+  /** Range of that time; null with it. */
+  readonly lowS: number | null;
+  readonly highS: number | null;
   /** Voices whose fundamental it can carry. */
   readonly onVoice: readonly ('low-voice' | 'high-voice')[];
 }

@@ -26,6 +26,8 @@ export const roomSoundSchema = nullable(
           hz: number,
           order: { ...triple, items: { type: 'integer' } },
           decayS: nullable(number),
+          lowS: nullable(number),
+          highS: nullable(number),
           onVoice: list({ enum: ['low-voice', 'high-voice'] }),
         }),
       ),

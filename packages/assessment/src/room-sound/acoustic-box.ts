@@ -11,22 +11,26 @@ import { type FacePart, faceParts, meanLiningDepth } from './face-parts.js';
 import { layersAdmittance, modalBands } from './layers-admittance.js';
 import { wallAlternatives, wallCauses } from './wall-alternatives.js';
 
-/** What the decay of a booth depends on: plain figures. */
-export interface AcousticBox {
+/** What the modes of a booth depend on: plain figures. */
+export interface ModalBox {
   /** m, of the air between the linings at their mean depth */
   readonly size: BoxDimensions;
   /** Where sound is made and taken in; null when the text places no microphone. */
   readonly heard: { readonly mouth: BoxPoint; readonly microphone: BoxPoint } | null;
   /** In the lowest bands, those for which modes may be asked. */
   readonly admittance: readonly BoxWalls<Complex>[];
-  /** Its real parts if the walls differ from their figures: by band and by cause, see `wall-alternatives`. */
-  readonly alternatives: readonly (readonly BoxWalls<number>[])[];
-  /** Of the six walls in every band. */
-  readonly absorption: readonly BoxWalls<number>[];
   /** m2 by band, of people alone */
   readonly people: readonly number[];
   /** m2 by band, of people and things inside */
   readonly objects: readonly number[];
+}
+
+/** What the decay of a booth in every band and its range depend on. */
+export interface AcousticBox extends ModalBox {
+  /** The real parts if the walls differ from their figures: by band and by cause, see `wall-alternatives`. */
+  readonly alternatives: readonly (readonly BoxWalls<number>[])[];
+  /** Of the six walls in every band. */
+  readonly absorption: readonly BoxWalls<number>[];
 }
 
 const pointOf = ({ x, y, z }: Pick<Place, 'x' | 'y' | 'z'>): Vector => [x.value, y.value, z.value];
@@ -41,10 +45,10 @@ const wallOf: Readonly<Record<keyof BoxWalls<unknown>, Face>> = {
 };
 
 /**
- * The booth as a box of air with one admittance and one absorption coefficient per wall: parts of a face count by their
- * area. The walls stand at the mean depth of the linings, so that the box holds as much air as the booth.
+ * The booth as a box of air with one admittance per wall: parts of a face count by their area. The walls stand at the mean
+ * depth of the linings, so that the box holds as much air as the booth.
  */
-export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo): AcousticBox {
+export function modalBoxOf(booth: Booth, people: number, air: Air, memo: Memo): ModalBox {
   const depth = (face: Face) => meanLiningDepth(booth, face);
   const [width, deep, height] = insideSize(booth);
   // Linings that meet in the middle leave no air; the check of the text says so.
@@ -60,18 +64,8 @@ export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo
     return [x!, y!, z!];
   };
   const mouth = mouthPlace(booth);
-  const parts = walls((face) => faceParts(booth, face));
-  const mixed = walls((_, name) =>
-    parts[name].map(({ share, layers }) => ({ share, values: layersAdmittance(layers, air, memo) })),
-  );
-  const others = walls((_, name) =>
-    parts[name].map(({ share, layers }, part) => {
-      const nominal = mixed[name][part]!.values.map(({ re }) => re);
-      return { share, values: wallAlternatives(layers, nominal, air, memo) };
-    }),
-  );
-  const alphas = walls((_, name) =>
-    parts[name].map(({ share, layers }) => ({ share, values: partAbsorption(layers, air, memo) })),
+  const mixed = walls((face) =>
+    faceParts(booth, face).map(({ share, layers }) => ({ share, values: layersAdmittance(layers, air, memo) })),
   );
   return {
     size,
@@ -85,6 +79,25 @@ export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo
         im: mixed[name].reduce((sum, { share, values }) => sum + share * values[band]!.im, 0),
       })),
     ),
+    people: perBand((band) => people * personAt(nominalHz[band] as number)),
+    objects: perBand((band) => objectsAt(booth, people, nominalHz[band] as number)),
+  };
+}
+
+/** The same with what the field and the range need: one absorption coefficient per wall, and how the walls may differ. */
+export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo): AcousticBox {
+  const parts = walls((face) => faceParts(booth, face));
+  const others = walls((_, name) =>
+    parts[name].map(({ share, layers }) => {
+      const nominal = layersAdmittance(layers, air, memo).map(({ re }) => re);
+      return { share, values: wallAlternatives(layers, nominal, air, memo) };
+    }),
+  );
+  const alphas = walls((_, name) =>
+    parts[name].map(({ share, layers }) => ({ share, values: partAbsorption(layers, air, memo) })),
+  );
+  return {
+    ...modalBoxOf(booth, people, air, memo),
     alternatives: Array.from({ length: modalBands }, (_, band) =>
       wallCauses.map((__, cause) =>
         walls((_face, name) => others[name].reduce((sum, { share, values }) => sum + share * values[cause]![band]!, 0)),
@@ -98,8 +111,6 @@ export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo
         ),
       ),
     ),
-    people: perBand((band) => people * personAt(nominalHz[band] as number)),
-    objects: perBand((band) => objectsAt(booth, people, nominalHz[band] as number)),
   };
 }
 

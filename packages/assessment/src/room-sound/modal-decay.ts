@@ -6,7 +6,7 @@ import {
   modesOfBand,
   thirdOctaveBands,
 } from '@boothwright/acoustics';
-import type { AcousticBox } from './acoustic-box.js';
+import type { AcousticBox, ModalBox } from './acoustic-box.js';
 import { dampingByArea, modalSpread } from './modal-spread.js';
 
 /** Modes with less than this share of the energy of the strongest are left out: all of them end about at the end of T30. */
@@ -50,7 +50,7 @@ export function modalDecay(box: AcousticBox, band: number, corners: readonly Ban
 }
 
 /** Modes of a band between two places, damped also by people and things: c A / (8 V) each. */
-export function modesBetween(box: AcousticBox, band: number, air: Air, from: BoxPoint, to: BoxPoint): BandMode[] {
+export function modesBetween(box: ModalBox, band: number, air: Air, from: BoxPoint, to: BoxPoint): BandMode[] {
   const more = dampingByArea(box, box.objects[band]!, air);
   return modesOfBand(box.size, from, to, thirdOctaveBands[band]!, box.admittance[band]!, leastShare, air).map(
     (mode) => ({
@@ -61,12 +61,17 @@ export function modesBetween(box: AcousticBox, band: number, air: Air, from: Box
 }
 
 /** Two opposite corners: no mode has a node there. */
-export function cornerToCorner({ size }: AcousticBox): [BoxPoint, BoxPoint] {
+export function cornerToCorner({ size }: ModalBox): [BoxPoint, BoxPoint] {
   return [[0, 0, 0], size];
 }
 
-function heardFrom(box: AcousticBox): [BoxPoint, BoxPoint] {
+function heardFrom(box: ModalBox): [BoxPoint, BoxPoint] {
   return box.heard === null ? cornerToCorner(box) : [box.heard.mouth, box.heard.microphone];
+}
+
+/** T20 of a band by its modes alone, from mouth to microphone, s; null where nothing decays. */
+export function modalTime(box: ModalBox, band: number, air: Air): number | null {
+  return timesOf(modesBetween(box, band, air, ...heardFrom(box)))?.t20 ?? null;
 }
 
 function timesOf(modes: readonly BandMode[]) {

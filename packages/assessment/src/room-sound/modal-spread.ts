@@ -1,6 +1,6 @@
 import { type Air, type BandMode, listWalls } from '@boothwright/acoustics';
 import { personSpread } from '../booth/absorption-area.js';
-import type { AcousticBox } from './acoustic-box.js';
+import type { AcousticBox, ModalBox } from './acoustic-box.js';
 import { wallCauses } from './wall-alternatives.js';
 
 /**
@@ -47,12 +47,12 @@ export function modalSpread(
 }
 
 /** Damping by an absorption area that is spread through the booth, 1/s: c A / (8 V). */
-export function dampingByArea({ size: [width, depth, height] }: AcousticBox, area: number, air: Air): number {
+export function dampingByArea({ size: [width, depth, height] }: ModalBox, area: number, air: Air): number {
   return (air.soundSpeed * area) / (8 * width * depth * height);
 }
 
 /** In proportion to the damping of a mode by walls of small admittance, see `wallDamping`. */
-function firstOrder({ size }: AcousticBox, order: BandMode['order'], walls: readonly number[]): number {
+function firstOrder({ size }: ModalBox, order: BandMode['order'], walls: readonly number[]): number {
   let sum = 0;
   for (let axis = 0; axis < 3; axis += 1) {
     sum += ((order[axis] === 0 ? 1 : 2) * (walls[2 * axis]! + walls[2 * axis + 1]!)) / size[axis]!;

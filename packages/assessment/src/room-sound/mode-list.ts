@@ -25,23 +25,32 @@ export const gapRatio = 2 ** (1 / 3);
  * Modes of the lined box up to 300 Hz. Each is taken from the band that it rings in: the walls there are those that it
  * meets. `cornersOf` gives the modes of a band from corner to corner.
  */
-export function modeList(cornersOf: (band: number) => readonly BandMode[]): RoomMode[] {
-  const found = new Map<string, { off: number; mode: RoomMode }>();
+export function modeList(
+  cornersOf: (band: number) => readonly BandMode[],
+  spreadOf: (band: number, mode: BandMode) => number,
+): RoomMode[] {
+  const found = new Map<string, { off: number; band: number; mode: BandMode }>();
   for (let band = 0; band < modalBands && thirdOctaveBands[band]!.lower <= listedToHz; band += 1) {
     const { exact } = thirdOctaveBands[band]!;
-    for (const { hz, order, damping } of cornersOf(band)) {
-      const off = Math.abs(Math.log(hz / exact));
-      const key = order.join();
-      if (off >= (found.get(key)?.off ?? Number.POSITIVE_INFINITY)) continue;
-      const decayS = damping > 0 ? (3 * Math.LN10) / damping : null;
-      found.set(key, { off, mode: { hz, order: [...order], decayS, onVoice: voicesAt(hz) } });
+    for (const mode of cornersOf(band)) {
+      const off = Math.abs(Math.log(mode.hz / exact));
+      const key = mode.order.join();
+      if (off < (found.get(key)?.off ?? Number.POSITIVE_INFINITY)) found.set(key, { off, band, mode });
     }
   }
   return [...found.values()]
-    .map(({ mode }) => mode)
-    .filter(({ hz }) => hz >= thirdOctaveBands[0]!.lower && hz <= listedToHz)
-    .sort((a, b) => a.hz - b.hz)
-    .slice(0, mostListed);
+    .filter(({ mode: { hz } }) => hz >= thirdOctaveBands[0]!.lower && hz <= listedToHz)
+    .sort((a, b) => a.mode.hz - b.mode.hz)
+    .slice(0, mostListed)
+    .map(({ band, mode }) => listed(mode, () => Math.exp(spreadOf(band, mode))));
+}
+
+function listed({ hz, order, damping }: BandMode, widerOf: () => number): RoomMode {
+  const base = { hz, order: [...order] as const, onVoice: voicesAt(hz) };
+  if (!(damping > 0)) return { ...base, decayS: null, lowS: null, highS: null };
+  const decayS = (3 * Math.LN10) / damping;
+  const wider = widerOf();
+  return { ...base, decayS, lowS: decayS / wider, highS: decayS * wider };
 }
 
 function voicesAt(hz: number): RoomMode['onVoice'] {

@@ -12,6 +12,7 @@ import { type AcousticBox, acousticBoxOf } from './acoustic-box.js';
 import { fieldDecay } from './field-decay.js';
 import { modalBands } from './layers-admittance.js';
 import { cornerToCorner, type Decay, modalDecay, modesBetween } from './modal-decay.js';
+import { modalSpread } from './modal-spread.js';
 import { clustersOf, gapsOf, modeList } from './mode-list.js';
 
 /** Half an octave to both sides of the Schroeder frequency modes and field are both asked: it is a gradual limit. */
@@ -46,7 +47,9 @@ function figuresOf(box: AcousticBox, schroederHz: number, air: Air): Figures {
     return modes;
   };
   const decay = perBand((band) => bandDecay(box, band, schroederHz, cornersOf, air));
-  const modes = modeList(cornersOf);
+  const modes = modeList(cornersOf, (band, mode) =>
+    modalSpread(box, band, [mode], (3 * Math.LN10) / mode.damping, air),
+  );
   const mid = midOf(decay);
   const ratio = (hz: number) => {
     const seconds = decay[bandIndexOf(hz)]?.seconds ?? null;

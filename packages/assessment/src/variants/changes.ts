@@ -108,6 +108,8 @@ function figuresOf({ assemblies, booths }: Pick<Results, 'assemblies' | 'booths'
       put(`${name}: hours of the day that meet ${text.replace(/^require /, '')}`, hoursMet, 'h');
     }
     put(`${name}: swings on its mounts at`, noise.mounts?.naturalHz ?? null, 'Hz');
+    put(`${name}: decay at 125 Hz`, decayAt(booth, 125), 's');
+    put(`${name}: decay at 125 Hz over the middle bands`, booth.roomSound?.ratio125 ?? null, '');
     put(`${name}: CO2 at the end of the session`, (air?.fanOn ?? air?.fanOff)?.endPpm ?? null, 'ppm');
     put(`${name}: mass`, build.massKg, 'kg');
     put(`${name}: floor load`, build.floorLoadPa / 1000, 'kPa');
@@ -122,6 +124,11 @@ function figuresOf({ assemblies, booths }: Pick<Results, 'assemblies' | 'booths'
 function costToBuild(cost: BoothResult['build']['cost']): number | null {
   if (cost === null) return null;
   return cost.amount > 0 ? (cost.withReserve * (cost.amount + cost.missing)) / cost.amount : cost.withReserve;
+}
+
+/** s; null where nothing rings there. */
+function decayAt({ roomSound }: BoothResult, hz: number): number | null {
+  return roomSound?.decay.find((band) => band.hz === hz)?.seconds ?? null;
 }
 
 function loudestBand(levels: readonly (number | null)[]): { level: number; hz: number } | null {

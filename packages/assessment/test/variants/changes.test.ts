@@ -8,7 +8,9 @@ import {
   booth,
   byMass,
   given,
+  lining,
   noise,
+  sheet,
   shell,
   site,
   spec,
@@ -16,6 +18,7 @@ import {
   unknownFan,
   vent,
   vinyl,
+  wool,
 } from '../fixtures/spec-builder.js';
 
 function variant(name: string, changed: ReturnType<typeof spec>) {
@@ -42,6 +45,19 @@ describe('changes of a variant', () => {
   it('are empty for a variant that changes nothing', () => {
     const same = spec({ walls: [wall(0.006)], booths: [] });
     expect(assess({ ...same, variants: [variant('same', same)] }).variants.same?.changes).toEqual([]);
+  });
+
+  it('hold what another lining does to the decay at 125 Hz', () => {
+    const lined = (depth: number) =>
+      spec({ booths: [booth(shell, { linings: [lining(['left', 'right', 'back', 'roof'], 1, sheet(wool, depth))] })] });
+    const document = assess({ ...lined(0.05), variants: [variant('deep', lined(0.1))] });
+    const row = document.variants.deep?.changes.find(({ what }) => what === 'alcove: decay at 125 Hz');
+    const seconds = (result: typeof document) =>
+      result.booths.alcove!.roomSound!.decay.find(({ hz }) => hz === 125)!.seconds as number;
+    expect(row?.unit).toBe('s');
+    expect(row?.base).toBeCloseTo(seconds(document), 12);
+    expect(row?.variant).toBeCloseTo(seconds(assess(lined(0.1))), 12);
+    expect(row?.variant).toBeLessThan(row?.base as number);
   });
 
   it('hold the noise inside when the site changes', () => {
