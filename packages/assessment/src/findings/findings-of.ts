@@ -3,6 +3,7 @@ import type { Finding } from '../result/result-document.js';
 import { boothUnread } from '../unread/booth-unread.js';
 import { boxyDecay } from './boxy-decay.js';
 import { cavityResonanceInBand } from './cavity-resonance-in-band.js';
+import { costOverBudget } from './cost-over-budget.js';
 import { dbaPassesDbfsFails } from './dba-passes-dbfs-fails.js';
 import { fanSetsTheNoise } from './fan-sets-the-noise.js';
 import { fanTooWeak } from './fan-too-weak.js';
@@ -18,6 +19,7 @@ import { moreAirNeeded } from './more-air-needed.js';
 import { movingFindings } from './moving-problems.js';
 import { noFreshAir } from './no-fresh-air.js';
 import { panelTooHeavy } from './panel-too-heavy.js';
+import { panelWidthWastesSheet } from './panel-width-wastes-sheet.js';
 import { quieterHoursPass } from './quieter-hours-pass.js';
 import { ranked } from './ranked.js';
 import { ratingHidesLowFrequency } from './rating-hides-low-frequency.js';
@@ -37,6 +39,7 @@ export function findingsOf(context: JudgedContext): Finding[] {
   const findings: Found[] = [
     ...boxyDecay(readable),
     ...cavityResonanceInBand(context),
+    ...costOverBudget(readable),
     ...dbaPassesDbfsFails(context),
     ...fanSetsTheNoise(context),
     ...fanTooWeak(readable),
@@ -44,6 +47,7 @@ export function findingsOf(context: JudgedContext): Finding[] {
     ...listBuysTooFew(readable),
     ...movingFindings(readable),
     ...panelTooHeavy(readable),
+    ...panelWidthWastesSheet(readable),
     ...quieterHoursPass(context),
     ...takeTooLong(readable),
     ...fastAirInDuct(context),
