@@ -51,7 +51,10 @@ it('panels and ways say what goes', () => {
 });
 
 it('money is summed, and an item that buys too little says what is needed', () => {
-  expect(hintOn('money', 'budget')).toBe('450 EUR, 495 EUR with reserve');
+  const short = study!.build.shopping.checks.filter(({ verdict }) => verdict === 'too-few').length;
+  expect(hintOn('money', 'budget')).toBe(
+    `450 EUR, 495 EUR with reserve · too few of ${short} item${short === 1 ? '' : 's'}`,
+  );
   const { needed, atLeast } = study!.build.shopping.checks.find(({ items }) => items.includes('plywood'))!;
   expect(hintOn('money', 'item plywood')).toBe(`${atLeast ? 'at least ' : ''}${needed} needed`);
   expect(hintOn('money', 'item screws')).toBeUndefined();
