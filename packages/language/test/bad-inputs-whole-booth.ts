@@ -45,6 +45,15 @@ export const wholeBoothInputs: readonly BadInput[] = [
   { what: 'joists along a wall', files: room('joists along left') },
   { what: 'an alarm without a weighting', files: room('alarm 85 dB') },
   { what: 'fresh air in people', files: room('fresh-air 2') },
+  { what: 'occupants without fresh air', files: room('occupants 2') },
+  {
+    what: 'occupants beside the air that is stated',
+    files: `${room('fresh-air 6 L/s; occupants 2')}${session('supply-air 700 ppm')}`,
+  },
+  {
+    what: 'occupants of a room of no size',
+    files: site('fresh-air 6 L/s; occupants 2'),
+  },
   { what: 'half an occupant', files: room('occupants 0.5') },
   { what: 'a negative occupant', files: room('occupants -1') },
   { what: 'an appliance that burns nothing known', files: room('appliance boiler gas') },
@@ -199,7 +208,7 @@ export const wholeBoothInputs: readonly BadInput[] = [
   { what: 'a variant of a block that the base lacks', files: booth('', 'variant v { session.people = 2 }\n') },
   { what: 'a variant of a part too deep', files: booth('contents 3 kg', 'variant v { box.contents.mass = 4 kg }\n') },
   // units in words
-  { what: 'metres in full', files: room('occupants 1; reverberation 0.5 seconds') },
+  { what: 'metres in full', files: room('reverberation 0.5 seconds') },
   { what: 'degrees without their scale', files: room('temperature 20 C') },
   { what: 'a flow in letters', files: room('fresh-air 6 lps') },
   { what: 'a note behind a dash', files: session('people 1 – me') },

@@ -1,6 +1,7 @@
 import type { Assembly, Booth, BoothSpec, Material, Requirement, Site } from '../model/booth-spec.js';
 import type { Statement } from '../syntax/tree.js';
 import { declaredAssembly } from './assembly-names.js';
+import { checkRoomAir } from './check-room-air.js';
 import type { CheckContext } from './context.js';
 import { checkStanding } from './geometry/check-standing.js';
 import { declaredMaterial } from './names.js';
@@ -30,13 +31,15 @@ export function readSpec(ctx: CheckContext, file: string): Omit<BoothSpec, 'vari
     return statement && read(ctx, statement);
   };
   const site = first('site', readSite);
+  const session = first('session', readSession);
+  checkRoomAir(ctx, site, session);
   return {
     file,
     materials,
     assemblies,
     site,
     booths: readBooths(ctx, site),
-    session: first('session', readSession),
+    session,
     budget: first('budget', readBudget),
     requirements: readRequirements(ctx, site),
   };

@@ -188,3 +188,15 @@ describe('requirements on warmth and decay', () => {
     ).toEqual([]);
   });
 });
+
+it.each([
+  ['0:00', 0],
+  ['24:00', 0],
+  ['6:05', 6 * 3600 + 300],
+  ['06:05', 6 * 3600 + 300],
+  ['23:59', 86_340],
+])('a session that starts %s starts %d s after midnight', (time, seconds) => {
+  const { spec, problems } = checkText(`session { starts ${time} }`);
+  expect(problems).toEqual([]);
+  expect(spec.session!.starts!.value).toBe(seconds);
+});

@@ -75,6 +75,11 @@ describe('the hours of a noise', () => {
     const result = checkText(site('noise n 50 dBA like pink { hours 6:00 to 06:00 }'));
     expect(result.problems.map(({ id }) => id)).toEqual(['hours-empty']);
     expect(result.spec.site!.sources[0]!.hours).toBeUndefined();
+    // Midnight has two names, and a day from one to the other is the whole of it in one order only.
+    for (const never of ['24:00 to 0:00', '24:00 to 24:00', '0:00 to 0:00'])
+      expect(checkText(site(`noise n 50 dBA like pink { hours ${never} }`)).problems.map(({ id }) => id)).toEqual([
+        'hours-empty',
+      ]);
   });
 
   it.each([
