@@ -1,3 +1,4 @@
+import { checkSpec } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/index.js';
 import { cautionsById, findingsById, onlyBooth } from '../fixtures/assessed.js';
@@ -105,5 +106,52 @@ describe('numbers that are odd and legal', () => {
     expect(heard('take 20 min rest 5 min').fan).not.toBeNull();
     expect(heard('take 20 min rest 5 min fan off').fan).toBeNull();
     expect(heard('take 20 min rest 5 min fan off').bySetting.find(({ session }) => session)?.setting).toBe('off');
+  });
+});
+
+describe('what the text of the air gets wrong', () => {
+  const text = (people: string, vents: string) => `use catalog
+assembly shell { softwood-plywood 12 mm; frame 45 mm x 70 mm every 600 mm; gypsum-board 12.5 mm }
+site "room" { noise street 55 dBA like road-traffic; room 4 m x 3.6 m x 2.5 m }
+booth small {
+  inside 1.2 m x 1.4 m x 2.0 m; walls shell; roof shell; floor shell
+  ${vents}
+}
+session { people ${people}; length 60 min }
+require co2 <= 1000 ppm
+require height <= 2.5 m
+`;
+  const two = 'vent in on left { duct 125 mm; run 1 m; fan supply 10 L/s }; vent out on right { duct 125 mm; run 1 m }';
+  const checked = (wrong: string) => {
+    const { spec, problems } = checkSpec('test.booth', { read: () => ({ kind: 'text', text: wrong }) });
+    const errors = problems.filter(({ severity }) => severity === 'error');
+    return { errors, at: errors.map(({ range }) => wrong.slice(range.from, range.to)), result: assess(spec) };
+  };
+
+  it.each([
+    ['nobody inside', text('0', two), 'at least 1', '0'],
+    [
+      'a vent without a path',
+      text('1', two.replace('duct 125 mm; run 1 m; fan', 'fan')),
+      'vent in has no `duct` and `run`',
+      'vent in on left',
+    ],
+    ['a fan that moves nothing', text('1', two.replace('10 L/s', '0 L/s')), 'more than zero', '0 L/s'],
+    [
+      'a fan curve that runs backwards',
+      text('1', two.replace('10 L/s', '10 L/s { curve 20 L/s 80 Pa, 10 L/s 120 Pa }')),
+      'the flows of a fan curve rise',
+      '10 L/s',
+    ],
+  ])('%s is told at its place, and the rest is assessed', (_, wrong, message, place) => {
+    const { errors, at, result } = checked(wrong);
+    expect(errors.map((error) => error.message).join()).toContain(message);
+    expect(at).toEqual([place]);
+    const { noise, voiceAt, geometry } = result.booths.small!;
+    expect(noise.total.dBA?.value).toBeGreaterThan(10);
+    expect(voiceAt.length).toBeGreaterThan(0);
+    expect(geometry.insideM).toEqual([1.2, 1.4, 2]);
+    // Nothing of the air is passed off as judged.
+    expect(result.requirements.find(({ kind }) => kind === 'co2')?.verdict).toBe('not-assessed');
   });
 });

@@ -22,6 +22,18 @@ describe(id, () => {
     expect(findingsById(smallBooth(), id)).toEqual([]);
   });
 
+  it('tells the air from the fan: a quiet fan that blows hard through a small grille wants an opening, not a lining', () => {
+    const hissing = smallBooth({
+      vents: `vent in on left { duct 80 mm; run 1 m; fan supply 30 L/s ${power(20)}; grille 100 mm x 100 mm free 30 % }; vent out on right { duct 125 mm; run 1 m }`,
+    });
+    const [finding] = findingsById(hissing, id);
+    expect(finding?.message).toContain('by the air that it moves');
+    expect(finding?.fix).toContain('Open what the air passes at the grille of in');
+    const humming = findingsById(smallBooth({ vents: vents(60) }), id)[0];
+    expect(humming?.message).not.toContain('air that it moves');
+    expect(humming?.fix).toContain('lined');
+  });
+
   it('fires in an unrelated box', () => {
     const text = bigBox({
       vents: `vent blow on left { duct 160 mm; run 1 m; fan exhaust 30 L/s ${power(85)} }; vent draw on right { duct 160 mm; run 1 m }`,

@@ -2,16 +2,17 @@ import type { BoothResult, VentAirResult } from '@boothwright/assessment';
 import { chartLevels } from '../charts/chart-levels.js';
 import { hoverSize } from '../charts/frame.js';
 import { svgToMarkdownImage } from '../charts/svg-to-markdown-image.js';
-import { pressureSentence } from '../numbers/air-words.js';
+import { airHeardText } from '../numbers/air-heard.js';
+import { flowText, pressureSentence, pressureText } from '../numbers/air-words.js';
 import { bandName } from '../numbers/format-frequency.js';
-import { formatFigures, formatNumber } from '../numbers/format-number.js';
+import { formatFigures } from '../numbers/format-number.js';
 import { bandLevel, rangedText } from '../numbers/level-words.js';
 import { octaveCentres, octaveLoss } from '../numbers/octaves.js';
 import { escapeMarkdown, paragraphs, table } from './markdown.js';
 
-const litres = (flow: number | null) => (flow === null ? '–' : `${formatNumber(flow * 1000, 1)} L/s`);
+const litres = (flow: number | null) => (flow === null ? '–' : flowText(flow));
 const speed = (metres: number | null) => (metres === null ? '–' : `${formatFigures(metres, 2)} m/s`);
-const pascals = (pa: number | null) => (pa === null ? '–' : `${formatFigures(pa, 2)} Pa`);
+const pascals = (pa: number | null) => (pa === null ? '–' : pressureText(pa));
 
 /** The air in one vent: how much, how fast, what it takes, and what each part keeps off the sound on its way in. */
 export function ventAirHover(name: string, booth: BoothResult): string | undefined {
@@ -19,6 +20,7 @@ export function ventAirHover(name: string, booth: BoothResult): string | undefin
   if (vent === undefined) return undefined;
   const fastest = vent.sections.toSorted((a, b) => (b.highMPerS ?? 0) - (a.highMPerS ?? 0))[0];
   const pressure = vent.pressure.reduce((sum, { pa }) => sum + pa, 0);
+  const heard = airHeardText(name, booth);
   const words = [
     vent.direction === null
       ? 'no air is moved'
@@ -26,6 +28,7 @@ export function ventAirHover(name: string, booth: BoothResult): string | undefin
     ...(vent.flowHighM3PerS === null ? [] : [litres(vent.flowHighM3PerS)]),
     ...(fastest?.highMPerS ? [`fastest in the ${fastest.part}, ${speed(fastest.highMPerS)}`] : []),
     ...(vent.pressure.length > 0 ? [`takes ${pascals(pressure)}`] : []),
+    ...(heard === undefined ? [] : [heard]),
   ];
   return paragraphs(
     `**Air**: ${words.join(' · ')}`,
@@ -52,10 +55,12 @@ export function ventPartHover(part: string, ventName: string, booth: BoothResult
   const pressure = vent.pressure.find((each) => each.part === part || each.part === `${part}s`)?.pa ?? null;
   const sound = vent.sound.find((each) => each.part === part || each.part === `${part}s`);
   if (section === undefined && pressure === null && sound === undefined) return undefined;
+  const heard = airHeardText(ventName, booth);
   const words = [
     ...(section?.highMPerS ? [`${speed(section.highMPerS)} at full speed`] : []),
     ...(section === undefined ? [] : [`clear ${formatFigures(section.areaM2 * 1e4)} cm²`]),
     ...(pressure === null ? [] : [`takes ${pascals(pressure)}`]),
+    ...(part === 'grille' && heard !== undefined ? [heard] : []),
   ];
   return paragraphs(
     `**${partName(part)} of ${escapeMarkdown(ventName)}**${words.length > 0 ? `: ${words.join(' · ')}` : ''}`,
