@@ -40,7 +40,15 @@ export function shoppingOf(booth: Booth, rows: readonly StockRow[], budget: Budg
       })
       .sort((a, b) => b.share - a.share || b.amount - a.amount),
     withoutPrice: stock.filter(({ cost, items: own }) => cost === null && own.length === 0).map(({ name }) => name),
-    leavesOut: leavesOut(booth, items),
+    leavesOut: [
+      ...rows
+        .filter((row) => fitsNone(row) > 0)
+        .map(
+          (row) =>
+            `${row.name} is in no sum: pieces of it (${fitsNone(row)}) are bigger than the size that it is sold in.`,
+        ),
+      ...leavesOut(booth, items),
+    ],
   };
 }
 
@@ -67,7 +75,8 @@ function stockResult(row: StockRow, items: readonly BudgetItem[]): StockResult {
   const price = own[0]?.price.value ?? row.material.price?.value;
   const from = own[0] === undefined ? ('material' as const) : ('item' as const);
   const per = price === undefined ? undefined : (price.per ?? naturalUnit(row));
-  const cost = price === undefined || per === undefined ? null : priced(price, per, row, amount);
+  // What fits on no sheet or length is bought in another size, whose price nobody knows.
+  const cost = price === undefined || per === undefined || fitsNone(row) > 0 ? null : priced(price, per, row, amount);
   // An item without a thickness may be for several rows: it is held against all of them in `checks` and not here.
   const alone = own.filter((item) => item.covers?.thickness !== undefined || row.form === 'stick');
   const bought = alone.length === 0 ? null : sumIn(alone, row, amount);
@@ -126,6 +135,11 @@ export function amountOf({ form, net, parts, uses, sheets, lengths, material }: 
     atLeast: parts.length > 0 || uses.length > 0,
     wasteShare: null,
   };
+}
+
+/** Pieces that no sheet or length of their size yields. */
+function fitsNone({ sheets, lengths }: StockRow): number {
+  return (sheets?.tooBig.length ?? 0) + (lengths?.tooLong.length ?? 0);
 }
 
 /** In what a number without a unit counts: boards, lengths, square metres of soft goods. */
@@ -223,6 +237,7 @@ function itemChecks(
       return [{ ...base, unit, needed: 0, atLeast: false, verdict: 'unused' }];
     }
     const unit = first.price.value.per ?? naturalUnit((own[0] as { row: StockRow }).row);
+    if (own.some(({ row }) => fitsNone(row) > 0)) return [];
     const needs = own.map(({ row, amount }) => quantityIn(unit, row, amount));
     if (needs.includes(null)) return [];
     const needed = needs.reduce((sum: number, need) => sum + (need as number), 0);

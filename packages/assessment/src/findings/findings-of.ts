@@ -20,6 +20,7 @@ import { movingFindings } from './moving-problems.js';
 import { noFreshAir } from './no-fresh-air.js';
 import { panelTooHeavy } from './panel-too-heavy.js';
 import { panelWidthWastesSheet } from './panel-width-wastes-sheet.js';
+import { pieceBiggerThanStock } from './piece-bigger-than-stock.js';
 import { quieterHoursPass } from './quieter-hours-pass.js';
 import { ranked } from './ranked.js';
 import { ratingHidesLowFrequency } from './rating-hides-low-frequency.js';
@@ -48,6 +49,7 @@ export function findingsOf(context: JudgedContext): Finding[] {
     ...movingFindings(readable),
     ...panelTooHeavy(readable),
     ...panelWidthWastesSheet(readable),
+    ...pieceBiggerThanStock(readable),
     ...quieterHoursPass(context),
     ...takeTooLong(readable),
     ...fastAirInDuct(context),

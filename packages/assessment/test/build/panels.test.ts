@@ -137,3 +137,29 @@ function overlap(a: Box, b: Box): number {
     along(a.zM, a.heightM, b.zM, b.heightM)
   );
 }
+
+describe('a window in a panel', () => {
+  const view = (sill?: number) => ({
+    ...{ name: 'view', nameRange: place(), range: place(), face: 'back' as const, faceRange: place() },
+    size: { width: given(0.4), height: given(0.5) },
+    offset: given(0.47),
+    ...(sill === undefined ? {} : { sill: given(sill) }),
+    pane: assembly('pane', sheet(plywood, 0.012)),
+  });
+  const opening = (sill?: number) => {
+    const { built, notes } = panelsOf(booth(undefined, { panels: cut(0.6), windows: [view(sill)] }));
+    return { found: built.flatMap(({ result }) => result.openings).find(({ name }) => name === 'view'), notes };
+  };
+
+  it('sits at its sill above the deck, which is 42 mm thick, and nothing is assumed', () => {
+    const { found, notes } = opening(1.2);
+    expect(found?.baseM).toBeCloseTo(1.242, 9);
+    expect(notes.join(' ')).not.toContain('half height');
+  });
+
+  it('sits at half the height of its panel without one, and that is said', () => {
+    const { found, notes } = opening();
+    expect(found?.baseM).toBeCloseTo((2.042 - 0.5) / 2, 9);
+    expect(notes.join(' ')).toContain('does not say how high view sits');
+  });
+});
