@@ -21,6 +21,19 @@ describe('completion', () => {
     expect(labels.indexOf('batt')).toBeLessThan(labels.indexOf('gypsum-board'));
   });
 
+  it('offers what holds boards, and studs behind `of`', () => {
+    expectCompletion('use catalog\nassembly a {\n  osb 9 mm\n  c<|>\n}\n', { has: ['channels', 'clips'] });
+    expectCompletion('use catalog\nassembly a {\n  frame 35 mm x 75 mm every 600 mm of <|>\n}\n', {
+      has: ['steel-stud', 'softwood'],
+    });
+    expectCompletion('assembly a {\n  frame 2x4 every 600 mm { <|> }\n}\n', { has: ['fill', 'screws'] });
+    expectCompletion('assembly a {\n  clips 40 mm every 600 mm stiffness 80 <|>\n}\n', {
+      has: ['N/mm'],
+      lacks: ['kg'],
+    });
+    expectCompletion('material a {\n  <|>\n}\n', { has: ['modulus-across', 'shear-modulus', 'gauge'] });
+  });
+
   it('offers no material of the catalogue without the catalogue', () => {
     expectCompletion('assembly a {\n  g<|>\n}\n', { lacks: ['gypsum-board'] });
   });
