@@ -50,12 +50,9 @@ export function heatResult(
     session.heat.value + booth.equipment.reduce((sum, { heat }) => sum + Math.max(0, heat?.value ?? 0), 0);
   const gains = people + equipment;
   // What a rise may be: air at the skin's temperature, or what the equipment alone would do.
-  let isHeld = false;
   const held = (rise: number): number => {
     const most = Math.max(skinTemperature - air.temperature, gains > 0 ? (rise * equipment) / gains : 0);
-    if (rise <= most || people <= 0) return rise;
-    isHeld = true;
-    return Math.max(0, most);
+    return rise <= most || people <= 0 ? rise : Math.max(0, most);
   };
   const heldOrNone = (rise: number | undefined) => (rise === undefined ? null : held(rise));
   const airCapacity = airHeatCapacity(air) * volume;
@@ -113,7 +110,7 @@ export function heatResult(
     airCapacityJPerK: airCapacity,
     boardCapacityJPerK: shell.boardCapacity,
     bySetting,
-    note: `Dry heat only, ${decimals(people, 0)} W of people and ${decimals(equipment, 0)} W of lamps and equipment: what leaves as moisture warms nothing and is not in it. Of the walls the innermost boards store heat, linings and furniture none; the room keeps its temperature; the air supplied is as warm as the room, also from outdoors.${isHeld ? ` Held at ${skinTemperature} °C, the temperature of skin, where people warm the air no further.` : ''}`,
+    note: `Dry heat only, ${decimals(people, 0)} W of people and ${decimals(equipment, 0)} W of lamps and equipment: what leaves as moisture warms nothing and is not in it. Of the walls the innermost boards store heat, linings and furniture none; the room keeps its temperature; the air supplied is as warm as the room, also from outdoors.${bySetting.some(({ endRiseK }) => people > 0 && endRiseK >= skinTemperature - air.temperature) ? ` Held at ${skinTemperature} °C, the temperature of skin, where people warm the air no further.` : ''}`,
   };
 }
 
