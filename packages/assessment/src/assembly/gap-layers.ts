@@ -33,7 +33,7 @@ export function withoutGap(assembly: readonly AssemblyLayer[], gap: readonly num
 
 /**
  * The assembly with `extra` metres more in one gap: its air layer, else its frame, else its fill takes them up.
- * A frame keeps its fill, and the added depth is air.
+ * A frame keeps its fill, and the added depth is air. Channels and clips keep theirs: they come in one depth.
  */
 export function withDeeperGap(
   assembly: readonly AssemblyLayer[],
@@ -41,8 +41,9 @@ export function withDeeperGap(
   extra: number,
 ): AssemblyLayer[] {
   const kinds = ['air', 'frame', 'material'] as const;
-  const kind = kinds.find((candidate) => gap.some((index) => assembly[index]?.kind === candidate));
-  const target = gap.find((index) => assembly[index]?.kind === kind);
+  const free = gap.filter((index) => !holdsBoard(assembly[index]));
+  const kind = kinds.find((candidate) => free.some((index) => assembly[index]?.kind === candidate));
+  const target = free.find((index) => assembly[index]?.kind === kind);
   return assembly.map((layer, index) => {
     if (index !== target) return layer;
     if (layer.kind === 'frame') return { ...layer, depth: { ...layer.depth, value: layer.depth.value + extra } };
@@ -53,13 +54,17 @@ export function withDeeperGap(
   });
 }
 
+function holdsBoard(layer: AssemblyLayer | undefined): boolean {
+  return layer?.kind === 'air' && layer.fixings !== undefined;
+}
+
 /** Fibre that stands for any ordinary mineral wool where a fix proposes one. Evidence: common practice. */
 export const genericFibre = { resistivity: 12_000, density: 40 } as const;
 
 /** The assembly with the air layers of one gap filled with generic fibre. */
 export function withFibre(assembly: readonly AssemblyLayer[], gap: readonly number[]): AssemblyLayer[] {
   return assembly.map((layer, index) => {
-    if (layer.kind !== 'air' || !gap.includes(index)) return layer;
+    if (layer.kind !== 'air' || holdsBoard(layer) || !gap.includes(index)) return layer;
     const { range } = layer;
     const practice = (value: number): Sourced<number> => ({
       value,

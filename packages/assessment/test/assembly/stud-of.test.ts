@@ -2,6 +2,7 @@ import { airProperties } from '@boothwright/acoustics';
 import type { AssemblyLayer, FrameLayer, Material } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { constructionOf } from '../../src/assembly/construction.js';
+import { withDeeperGap } from '../../src/assembly/gap-layers.js';
 import { layerText } from '../../src/assembly/layer-text.js';
 import { studOf } from '../../src/assembly/stud-of.js';
 import { transmissionLossOf } from '../../src/assembly/transmission-loss.js';
@@ -77,6 +78,12 @@ describe('constructionOf(layers) with channels', () => {
       'frame 35 mm x 75 mm every 600 mm of steel-stud, filled with wool 75 mm',
     ]);
   });
+});
+
+it('withDeeperGap(layers, gap, extra) deepens the frame and not the channels on it', () => {
+  const deeper = withDeeperGap([sheet(plywood, 0.012), timber, channels, sheet(gypsum, 0.0125)], [1, 2], 0.05);
+  expect(deeper[1]).toMatchObject({ depth: { value: expect.closeTo(0.125, 9) } });
+  expect(deeper[2]).toEqual(channels);
 });
 
 describe('transmissionLossOf(layers, size)', () => {
