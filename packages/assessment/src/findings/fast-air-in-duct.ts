@@ -1,11 +1,13 @@
 import { weightedTotal } from '@boothwright/acoustics';
+import type { Booth, Vent } from '@boothwright/language';
+import type { SectionPart } from '../air/vent-sections.js';
 import type { JudgedContext } from '../assessment-context.js';
 import { summedSpectra } from '../noise/summed-spectra.js';
 import type { AirPart } from '../result/noise-result.js';
-import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { textRange } from '../text/text-range.js';
 import { openingNoiseHalfWidth } from '../uncertainty/model-uncertainty.js';
+import type { Found } from './found.js';
 
 /**
  * Highest air speed at a free opening that supplies a room of NC 15 to 20, m/s: 300 ft/min. Openings for return air may
@@ -29,7 +31,7 @@ const partWords = {
 const addsNothing = 10;
 
 /** Air in a vent is faster than tables of quiet rooms have it, and what the prediction makes of it. */
-export function fastAirInDuct({ booths }: JudgedContext): Finding[] {
+export function fastAirInDuct({ booths }: JudgedContext): Found[] {
   return booths.flatMap(({ booth, result }) => {
     // The setting at which the session records.
     const setting = result.noise.bySetting.find(({ session }) => session)?.setting ?? 'off';
@@ -72,6 +74,7 @@ export function fastAirInDuct({ booths }: JudgedContext): Finding[] {
               ...(hiss === null ? {} : { hissDbA: hiss }),
             },
             related: [],
+            ...(lost ? {} : { fixed: (other: Booth) => widened(other, opening, fastest.part, fastest.speed) }),
           },
         ];
       },
@@ -88,4 +91,23 @@ function hissOf(name: string, parts: readonly AirPart[]): number | null {
 /** No ear and no microphone tells levels below zero apart. */
 function levelWords(level: number): string {
   return level < 0 ? 'less than 0 dBA' : `${decimals(level, 0)} dBA`;
+}
+
+/** The booth with the fast section of a vent so wide that its air has the aimed speed; a lined box stays as it is. */
+function widened(booth: Booth, vent: Vent, part: SectionPart, speed: number): Booth {
+  if (!booth.vents.includes(vent)) return booth;
+  const factor = Math.sqrt(speed / aimedSpeed);
+  return { ...booth, vents: booth.vents.map((each) => (each === vent ? widerVent(vent, part, factor) : each)) };
+}
+
+function widerVent(vent: Vent, part: SectionPart, factor: number): Vent {
+  const { duct, maze, grille } = vent;
+  const longer = <T extends { readonly value: number }>(side: T): T => ({ ...side, value: side.value * factor });
+  const both = <T extends { readonly width: { readonly value: number }; readonly height: { readonly value: number } }>(
+    size: T,
+  ): T => ({ ...size, width: longer(size.width), height: longer(size.height) });
+  if (part === 'grille' && grille !== undefined) return { ...vent, grille: { ...grille, size: both(grille.size) } };
+  if (part === 'maze' && maze !== undefined) return { ...vent, maze: { ...maze, channel: both(maze.channel) } };
+  if (part !== 'duct') return vent;
+  return { ...vent, duct: duct.kind === 'round' ? { ...duct, diameter: longer(duct.diameter) } : both(duct) };
 }

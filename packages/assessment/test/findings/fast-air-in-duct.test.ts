@@ -1,6 +1,19 @@
 import { describe, expect, it } from 'vitest';
+import { assess } from '../../src/index.js';
 import { findingsById } from '../fixtures/assessed.js';
-import { booth, given, quietFan, session, shell, slab, spec, vent } from '../fixtures/spec-builder.js';
+import {
+  booth,
+  given,
+  place,
+  quietFan,
+  roomTone,
+  session,
+  shell,
+  site,
+  slab,
+  spec,
+  vent,
+} from '../fixtures/spec-builder.js';
 
 const id = 'fast-air-in-duct';
 const round = (diameter: number) => ({ kind: 'round' as const, diameter: given(diameter) });
@@ -35,6 +48,18 @@ describe(id, () => {
     // 10 + 10 lg 0.00152 + 30 lg(0.6 x 19.7^2 x 0.5) = 44 dB where it peaks, and a bare box of less than 1 m2 lifts it.
     expect(heard?.figures.hissDbA).toBeGreaterThan(35);
     expect(heard?.figures.hissDbA).toBeLessThan(65);
+  });
+
+  it('comes first where it misses the room tone, with what the wider opening brings', () => {
+    const grille = { range: place(), size: { width: given(0.1), height: given(0.1) }, free: given(0.3) };
+    const vents = [vent('in', { fan: { ...quietFan, flow: given(0.03) }, grille }), vent('out')];
+    const found = assess(
+      spec({ site: site(), booths: [booth(shell, { vents })], requirements: [roomTone(35, 'A')] }),
+    ).findings;
+    expect(found[0]?.id).toBe(id);
+    expect(found[0]?.message).toContain('at the grille');
+    const { requirementBefore, requirementAfter } = found[0]!.figures;
+    expect(requirementAfter).toBeLessThan((requirementBefore as number) - 5);
   });
 
   it('is silent while the session keeps the fan off, in all or in its takes', () => {

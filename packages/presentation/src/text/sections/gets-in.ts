@@ -127,12 +127,28 @@ function strongestAt(booth: BoothResult, octave: number, nominalHz: readonly num
     .filter(({ inTotal }) => inTotal)
     .map((source) => ({ source, level: octaveLevels(source.inside.byBand)[octave] ?? Number.NEGATIVE_INFINITY }))
     .sort((a, b) => b.level - a.level)[0];
+  const own = loudestOwn(booth.noise, octave);
+  if (own !== undefined && !(own.level <= (loudest?.level ?? Number.NEGATIVE_INFINITY))) return `; mostly ${own.name}`;
   if (loudest === undefined || !Number.isFinite(loudest.level)) return '';
   const [first] = pathShares(booth, loudest.source, nominalHz)
     .map((share) => ({ share, here: share.byOctave[octave] ?? 0 }))
     .sort((a, b) => b.here - a.here);
   if (first === undefined) return `; mostly ${loudest.source.name}`;
   return `; mostly ${loudest.source.name}, ${shareText(first.here)} of it through the ${pathWords(first.share)}`;
+}
+
+/** The loudest sound of the booth itself in an octave. */
+function loudestOwn({ fan, airInDucts, airAtOpenings, equipment }: Noise, octave: number) {
+  const named = [
+    ...(fan ? [{ name: 'the fan', levels: fan }] : []),
+    ...(airInDucts ? [{ name: 'the air in the ducts', levels: airInDucts }] : []),
+    ...(airAtOpenings ? [{ name: 'the air at its openings', levels: airAtOpenings }] : []),
+    ...equipment.map(({ name, atMicrophone }) => ({ name: `${name}, inside`, levels: atMicrophone })),
+  ];
+  return named
+    .map(({ name, levels }) => ({ name, level: octaveLevels(levels.byBand)[octave] ?? Number.NEGATIVE_INFINITY }))
+    .filter(({ level }) => Number.isFinite(level))
+    .sort((a, b) => b.level - a.level)[0];
 }
 
 /** `Fan off 26 dBA NC 21, low 26 dBA NC 21, high 27 dBA NC 22.` */
