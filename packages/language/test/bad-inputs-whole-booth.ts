@@ -212,4 +212,40 @@ export const wholeBoothInputs: readonly BadInput[] = [
   { what: 'degrees without their scale', files: room('temperature 20 C') },
   { what: 'a flow in letters', files: room('fresh-air 6 lps') },
   { what: 'a note behind a dash', files: session('people 1 – me') },
+  // the rest of what the checker can say
+  {
+    what: 'a leaf of an assembly with a thickness',
+    files: booth('door entry on front { size 700 mm x 1900 mm; leaf shell 40 mm }'),
+  },
+  {
+    what: 'openings too wide to stand side by side',
+    files: booth(
+      'door a on left { size 600 mm x 1900 mm; leaf osb 18 mm }\n  door b on left { size 600 mm x 1900 mm; leaf osb 18 mm }',
+    ),
+  },
+  {
+    what: 'a window with a sill in the roof',
+    files: booth('window w on roof { size 400 mm x 400 mm; sill 1.2 m; pane acrylic 18 mm }'),
+  },
+  { what: 'a material where a value belongs', files: layers('air osb') },
+  { what: 'a number that is none', files: layers('air 1e999 mm') },
+  { what: 'a tolerance that is left open', files: layers('osb 9 mm ±') },
+  { what: 'a use of nothing', files: 'use\n' },
+  {
+    what: 'a class of fire without quotes',
+    files: material('kind panel; density 500 kg/m3; modulus 3 GPa; fire-class B'),
+  },
+  { what: 'a gap of a door alone', files: booth('door d on front { size 700 mm x 1900 mm; leaf osb 18 mm; gap }') },
+  { what: 'an effort that is left open', files: session('effort') },
+  {
+    what: 'values that lead to each other without an end in sight',
+    files: `let a0 = 3 mm\n${Array.from({ length: 250 }, (_, i) => `let a${i + 1} = a${i} + 1 mm`)
+      .reverse()
+      .join('\n')}\n`,
+  },
+  { what: 'parentheses too deep', files: `let a = ${'('.repeat(70)}3 mm${')'.repeat(70)}\n` },
+  {
+    what: 'a variant of too many changes',
+    files: `let gap = 3 mm\nvariant v {\n${'  gap = 4 mm\n'.repeat(101)}}\n`,
+  },
 ];
