@@ -44,13 +44,34 @@ export function betterWidth(
   const wasteful = build.sheetLayouts.filter((layout) => layout.sheets.length - layout.leastSheets >= worthwhileSheets);
   const plain = build.panels.filter(({ openings }) => openings.length === 0);
   if (panels === undefined || wasteful.length === 0 || plain.length === 0) return null;
+  const { parts, shopping, sheetLayouts } = build;
+  // Everything that the faces, their build-ups and the prices say is in the parts and in what is bought.
+  const key = JSON.stringify([build.panels, parts, shopping.stock, sheetLayouts[0]?.kerfM]);
+  return memo.of(`better width ${key}`, () => bestOf(booth, panels, build, wasteful, budget, memo));
+}
+
+function bestOf(
+  booth: Booth,
+  panels: NonNullable<Booth['panels']>,
+  build: BoothResult['build'],
+  wasteful: readonly SheetLayout[],
+  budget: Budget | undefined,
+  memo: Memo,
+): BetterWidth | null {
+  const plain = build.panels.filter(({ openings }) => openings.length === 0);
   const widest = Math.max(...plain.map(({ widthM }) => widthM));
+  const sheetsNow = build.sheetLayouts.reduce((sum, layout) => sum + layout.sheets.length, 0);
   let best: BetterWidth | null = null;
   for (const width of candidates(wasteful, widest)) {
     const cut = { ...booth, panels: { ...panels, width: { ...panels.width, value: width } } };
     const division = panelsOf(cut);
     if (division.why !== null) continue;
-    const rows = stockRows(cut, division, ownedParts(cut, division), budget, memo);
+    const parts = ownedParts(cut, division);
+    // Boards alone first: the timber is worth laying out only where they gain.
+    const boards = parts.filter(({ piece }) => piece.form === 'sheet');
+    const laid = stockRows(cut, division, boards, budget, memo).flatMap(({ sheets }) => sheets?.sheets.length ?? 0);
+    if (sheetsNow - laid.reduce((sum, count) => sum + count, 0) < worthwhileSheets) continue;
+    const rows = stockRows(cut, division, parts, budget, memo);
     const found = compared(build.shopping, shoppingOf(cut, rows, budget), width, widest);
     if (found.sheets < worthwhileSheets || (found.money !== null && found.money.amount <= 0)) continue;
     if (best === null || isBetter(found, best)) best = found;

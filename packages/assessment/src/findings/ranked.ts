@@ -1,6 +1,8 @@
 import type { JudgedContext } from '../assessment-context.js';
+import { costOfChange } from '../build/cost-of-change.js';
 import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
+import { joined } from '../text/joined.js';
 import { type Effect, effectOfFix } from './effect-of-fix.js';
 import type { Found } from './found.js';
 
@@ -22,7 +24,7 @@ export function ranked(found: readonly Found[], context: JudgedContext): Finding
     .map((entry) => {
       const effect = effectOfFix(entry, context);
       return {
-        finding: told(entry, effect),
+        finding: told(entry, effect, context),
         rank: rankOf(entry, effect),
         share: entry.meets ? 1 : (effect?.share ?? 0),
       };
@@ -44,14 +46,47 @@ function rankOf({ meets }: Found, effect: Effect | null): 0 | 1 | 2 {
   return effect.gain >= worthwhileGainDb ? 0 : 2;
 }
 
-function told({ fixed: _, meets: __, ...finding }: Found, effect: Effect | null): Finding {
+function told({ fixed, meets: _, ...finding }: Found, effect: Effect | null, context: JudgedContext): Finding {
   if (effect === null) return finding;
   const { requirement, before, after, gain } = effect;
   const { unit } = requirement;
-  const figures = { ...finding.figures, requirementBefore: before, requirementAfter: after, requirementGain: gain };
+  const cost = gain >= worthwhileGainDb ? costWords(fixed, requirement.booth, gain, unit, context) : null;
+  const figures = {
+    ...finding.figures,
+    requirementBefore: before,
+    requirementAfter: after,
+    requirementGain: gain,
+    ...cost?.figures,
+  };
   const words =
     gain >= worthwhileGainDb
-      ? `With this, \`${requirement.text}\` goes from ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}.`
+      ? `With this, \`${requirement.text}\` goes from ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}.${cost?.words ?? ''}`
       : `No missed requirement gains ${worthwhileGainDb} dB by it (\`${requirement.text}\`: ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}), so it is not where to start.`;
   return { ...finding, fix: `${finding.fix} ${words}`, figures };
+}
+
+/** What the parts that a fix changes cost, and what that makes for a unit of the gain; null where it changes no part. */
+function costWords(
+  fixed: Found['fixed'],
+  name: string | null,
+  gain: number,
+  unit: string,
+  { booths }: JudgedContext,
+): { readonly words: string; readonly figures: Readonly<Record<string, number>> } | null {
+  const own = booths.find(({ booth }) => booth.name === name);
+  if (fixed === undefined || own === undefined) return null;
+  const cost = costOfChange(own.booth, fixed(own.booth), own.result.build.shopping.stock);
+  if (cost === null) return null;
+  const { money, withoutPrice } = cost;
+  if (money === null) {
+    const why =
+      withoutPrice.length > 0 ? `${joined(withoutPrice)} has no price here` : 'prices are in several currencies';
+    return { words: ` What it costs is not known: ${why}.`, figures: {} };
+  }
+  const { amount, currency } = money;
+  const words =
+    amount < 0
+      ? ` It saves about ${decimals(-amount, 0)} ${currency} of material.`
+      : ` It takes about ${decimals(amount, 0)} ${currency} more material, ${decimals(amount / gain, 1)} ${currency} for each ${unit.startsWith('dB') ? 'dB' : 'point'}.`;
+  return { words, figures: { [`cost ${currency}`]: amount } };
 }
