@@ -13,7 +13,8 @@ export type AxisPlaces = readonly (readonly [source: number, receiver: number])[
  * Level at a receiver for a grid of places of source and receiver in a box, by its damped modes.
  *
  * Equation: as `boxModalTransfer`, whose sum factors into the axes; cross modes that fall by more than `nepers` between
- * source and receiver are left out, an error of about e^(-nepers) of the direct sound (5: 0.06 dB; 4: 0.16 dB).
+ * source and receiver are left out, an error of about e^(-nepers) of the direct sound (5: 0.06 dB; 4: 0.16 dB), and so are
+ * reflections of those that fall by twice as much on the way by a wall.
  * Units: m, Hz; `places` the pairs of each axis, all combinations of which are computed; result: 20 lg of the pressure over
  * that of the same source in the free field at 1 m, dB, in the order [frequency][x][y][z] of one flat array.
  * Source: derived, locally reacting walls; see `boxModalTransfer`.
@@ -44,9 +45,12 @@ export function boxTransferGrid(
   const counts = places.map((pairs) => pairs.length) as [number, number, number];
   const total = counts[0] * counts[1] * counts[2];
   const stride = [counts[1] * counts[2], counts[2], 1] as const;
+  const straight = shortestTurn(places[along], size[along]);
   const out = new Float64Array(hz.length * total);
   const sum = new Float64Array(2 * total);
   const closed = new Float64Array(2 * counts[along]);
+  /** Part of the sum that is the same at every place along the closed axis. */
+  const everywhere = new Float64Array(2 * counts[one] * counts[two]);
   hz.forEach((frequency, index) => {
     requirePositive('frequency', frequency, 'Hz');
     const walls = listWalls(requireAdmittances(admittances(frequency)));
@@ -59,12 +63,16 @@ export function boxTransferGrid(
     const b0 = walls[2 * along]!;
     const b1 = walls[2 * along + 1]!;
     sum.fill(0);
+    everywhere.fill(0);
     for (let a = 0; a < first.count; a++) {
       for (let b = 0; b < second.count; b++) {
         if (first.hard[a]! ** 2 + second.hard[b]! ** 2 > reach * reach) break;
         const re = k * k - first.squared[2 * a]! - second.squared[2 * b]!;
         const im = -first.squared[2 * a + 1]! - second.squared[2 * b + 1]!;
-        closeAxis(re, im, k, b0.re, b0.im, b1.re, b1.im, size[along], places[along], closed);
+        // A cross mode that dies before it comes back from a wall is the same wherever the pair stands.
+        const direct = straight !== null && re < 0 && Math.sqrt(-re) * straight > 2 * nepers;
+        if (direct) closeDirect(re, im, distance, closed);
+        else closeAxis(re, im, k, b0.re, b0.im, b1.re, b1.im, size[along], places[along], closed);
         for (let i = 0; i < counts[one]; i++) {
           const wRe = first.weight[2 * (a * counts[one] + i)]!;
           const wIm = first.weight[2 * (a * counts[one] + i) + 1]!;
@@ -74,6 +82,12 @@ export function boxTransferGrid(
             const uRe = wRe * vRe - wIm * vIm;
             const uIm = wRe * vIm + wIm * vRe;
             const at = i * stride[one] + j * stride[two];
+            if (direct) {
+              const flat = 2 * (i * counts[two] + j);
+              everywhere[flat] = everywhere[flat]! + uRe * closed[0]! - uIm * closed[1]!;
+              everywhere[flat + 1] = everywhere[flat + 1]! + uRe * closed[1]! + uIm * closed[0]!;
+              continue;
+            }
             for (let l = 0; l < counts[along]; l++) {
               const to = 2 * (at + l * stride[along]);
               sum[to] = sum[to]! + uRe * closed[2 * l]! - uIm * closed[2 * l + 1]!;
@@ -83,12 +97,36 @@ export function boxTransferGrid(
         }
       }
     }
+    for (let i = 0; i < counts[one]; i++) {
+      for (let j = 0; j < counts[two]; j++) {
+        const flat = 2 * (i * counts[two] + j);
+        for (let l = 0; l < counts[along]; l++) {
+          const to = 2 * (i * stride[one] + j * stride[two] + l * stride[along]);
+          sum[to] = sum[to]! + everywhere[flat]!;
+          sum[to + 1] = sum[to + 1]! + everywhere[flat + 1]!;
+        }
+      }
+    }
     for (let place = 0; place < total; place++) {
       const power = sum[2 * place]! ** 2 + sum[2 * place + 1]! ** 2;
       out[index * total + place] = 10 * Math.log10(16 * Math.PI * Math.PI * power);
     }
   });
   return out;
+}
+
+/**
+ * The shortest way from a source to a wall and on to its receiver, m, over all pairs; null where the pairs are not all as far
+ * apart.
+ */
+function shortestTurn(pairs: AxisPlaces, side: number): number | null {
+  const apart = Math.abs(pairs[0]![0] - pairs[0]![1]);
+  let turn = Number.POSITIVE_INFINITY;
+  for (const [source, receiver] of pairs) {
+    if (Math.abs(Math.abs(source - receiver) - apart) > 1e-9) return null;
+    turn = Math.min(turn, source + receiver, 2 * side - source - receiver);
+  }
+  return turn;
 }
 
 type CrossModes = {
@@ -249,6 +287,22 @@ function closeAxis(
     out[2 * pair] = (upRe * underRe + upIm * underIm) / size;
     out[2 * pair + 1] = (upIm * underRe - upRe * underIm) / size;
   }
+}
+
+/** The same far from both walls: exp(-j q d) / (2 j q). */
+function closeDirect(squareRe: number, squareIm: number, distance: number, out: Float64Array): void {
+  rootOf(squareRe, squareIm);
+  if (zIm > 0) {
+    zRe = -zRe;
+    zIm = -zIm;
+  }
+  const size = Math.exp(zIm * distance);
+  const waveRe = size * Math.cos(zRe * distance);
+  const waveIm = -size * Math.sin(zRe * distance);
+  const under = 2 * (zRe * zRe + zIm * zIm);
+  // 1 / (2 j q) = (-q_im - j q_re) / (2 |q|^2)
+  out[0] = (-waveRe * zIm + waveIm * zRe) / under;
+  out[1] = (-waveRe * zRe - waveIm * zIm) / under;
 }
 
 /** (q - b) / (q + b) */

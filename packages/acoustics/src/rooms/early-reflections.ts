@@ -51,9 +51,9 @@ export function earlyReflections(
   for (let i = 0; i < x.distance.length; i++) {
     for (let j = 0; j < y.distance.length; j++) {
       for (let l = 0; l < z.distance.length; l++) {
-        const times = [x.first[i]!, x.second[i]!, y.first[j]!, y.second[j]!, z.first[l]!, z.second[l]!];
-        const order = times.reduce((sum, count) => sum + count, 0);
+        const order = x.first[i]! + x.second[i]! + y.first[j]! + y.second[j]! + z.first[l]! + z.second[l]!;
         if (order === 0 || order > largestOrder) continue;
+        const times = [x.first[i]!, x.second[i]!, y.first[j]!, y.second[j]!, z.first[l]!, z.second[l]!];
         const distance = Math.hypot(x.distance[i]!, y.distance[j]!, z.distance[l]!);
         const energy = times.reduce((product, count, wall) => product * kept[wall]! ** count, (direct / distance) ** 2);
         found.push({
