@@ -12,7 +12,7 @@ import { pistonImpedance } from '../openings/aperture-transmission-loss.js';
 import { channelMatrix, narrowGapMedium } from '../openings/narrow-gap-medium.js';
 import { slitMouthImpedance } from '../openings/slit-transmission-loss.js';
 import type { Edges } from '../panels/first-panel-resonance.js';
-import { panelVolumeImpedance } from '../panels/panel-volume-impedance.js';
+import { panelImpedance } from '../panels/panel-impedance.js';
 import type { LevelDifference } from '../quantities/level-difference.js';
 import { boxRadiationImpedance, type Surrounding } from './box-radiation-impedance.js';
 
@@ -196,8 +196,7 @@ function throughMouths(
 }
 
 /** A leaf of a wall as a panel, or a layer as it is. */
-type WallPart = { readonly layer: Layer } | { readonly panel: Panel; readonly size: PanelSize; readonly edges: Edges };
-type Panel = Parameters<typeof panelVolumeImpedance>[0];
+type WallPart = { readonly layer: Layer } | { readonly impedance: (hz: number) => Complex };
 
 /** What does not depend on the frequency. */
 function wallParts(
@@ -212,7 +211,7 @@ function wallParts(
       continue;
     }
     const { surfaceMass, bendingStiffness: stiffness, lossFactor, last } = leafAt(layers, index, air);
-    parts.push({ panel: { surfaceMass, stiffness, lossFactor }, size, edges });
+    parts.push({ impedance: panelImpedance({ surfaceMass, stiffness, lossFactor }, size.width, size.height, edges) });
     index = last;
   }
   return parts;
@@ -222,9 +221,8 @@ function wallTwoPort(parts: readonly WallPart[], hz: number, air: Air): { a: Com
   let a = complex(1);
   let b = complex(0);
   for (const part of parts) {
-    if ('panel' in part) {
-      const { panel, size, edges } = part;
-      b = add(b, multiply(a, panelVolumeImpedance(panel, size.width, size.height, edges, hz)));
+    if ('impedance' in part) {
+      b = add(b, multiply(a, part.impedance(hz)));
       continue;
     }
     const next = transferMatrix(part.layer, hz, 0, air);

@@ -1,4 +1,4 @@
-import { block } from './kernel-in-use.js';
+import { waveBlock } from './kernel-in-use.js';
 import type { PreparedStack } from './prepared-stack.js';
 import { blockSize } from './wave-block.js';
 
@@ -31,18 +31,19 @@ const growth = 10;
  */
 export function angleBreaks(stack: PreparedStack, from: number, to: number, follow: Follow): number[] {
   const places = scanPlaces(stack, from, to);
+  const { cosine: blockCosine } = waveBlock();
   const steps = places.length - 1;
   const scan = new Incidents(places.length);
   for (let start = 0; start <= steps; start += blockSize) {
     const count = Math.min(blockSize, places.length - start);
-    for (let i = 0; i < count; i++) block.cosine[i] = places[start + i]!;
+    for (let i = 0; i < count; i++) blockCosine[i] = places[start + i]!;
     follow(count);
     scan.note(stack, count);
   }
   const { re, im } = scan;
   const single = new Incidents(1);
   const incident = (cosine: number): { re: number; im: number } => {
-    block.cosine[0] = cosine;
+    blockCosine[0] = cosine;
     follow(1);
     single.count = 0;
     single.note(stack, 1);
@@ -99,7 +100,7 @@ export class Incidents {
 
   /** Notes those of the first `count` waves of the block for which there is room. */
   note({ airImpedance }: PreparedStack, count: number): void {
-    const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = block;
+    const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = waveBlock();
     const room = Math.min(count, this.capacity - this.count);
     const { re, im } = this;
     for (let i = 0, at = this.count; i < room; i++, at++) {

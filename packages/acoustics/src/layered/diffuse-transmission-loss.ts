@@ -6,7 +6,7 @@ import { checkSurroundings, checkWallLayers } from './check-wall.js';
 import { builtIn } from './edge-loss.js';
 import { integrateOverField } from './field-integral.js';
 import { grainDirections } from './grain-directions.js';
-import { byLateralMotion } from './lateral-motion.js';
+import { type BuiltPanel, sharedMotions } from './lateral-motion.js';
 import type { Field, Layer, PanelSize } from './layer.js';
 import { lossOfCoefficient } from './loss-of-coefficient.js';
 import { prepareStack } from './prepared-stack.js';
@@ -60,26 +60,39 @@ export function transmissionWith(
   field: Field,
   losses: GapLosses,
 ): DiffuseTransmission {
-  const motions = byLateralMotion(losses, hz, air);
-  let coefficient = 0;
+  const { coefficients, ...rest } = transmissionsOf(layers, hz, air, [{ field, losses }]);
+  return { coefficient: coefficients[0]!, ...rest };
+}
+
+/** The same for several panels of these layers; what does not depend on their size is worked out once. */
+export function transmissionsOf(
+  layers: readonly Layer[],
+  hz: number,
+  air: Air,
+  panels: readonly BuiltPanel[],
+): Omit<DiffuseTransmission, 'coefficient'> & { readonly coefficients: readonly number[] } {
+  const motions = sharedMotions(panels, hz, air);
+  const coefficients = panels.map(() => 0);
   let evaluations = 0;
   let converged = true;
-  for (const direction of grainDirections(builtIn(layers, hz, field))) {
+  for (const direction of grainDirections(builtIn(layers, hz, panels[0]!.field))) {
     for (const motion of motions) {
       const stack = prepareStack(direction.layers, hz, air, motion.losses);
       const part = integrateOverField(
         stack,
-        field,
+        motion.fields,
         (count) => followTransmittedBlock(stack, count),
         (count, out) => transmittedShares(stack, count, out),
         1,
       );
-      coefficient += direction.share * motion.weight * part.values[0]!;
+      motion.panels.forEach((panel, place) => {
+        coefficients[panel]! += direction.share * motion.weights[place]! * part.values[place]!;
+      });
       evaluations += part.evaluations;
       converged &&= part.converged;
     }
   }
-  return { coefficient, converged, evaluations };
+  return { coefficients, converged, evaluations };
 }
 
 /** Friction in every gap, and the rim of a panel of finite size. */

@@ -1,10 +1,10 @@
 import { requireNumber } from '../errors/require-number.js';
 import { type AdaptiveResult, integratePieces, pointsPerPiece } from '../math/integrate-adaptive.js';
 import { angleBreaks, type Follow, hasSharpPeak, Incidents, pieceEdges } from './angle-breaks.js';
-import { block } from './kernel-in-use.js';
+import { waveBlock } from './kernel-in-use.js';
 import type { Field } from './layer.js';
 import type { PreparedStack } from './prepared-stack.js';
-import { lookUpRadiation, radiationTable } from './radiation-table.js';
+import { lookUpRadiation, type RadiationTable, radiationTable } from './radiation-table.js';
 
 /** Error allowed in a power summed over directions, as a share of it: 0.02 dB. */
 export const angularTolerance = 0.005;
@@ -15,43 +15,68 @@ export const angularEvaluationLimit = 60_000;
 export type Response = (count: number, out: Float64Array) => void;
 
 /**
- * Integrates responses over the directions of a diffuse field.
+ * Integrates responses over the directions of diffuse fields that differ in the size of the panel alone.
  *
  * Component 0 of `response` is a transmitted share of power: its integral is 2 Integral r [sigma q] q sin theta dtheta for
  * a finite panel (q = cos theta, sigma of `finiteRadiationFactor`), and Integral r dsin^2 / sin^2(limit) for a limited
  * field. Further components are squared amplitudes per squared incident pressure: their integral is over solid angle,
  * 2 Integral r sin theta dtheta, for an incident intensity of 1.
+ * The first values are the integrals of component 0, one for each of `fields`; then come those of the further components.
+ * Waves through an unlimited stack know nothing of the size, so that they are followed once for all fields. Several fields
+ * are all of finite panels.
  *
  * The nodes of the first pass serve as a scan for sharp peaks as well. Where there is one, `angleBreaks` closes in on it
  * and the integration starts anew.
  */
 export function integrateOverField(
   stack: PreparedStack,
-  field: Field,
+  fields: readonly Field[],
   follow: Follow,
   response: Response,
   components: number,
 ): AdaptiveResult {
-  const { from, perSine } = directionRange(field);
-  const table = field.kind === 'finite' ? radiationTable(stack.wavenumber, field.size) : undefined;
+  const { from, perSine } = directionRange(fields[0]!);
+  const tables: RadiationTable[] = [];
+  for (const field of fields) {
+    if (field.kind === 'finite') tables.push(radiationTable(stack.wavenumber, field.size));
+  }
   const edges = pieceEdges(stack, from, 1, pointsPerPiece);
   const scan = new Incidents((edges.length - 1) * pointsPerPiece);
-  const { cosine } = block;
+  const { cosine } = waveBlock();
   const integrand = (places: Float64Array, count: number, out: Float64Array) => {
     for (let i = 0; i < count; i++) cosine[i] = places[i]!;
     follow(count);
     scan.note(stack, count);
     response(count, out);
-    for (let i = 0; i < count; i++) {
-      const q = places[i]!;
-      out[i]! *= table === undefined ? perSine * q : 2 * q * q * lookUpRadiation(table, q);
+    if (tables.length === 0) {
+      for (let i = 0; i < count; i++) out[i]! *= perSine * places[i]!;
+      for (let i = count; i < components * count; i++) out[i]! *= perSine;
+      return;
     }
-    for (let i = count; i < components * count; i++) out[i]! *= perSine;
+    // The further components move behind those of all fields; from the last one on, as they may overlap.
+    const shift = (tables.length - 1) * count;
+    for (let i = components * count - 1; i >= count; i--) out[i + shift] = out[i]! * perSine;
+    for (let t = tables.length - 1; t >= 0; t--) radiate(tables[t]!, places, count, out, t * count);
   };
   const integrate = (breaks: readonly number[], isResolved?: () => boolean) =>
-    integratePieces(integrand, components, breaks, angularTolerance, angularEvaluationLimit, isResolved);
+    integratePieces(
+      integrand,
+      components + fields.length - 1,
+      breaks,
+      angularTolerance,
+      angularEvaluationLimit,
+      isResolved,
+    );
   const smooth = stack.coincidences.length === 0 ? integrate(edges, () => !hasSharpPeak(scan)) : undefined;
   return smooth ?? integrate(angleBreaks(stack, from, 1, follow))!;
+}
+
+/** Writes from `at` on what a panel radiates of the shares at the start of `out`. */
+function radiate(table: RadiationTable, places: Float64Array, count: number, out: Float64Array, at: number): void {
+  for (let i = 0; i < count; i++) {
+    const q = places[i]!;
+    out[at + i] = out[i]! * 2 * q * q * lookUpRadiation(table, q);
+  }
 }
 
 /** Smallest cosine of a field, and the factor 2/sin^2(limit) of its sum. */

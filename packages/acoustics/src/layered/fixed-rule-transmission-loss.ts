@@ -8,7 +8,7 @@ import { checkSurroundings, checkWallLayers } from './check-wall.js';
 import { type FieldConditions, gapLosses } from './diffuse-transmission-loss.js';
 import { builtIn } from './edge-loss.js';
 import { directionRange } from './field-integral.js';
-import { block } from './kernel-in-use.js';
+import { waveBlock } from './kernel-in-use.js';
 import { byLateralMotion } from './lateral-motion.js';
 import type { Layer } from './layer.js';
 import { lossOfCoefficient } from './loss-of-coefficient.js';
@@ -52,7 +52,7 @@ export function fixedRuleTransmissionLoss(
   const cosines = Float64Array.from(rule.nodes, (x) => from + half * (1 + x));
   const weights = Float64Array.from(rule.weights, (weight, i) => half * weight * perSine * cosines[i]!);
   const shares = new Float64Array(blockSize);
-  const { cosine } = block;
+  const { cosine } = waveBlock();
   return asTransmissionLoss(
     thirdOctaveBands.map((band) => {
       let sum = 0;

@@ -43,7 +43,8 @@ export function couplingLossFactor(from: Leaf, to: Leaf, connection: LineConnect
   return lossByStuds(from, to, connection, hz);
 }
 
-function lossByStuds(from: Leaf, to: Leaf, connection: LineConnection, hz: number): number {
+/** The same of arguments that are known to be right. */
+export function lossByStuds(from: Leaf, to: Leaf, connection: LineConnection, hz: number): number {
   const width = connection.width ?? 0;
   const omega = 2 * Math.PI * hz;
   const z2 = impedanceOfLine(to, hz, width);
@@ -92,6 +93,19 @@ export function connectionTransmission(
 ): number {
   requireStuds(connection, driving, driven, hz);
   requireNumber('mean-square difference of the velocities', freeVelocity, { atLeast: 0 });
+  return transmissionThroughStuds(connection, driving, driven, freeVelocity, hz, air, field);
+}
+
+/** The same of arguments that are known to be right. */
+export function transmissionThroughStuds(
+  connection: LineConnection,
+  driving: Leaf,
+  driven: Leaf,
+  freeVelocity: number,
+  hz: number,
+  air: Air,
+  field: Field,
+): number {
   const omega = 2 * Math.PI * hz;
   const width = connection.width ?? 0;
   const z1 = impedanceOfLine(driving, hz, width);

@@ -11,33 +11,7 @@ export function waveKernel(): WaveKernel {
   return made;
 }
 
-/** The block of `waveKernel`. */
-export const block: WaveBlock = {
-  get cosine() {
-    return waveKernel().block.cosine;
-  },
-  get pressureRe() {
-    return waveKernel().block.pressureRe;
-  },
-  get pressureIm() {
-    return waveKernel().block.pressureIm;
-  },
-  get velocityRe() {
-    return waveKernel().block.velocityRe;
-  },
-  get velocityIm() {
-    return waveKernel().block.velocityIm;
-  },
-  get firstRe() {
-    return waveKernel().block.firstRe;
-  },
-  get firstIm() {
-    return waveKernel().block.firstIm;
-  },
-  get secondRe() {
-    return waveKernel().block.secondRe;
-  },
-  get secondIm() {
-    return waveKernel().block.secondIm;
-  },
-};
+/** The block of `waveKernel`; fetched once before a loop. */
+export function waveBlock(): WaveBlock {
+  return waveKernel().block;
+}

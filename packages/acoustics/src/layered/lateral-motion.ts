@@ -1,7 +1,8 @@
 import type { Air } from '../air/air-properties.js';
 import { gaussLegendre } from '../math/gauss-legendre.js';
 import type { GapLosses } from './air-gap-fluid.js';
-import type { PanelSize } from './layer.js';
+import type { Field, Layer, PanelSize } from './layer.js';
+import { isPresent } from './prepared-stack.js';
 
 /** A part of the energy in a cavity whose motion runs sideways with `share` of the squared trace of the incident wave. */
 export type LateralMotion = { readonly share: 0 | 0.5 | 1; readonly weight: number };
@@ -38,10 +39,15 @@ export function lateralMotion({ width, height }: PanelSize, hz: number, air: Air
 /** Half k b above which the mean is taken as the first two terms of its series for a wide cavity. */
 const wide = 30;
 const { nodes, weights } = gaussLegendre(24);
+const mostUniformParts = 4000;
+/** Made once: walls share their sides and their frequencies. The store holds values of a pure function. */
+const uniformParts = new Map<number, number>();
 
 function uniformPart(side: number, hz: number, air: Air): number {
   const x = (Math.PI * hz * side) / air.soundSpeed;
   if (x >= wide) return 2 / x - 1 / (x * x);
+  const known = uniformParts.get(x);
+  if (known !== undefined) return known;
   let sum = 0;
   for (let i = 0; i < nodes.length; i++) {
     // u = sin t makes the density of the traces, (4/pi) sqrt(1 - u^2) du, smooth at the ends.
@@ -50,18 +56,87 @@ function uniformPart(side: number, hz: number, air: Air): number {
     const sinc = phase < 1e-6 ? 1 : Math.sin(phase) / phase;
     sum += weights[i]! * (sinc * Math.cos(t)) ** 2;
   }
+  if (uniformParts.size >= mostUniformParts) uniformParts.delete(uniformParts.keys().next().value!);
+  uniformParts.set(x, sum);
   return sum;
 }
 
 /** The losses of a wall's gaps for each part of the motion in them; the smallest cavity decides for all of them. */
 export function byLateralMotion(losses: GapLosses, hz: number, air: Air): { losses: GapLosses; weight: number }[] {
-  let smallest: PanelSize | undefined;
-  for (const bay of losses.bays ?? []) {
-    if (bay !== undefined && (smallest === undefined || bay.width < smallest.width)) smallest = bay;
-  }
-  if (smallest === undefined) return [{ losses, weight: 1 }];
-  return lateralMotion(smallest, hz, air).map(({ share, weight }) => ({
+  const bay = smallestBay(losses);
+  if (bay === undefined) return [{ losses, weight: 1 }];
+  return lateralMotion(bay, hz, air).map(({ share, weight }) => ({
     losses: { ...losses, lateralShare: share },
     weight,
   }));
+}
+
+/** A panel that is built of the layers in question: the field that meets it and what damps the sound in its gaps. */
+export type BuiltPanel = { readonly field: Field; readonly losses: GapLosses };
+
+/** A part of the motion in the cavities of several panels, and which of them have how much of it. */
+export type SharedMotion = {
+  readonly losses: GapLosses;
+  readonly fields: readonly Field[];
+  /** Index of the panel of each field. */
+  readonly panels: readonly number[];
+  readonly weights: readonly number[];
+};
+
+/**
+ * `byLateralMotion` of several panels of the same layers. They share a part when it runs sideways alike and the rims take
+ * as much, which is the case when they hold the same list of rates (`withSharedRates`): a stack of unlimited extent is then
+ * the same for all of them.
+ */
+export function sharedMotions(panels: readonly BuiltPanel[], hz: number, air: Air): SharedMotion[] {
+  const motions: { losses: GapLosses; fields: Field[]; panels: number[]; weights: number[] }[] = [];
+  for (let index = 0; index < panels.length; index++) {
+    const { losses: own, field } = panels[index]!;
+    for (const { losses, weight } of byLateralMotion(own, hz, air)) {
+      let motion = motions.find(
+        (known) => known.losses.lateralShare === losses.lateralShare && known.losses.rimRates === losses.rimRates,
+      );
+      if (motion === undefined) {
+        motion = { losses, fields: [], panels: [], weights: [] };
+        motions.push(motion);
+      }
+      motion.fields.push(field);
+      motion.panels.push(index);
+      motion.weights.push(weight);
+    }
+  }
+  return motions;
+}
+
+function smallestBay({ bays }: GapLosses): PanelSize | undefined {
+  let smallest: PanelSize | undefined;
+  for (const bay of bays ?? []) {
+    if (bay !== undefined && (smallest === undefined || bay.width < smallest.width)) smallest = bay;
+  }
+  return smallest;
+}
+
+/** Rates that differ by less than this share count as one: what sound loses at a rim moves a level by 0.02 dB at most. */
+const alike = 0.005;
+
+/**
+ * Panels of one build-up with their rates of loss at the rim replaced by those of an earlier panel where that makes no
+ * difference: where no air gap is there to lose anything, or where the rates are alike.
+ */
+export function withSharedRates(panels: readonly BuiltPanel[], layers: readonly Layer[]): BuiltPanel[] {
+  const shared: BuiltPanel[] = [];
+  for (const panel of panels) {
+    const same = shared.find(({ losses }) => layers.every((layer, i) => alikeAt(layer, i, losses, panel.losses)));
+    shared.push(
+      same?.losses.rimRates === undefined
+        ? panel
+        : { ...panel, losses: { ...panel.losses, rimRates: same.losses.rimRates } },
+    );
+  }
+  return shared;
+}
+
+function alikeAt(layer: Layer, index: number, one: GapLosses, other: GapLosses): boolean {
+  const [a, b] = [one.rimRates?.[index] ?? 0, other.rimRates?.[index] ?? 0];
+  return layer.kind !== 'air-gap' || !isPresent(layer) || Math.abs(a - b) <= alike * Math.max(a, b);
 }

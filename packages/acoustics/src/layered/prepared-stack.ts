@@ -1,8 +1,8 @@
 import type { Air } from '../air/air-properties.js';
 import { type Complex, complex, divide, multiply } from '../math/complex.js';
-import { bendingStiffness } from '../panels/bending-stiffness.js';
 import { criticalFrequencyOf } from '../panels/critical-frequency.js';
 import { shearParameterOf } from '../panels/shear-parameter.js';
+import { stiffnessOfPlate } from '../panels/stiffness-of-plate.js';
 import { limpFrame } from '../porous/limp-frame.js';
 import { mikiPorous } from '../porous/miki-porous.js';
 import type { PorousMedium } from '../porous/porous-medium.js';
@@ -134,7 +134,7 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
       const at = stride * (count - 1);
       if (layer.kind === 'plate') {
         const surfaceMass = layer.thickness * layer.density;
-        const stiffness = bendingStiffness(layer);
+        const stiffness = stiffnessOfPlate(layer);
         const mass = omega * surfaceMass;
         const ratio = hz / criticalFrequencyOf(surfaceMass, stiffness, air);
         const bending = mass * ratio * ratio;

@@ -16,26 +16,39 @@ const tableSteps = 32;
 /** k b cos^2 theta beyond which the expansion is good to a small part of a percent; b is the shorter side. */
 const expansionFrom = 40;
 const mostTables = 4000;
-const tables = new Map<string, RadiationTable>();
+/** Tables by wavenumber, by the longer side, by the shorter one. */
+let tables = new Map<number, Map<number, Map<number, RadiationTable>>>();
+let made = 0;
 
 /**
  * The table for a window and a wavenumber, made once and kept: many walls share a size, and all bands share the sample
- * frequencies. The oldest tables are dropped when there are many. The store holds nothing but values of a pure function.
+ * frequencies. All are dropped when there are many. The store holds nothing but values of a pure function.
  */
 export function radiationTable(k: number, size: PanelSize): RadiationTable {
   const short = Math.min(size.width, size.height);
   const long = Math.max(size.width, size.height);
-  const key = `${k} ${short} ${long}`;
-  const known = tables.get(key);
+  const known = tables.get(short)?.get(long)?.get(k);
   if (known !== undefined) return known;
   const tableEnd = Math.min(1, Math.sqrt(expansionFrom / (k * short)));
   const step = tableEnd / tableSteps;
   const sines = Array.from({ length: tableSteps + 1 }, (_, i) => Math.sqrt(Math.max(0, 1 - (i * step) ** 2)));
   const values = Float64Array.from(finiteRadiationFactors(k, sines, size));
   const table = { step, values, tableEnd, smallness: 1 / (Math.PI * k * k * short * long) };
-  if (tables.size >= mostTables) tables.delete(tables.keys().next().value!);
-  tables.set(key, table);
+  if (made >= mostTables) {
+    tables = new Map();
+    made = 0;
+  }
+  made += 1;
+  inner(inner(tables, short), long).set(k, table);
   return table;
+}
+
+function inner<T>(maps: Map<number, Map<number, T>>, key: number): Map<number, T> {
+  const known = maps.get(key);
+  if (known !== undefined) return known;
+  const map = new Map<number, T>();
+  maps.set(key, map);
+  return map;
 }
 
 /**

@@ -8,7 +8,7 @@ import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 import { checkAir } from './check-air.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
 import { integrateOverField } from './field-integral.js';
-import { block } from './kernel-in-use.js';
+import { waveBlock } from './kernel-in-use.js';
 import { checkLayers, type Layer } from './layer.js';
 import { type PreparedStack, prepareStack } from './prepared-stack.js';
 import { propagateBlock } from './propagate.js';
@@ -67,16 +67,16 @@ export function diffuseAbsorption(layers: readonly Layer[], hz: number, air: Air
   return absorptionAt(layers, hz, air, backing);
 }
 
+const anyDirection = [{ kind: 'limited', maximumAngleDeg: 90 }] as const;
+
 /** The same of arguments that are known to be right. */
 function absorptionAt(layers: readonly Layer[], hz: number, air: Air, backing: Backing): number {
   const stack = prepareStack(layers.toReversed(), hz, air, frictionOnly);
   const { values, converged } = integrateOverField(
     stack,
-    { kind: 'limited', maximumAngleDeg: 90 },
+    anyDirection,
     (count) => followWavesToRoom(stack, count, backing),
-    (count, out) => {
-      for (let i = 0; i < count; i++) out[i] = absorbedShare(air.impedance, i);
-    },
+    (count, out) => absorbedShares(air.impedance, count, out),
     1,
   );
   expectConverged(converged, hz);
@@ -96,10 +96,12 @@ export function normalIncidenceAbsorption(
   checkConditions(conditions);
   const { air, backing } = conditions;
   for (const each of hz) requireNumber('frequency', each, { above: 0, unit: 'Hz' });
+  const share = new Float64Array(1);
   return hz.map((frequency) => {
-    block.cosine[0] = 1;
+    waveBlock().cosine[0] = 1;
     followWavesToRoom(prepareStack(layers.toReversed(), frequency, air, frictionOnly), 1, backing);
-    return absorbedShare(air.impedance, 0);
+    absorbedShares(air.impedance, 1, share);
+    return share[0]!;
   });
 }
 
@@ -113,23 +115,31 @@ function checkConditions(conditions: AbsorptionConditions): void {
 
 /** Leaves in the block the waves at the face towards the room, for a pressure of 1 at the backing. */
 function followWavesToRoom(stack: PreparedStack, count: number, backing: Backing): void {
+  const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = waveBlock();
+  const admittance = backing === 'rigid' ? 0 : 1 / stack.airImpedance;
   for (let i = 0; i < count; i++) {
-    block.pressureRe[i] = 1;
-    block.pressureIm[i] = 0;
-    block.velocityRe[i] = backing === 'rigid' ? 0 : block.cosine[i]! / stack.airImpedance;
-    block.velocityIm[i] = 0;
+    pressureRe[i] = 1;
+    pressureIm[i] = 0;
+    velocityRe[i] = cosine[i]! * admittance;
+    velocityIm[i] = 0;
   }
   propagateBlock(stack, count);
 }
 
-/** 1 - |r|^2 of wave `i`, written as 4 Re(p v*) Z0/|p + Z0 v|^2, which cannot turn negative by rounding. */
-function absorbedShare(airImpedance: number, i: number): number {
-  const pr = block.pressureRe[i]!;
-  const pi = block.pressureIm[i]!;
-  const vr = block.velocityRe[i]!;
-  const vi = block.velocityIm[i]!;
-  const q = block.cosine[i]!;
-  const re = q * pr + airImpedance * vr;
-  const im = q * pi + airImpedance * vi;
-  return Math.max(0, (4 * q * airImpedance * (pr * vr + pi * vi)) / (re * re + im * im));
+/**
+ * 1 - |r|^2 of the first `count` waves of the block, written as 4 Re(p v*) Z0/|p + Z0 v|^2, which cannot turn negative by
+ * rounding.
+ */
+function absorbedShares(airImpedance: number, count: number, out: Float64Array): void {
+  const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = waveBlock();
+  for (let i = 0; i < count; i++) {
+    const pr = pressureRe[i]!;
+    const pi = pressureIm[i]!;
+    const vr = velocityRe[i]!;
+    const vi = velocityIm[i]!;
+    const q = cosine[i]!;
+    const re = q * pr + airImpedance * vr;
+    const im = q * pi + airImpedance * vi;
+    out[i] = Math.max(0, (4 * q * airImpedance * (pr * vr + pi * vi)) / (re * re + im * im));
+  }
 }

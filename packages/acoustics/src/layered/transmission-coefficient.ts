@@ -1,7 +1,7 @@
 import type { Air } from '../air/air-properties.js';
 import { requireNumber } from '../errors/require-number.js';
 import { frictionOnly, type GapLosses } from './air-gap-fluid.js';
-import { block } from './kernel-in-use.js';
+import { waveBlock } from './kernel-in-use.js';
 import { checkLayers, type Layer } from './layer.js';
 import { type PreparedStack, prepareStack, type WaveState, waveState } from './prepared-stack.js';
 import { propagate, propagateBlock, startTransmitted } from './propagate.js';
@@ -63,7 +63,7 @@ export function followTransmittedBlock(stack: PreparedStack, count: number, firs
 
 /** `perIncidentPressure` of the first `count` waves of the block. */
 export function perIncidentPressures(stack: PreparedStack, count: number, out: Float64Array): void {
-  const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = block;
+  const { cosine, pressureRe, pressureIm, velocityRe, velocityIm } = waveBlock();
   const { airImpedance } = stack;
   for (let i = 0; i < count; i++) {
     const q = cosine[i]!;

@@ -71,6 +71,7 @@ export function integratePieces(
   maximumEvaluations: number,
   isResolved?: () => boolean,
 ): AdaptiveResult | undefined {
+  if (results.length < mostPlaces * components) results = new Float64Array(mostPlaces * components);
   const pieces: Piece[] = [];
   const totals = new Array<number>(components).fill(0);
   const errors = new Array<number>(components).fill(0);
@@ -133,9 +134,9 @@ const mirrored = (half: readonly number[]) => Float64Array.from([...half, ...hal
 const risingKronrod = mirrored(kronrodWeights);
 const risingGauss = mirrored(nodes.map((_, i) => (i % 2 === 1 ? gaussWeights[(i - 1) / 2]! : 0)));
 
-const mostComponents = 8;
 const places = new Float64Array(mostPlaces);
-const results = new Float64Array(mostPlaces * mostComponents);
+/** Made larger for an integrand of more components than there were before. */
+let results = new Float64Array(mostPlaces * 8);
 
 function emptyPiece(from: number, to: number): Piece {
   return { from, to, values: [], errors: [] };

@@ -1,4 +1,5 @@
 import { checkPlate, type Plate } from './plate.js';
+import { stiffnessOfPlate } from './stiffness-of-plate.js';
 
 /**
  * Bending stiffness of a plate per unit width, N m.
@@ -19,5 +20,5 @@ import { checkPlate, type Plate } from './plate.js';
  */
 export function bendingStiffness(plate: Plate): number {
   checkPlate(plate);
-  return (plate.youngsModulus * plate.thickness ** 3) / (12 * (1 - plate.poissonRatio ** 2));
+  return stiffnessOfPlate(plate);
 }

@@ -1,8 +1,6 @@
-import { type Complex, complex, divide } from '../math/complex.js';
-import { type Edges, edgeFactor, modeFrequency } from './first-panel-resonance.js';
-
-/** Highest order of the modes that are summed in each direction; their share of the moved volume is 99 %. */
-const highestOrder = 31;
+import type { Complex } from '../math/complex.js';
+import type { Edges } from './first-panel-resonance.js';
+import { panelImpedance } from './panel-impedance.js';
 
 /**
  * Pressure on a panel, the same all over it, over the mean velocity of the panel, Pa s/m.
@@ -21,24 +19,5 @@ export function panelVolumeImpedance(
   edges: Edges,
   hz: number,
 ): Complex {
-  const omega = 2 * Math.PI * hz;
-  const { surfaceMass, stiffness, lossFactor } = panel;
-  if (stiffness === 0) return complex(0, omega * surfaceMass);
-  const speed = Math.sqrt(stiffness / surfaceMass);
-  const raise = edgeFactor(a, b, edges);
-  let re = 0;
-  let im = 0;
-  for (let m = 1; m <= highestOrder; m += 2) {
-    for (let n = 1; n <= highestOrder; n += 2) {
-      const modal = (2 * Math.PI * modeFrequency(speed, a, b, m, n) * raise) ** 2;
-      const share = 64 / (Math.PI ** 4 * m * m * n * n);
-      // j omega share over (x + j y).
-      const x = surfaceMass * (modal - omega * omega);
-      const y = surfaceMass * modal * lossFactor;
-      const scale = (omega * share) / (x * x + y * y);
-      re += scale * y;
-      im += scale * x;
-    }
-  }
-  return divide(complex(1), complex(re, im));
+  return panelImpedance(panel, a, b, edges)(hz);
 }

@@ -9,7 +9,7 @@ import {
 } from '../../src/layered/diffuse-transmission-loss.js';
 import { builtIn } from '../../src/layered/edge-loss.js';
 import { finiteRadiationFactor } from '../../src/layered/finite-radiation-factor.js';
-import { block } from '../../src/layered/kernel-in-use.js';
+import { waveBlock } from '../../src/layered/kernel-in-use.js';
 import { byLateralMotion } from '../../src/layered/lateral-motion.js';
 import { type Field, fieldIncidenceAngleDeg, type Layer } from '../../src/layered/layer.js';
 import { prepareStack } from '../../src/layered/prepared-stack.js';
@@ -26,6 +26,7 @@ const limited: Field = { kind: 'limited', maximumAngleDeg: fieldIncidenceAngleDe
 function bruteForce(layers: readonly Layer[], hz: number, field: Field, losses: GapLosses, count: number): number {
   const limit = field.kind === 'limited' ? (field.maximumAngleDeg * Math.PI) / 180 : Math.PI / 2;
   const from = Math.cos(limit);
+  const block = waveBlock();
   const shares = new Float64Array(blockSize);
   let sum = 0;
   for (const motion of byLateralMotion(losses, hz, air)) {
