@@ -3,7 +3,7 @@ import {
   asTransmissionLoss,
   type TransmissionLoss as LossByBand,
   type PanelSize,
-  wallTransmissionLoss,
+  wallTransmissionLosses,
 } from '@boothwright/acoustics';
 import type { AssemblyLayer } from '@boothwright/language';
 import { nominalHz, perBand } from '../bands/grid.js';
@@ -28,15 +28,22 @@ export interface TransmissionLoss {
   readonly high: readonly number[];
 }
 
-/** Transmission loss of a build-up of this size in third-octave bands, with its range. Memoised on physical inputs. */
+/**
+ * Transmission loss of a build-up of this size in third-octave bands, with its range. Memoised on physical inputs.
+ * `together` lists the sizes, this one among them, in which the same build-up is needed: they are worked out in one go.
+ */
 export function transmissionLossOf(
   assembly: readonly AssemblyLayer[],
   size: PanelSize,
   air: Air,
   memo: Memo,
+  together: readonly PanelSize[] = [size],
 ): TransmissionLoss {
   const construction = constructionOf(assembly);
-  const curve = curveOf(construction, size, air, memo, size === referencePanel ? undefined : partSamples);
+  const at = together.findIndex(({ width, height }) => width === size.width && height === size.height);
+  const sizes = at < 0 ? [size] : together;
+  const samples = size === referencePanel ? undefined : partSamples;
+  const curve = curvesOf(construction, sizes, air, memo, samples)[Math.max(0, at)] as Curve;
   const spread = toleranceSpread(assembly, air, memo);
   const table = transmissionLossHalfWidth[construction.kind];
   const modelHalfWidth = spread.map((width, band) =>
@@ -75,23 +82,31 @@ const partSamples = 2;
 /** Half-width that the stated tolerances cause, dB by band, at the reference size: it hardly depends on the size. */
 function toleranceSpread(assembly: readonly AssemblyLayer[], air: Air, memo: Memo): number[] {
   const curve = (layers: readonly AssemblyLayer[]) =>
-    curveOf(constructionOf(layers), referencePanel, air, memo, toleranceSamples).total;
+    (curvesOf(constructionOf(layers), [referencePanel], air, memo, toleranceSamples)[0] as Curve).total;
   const alternatives = toleranceVariants(assembly).map(({ up, down }) => ({ up: curve(up), down: curve(down) }));
   return propagatedHalfWidth(alternatives, nominalHz.length);
 }
 
-function curveOf(construction: Construction, size: PanelSize, air: Air, memo: Memo, samplesPerBand?: number): Curve {
+/** One curve for each size; the sizes are part of the key, so that a curve never depends on what was asked before. */
+function curvesOf(
+  construction: Construction,
+  sizes: readonly PanelSize[],
+  air: Air,
+  memo: Memo,
+  samplesPerBand?: number,
+): readonly Curve[] {
   const { layers, connections, separateFrames } = construction;
   if (layers.length === 0) {
     const open = asTransmissionLoss(perBand(() => 0));
-    return { total: open, airborne: open, connections: null };
+    return sizes.map(() => ({ total: open, airborne: open, connections: null }));
   }
   return memo.of(
-    `tl ${JSON.stringify([layers, connections, separateFrames, size, air, samplesPerBand ?? 'as needed'])}`,
+    `tl ${JSON.stringify([layers, connections, separateFrames, sizes, air, samplesPerBand ?? 'as needed'])}`,
     () =>
-      wallTransmissionLoss(
+      wallTransmissionLosses(
         { layers, connections, separateFrames },
-        { air, field: { kind: 'finite', size }, ...(samplesPerBand === undefined ? {} : { samplesPerBand }) },
+        { air, ...(samplesPerBand === undefined ? {} : { samplesPerBand }) },
+        sizes,
       ),
   );
 }

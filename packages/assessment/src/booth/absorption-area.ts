@@ -64,11 +64,14 @@ export function absorptionAreaOf(booth: Booth, people: number, air: Air, memo: M
 function faceAbsorption(booth: Booth, face: Face, air: Air, memo: Memo): number[] {
   const area = netFaceArea(booth, face);
   const missingFloor = face === 'floor' && booth.faces.floor === undefined;
+  const patches = facePatches(booth, face).map(({ share, layers }) => ({
+    share,
+    absorption: missingFloor && layers.length === 0 ? undefined : insideAbsorption(layers, air, memo),
+  }));
   return perBand((band) =>
-    facePatches(booth, face).reduce((sum, patch) => {
-      const hard = missingFloor && patch.layers.length === 0;
-      const alpha = hard ? hardFloorAbsorption : (insideAbsorption(patch.layers, air, memo)[band] ?? 0);
-      return sum + area * patch.share * alpha;
+    patches.reduce((sum, { share, absorption }) => {
+      const alpha = absorption === undefined ? hardFloorAbsorption : (absorption[band] ?? 0);
+      return sum + area * share * alpha;
     }, 0),
   );
 }

@@ -15,12 +15,19 @@ import type { BoothPath } from './booth-path.js';
 import { netFaceArea } from './face-areas.js';
 import { faceSize, insideSize } from './geometry.js';
 import { facePatches } from './linings.js';
+import { type PartSizes, partSizes } from './part-sizes.js';
 
 /**
  * Sound through one face, its covered and its bare share side by side. A floor that the text leaves out is the floor of
  * the building and no path; any other face that it leaves out is an opening.
  */
-export function facePath(booth: Booth, face: Face, air: Air, memo: Memo): BoothPath | undefined {
+export function facePath(
+  booth: Booth,
+  face: Face,
+  air: Air,
+  memo: Memo,
+  sizes: PartSizes = partSizes(booth),
+): BoothPath | undefined {
   const built = booth.faces[face];
   const area = netFaceArea(booth, face);
   if (area <= 0 || (face === 'floor' && built === undefined)) return undefined;
@@ -28,7 +35,7 @@ export function facePath(booth: Booth, face: Face, air: Air, memo: Memo): BoothP
   const patches = facePatches(booth, face).map((patch) => ({
     area: area * patch.share,
     layers: constructionOf(patch.layers).layers,
-    loss: transmissionLossOf(patch.layers, size, air, memo),
+    loss: transmissionLossOf(patch.layers, size, air, memo, sizes(patch.layers)),
   }));
   const transmissionLossDb =
     built === undefined

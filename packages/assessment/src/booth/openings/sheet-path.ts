@@ -5,6 +5,7 @@ import { transmissionLossOf } from '../../assembly/transmission-loss.js';
 import type { Memo } from '../../memo/memo.js';
 import { textRange } from '../../text/text-range.js';
 import type { BoothPath } from '../booth-path.js';
+import type { PartSizes } from '../part-sizes.js';
 
 /** Sound through the leaf of a door or the pane of a window, of its own size. */
 export function sheetPath(
@@ -13,10 +14,11 @@ export function sheetPath(
   sheet: Assembly,
   air: Air,
   memo: Memo,
+  sizes?: PartSizes,
 ): BoothPath {
   const size = { width: opening.size.width.value, height: opening.size.height.value };
   const area = size.width * size.height;
-  const loss = transmissionLossOf(sheet.layers, size, air, memo);
+  const loss = transmissionLossOf(sheet.layers, size, air, memo, sizes?.(sheet.layers));
   const { layers } = constructionOf(sheet.layers);
   return {
     result: {
