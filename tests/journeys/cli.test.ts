@@ -49,8 +49,10 @@ describe('boothwright check', () => {
       expect.stringMatching(/^MISSED: \d of 3 requirements missed/),
     ]);
     const headings = [
+      'In short',
       'Requirements',
       'What to change first',
+      'What each variant is worth',
       'What gets in',
       'What gets out',
       'Sound inside',
@@ -58,7 +60,6 @@ describe('boothwright check', () => {
       'Size, mass, floor, cost',
       'Assemblies',
       'Cautions',
-      'What each variant is worth',
       'Assumed where the text is silent',
       'What this leaves out',
     ].map((heading) => stdout.search(new RegExp(`^${heading}`, 'm')));

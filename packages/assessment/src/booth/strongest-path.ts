@@ -3,7 +3,7 @@ import type { PathResult } from '../result/result-document.js';
 import { pathWords } from './path-words.js';
 
 export interface StrongestPath {
-  /** Id of the path; of several faces of one build-up that of the strongest. */
+  /** Id of the path; `faces:` and the name of the build-up for several faces of one. */
   readonly id: string;
   readonly words: string;
   /** Sum of its weights. */
@@ -36,7 +36,7 @@ export function strongestPath(
     if (weight <= (best?.weight ?? 0)) continue;
     const { path } = members.reduce((strongest, member) => (member.weight > strongest.weight ? member : strongest));
     best = {
-      id: path.id,
+      id: members.length > 1 ? key.replace('faces of ', 'faces:') : path.id,
       words: members.length > 1 ? `the ${members.length} ${key}` : pathWords(path),
       weight,
       members: members.map(({ index }) => index),

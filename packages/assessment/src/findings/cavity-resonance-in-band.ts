@@ -86,7 +86,7 @@ function finding(
     explanation: `Two masses with air between them are masses on a spring. Near ${hertz(resonance)} they move against each other and the wall lets through more than its weight suggests: ${decimals(at, 1)} dB at ${name}, where the same layers in contact would keep out ${decimals(closedAt, 1)} dB. Well above the resonance the gap pays off.`,
     source:
       'Mass-air-mass resonance, 1/(2 pi) sqrt(s (1/m1 + 1/m2)) with the spring s = rho c^2/d of the air; fibre makes the spring 1.4 times softer. docs/findings/cavity-resonance-in-band.md',
-    fix: `${fix} Without the gap: ${decimals(closedAt, 1)} dB at ${name}, ${insteadOf('STC', closedStc, stc)}. All figures for the panel alone.`,
+    fix: `As it is, ${decimals(at, 1)} dB at ${name} and STC ${decimals(stc, 0)}. ${fix} With the two leaves in contact instead: ${decimals(closedAt, 1)} dB at ${name}, ${insteadOf('STC', closedStc, stc)}. All figures for the panel alone.`,
     figures,
     related:
       construction.leaves.length === 2 ? [{ range: textRange(assembly.nameRange), message: 'of this build-up' }] : [],

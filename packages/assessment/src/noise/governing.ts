@@ -28,7 +28,7 @@ interface LimitedBooth {
 }
 
 export interface Limiting {
-  /** Id of the path, or of the booth's own sound; of several faces of one build-up the strongest. */
+  /** Id of the path, or of the booth's own sound; `faces:` and the name of the build-up for several faces of one. */
   readonly id: string;
   readonly words: string;
   readonly source: string;

@@ -16,7 +16,7 @@ export interface SoundThrough {
 }
 
 export interface LimitingOverall {
-  /** Id of the path, or of the booth's own sound; of several faces of one build-up the strongest. */
+  /** Id of the path, or of the booth's own sound; `faces:` and the name of the build-up for several faces of one. */
   readonly id: string;
   readonly words: string;
   /** A sound of the booth itself in words; undefined for what comes through a path. */

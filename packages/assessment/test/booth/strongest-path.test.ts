@@ -14,7 +14,7 @@ const weights = (given: Readonly<Record<string, number>>) => paths.map((path) =>
 it('strongestPath(booth, paths, weights) counts faces of one build-up together', () => {
   const shared = weights({ 'face:left': 0.3, 'face:right': 0.2, 'door:entry:threshold': 0.4 });
   expect(strongestPath(box, paths, shared)).toMatchObject({
-    id: 'face:left',
+    id: 'faces:shell',
     words: 'the 5 faces of shell',
     weight: 0.5,
   });

@@ -1,10 +1,10 @@
-/** Single unit words and their names in the table of sizes; compound units are products of these. */
+/** Single unit words and what mathjs calls them; compound units are products of these. */
 export interface UnitWord {
   readonly math: string;
   readonly power: number;
 }
 
-/** Word as typed to its name in the table of sizes. */
+/** Word as typed to the name in the private mathjs instance. */
 const NAMES: Readonly<Record<string, string>> = {
   // length
   mm: 'mm',

@@ -1,7 +1,7 @@
 import { ticks } from 'd3-array';
+import { scaleLinear, scaleLog } from 'd3-scale';
 import { bandName } from '../numbers/format-frequency.js';
 import { palette } from './palette.js';
-import { linearScale, logScale } from './scales.js';
 import { escapeXml, round, svgElement, svgText } from './svg-element.js';
 
 export interface ChartSize {
@@ -65,8 +65,11 @@ export function chartFrame(options: {
 export function frequencyAxis(nominalHz: readonly number[], size: ChartSize): Axis {
   const first = nominalHz[0] ?? 50;
   const last = nominalHz[nominalHz.length - 1] ?? 5000;
+  const scale = scaleLog()
+    .domain([first / 1.06, last * 1.06])
+    .range([margins.left, size.width - margins.right]);
   return {
-    at: logScale([first / 1.06, last * 1.06], [margins.left, size.width - margins.right]),
+    at: (hz) => scale(hz),
     ticks: octaveNames.filter((hz) => hz >= first && hz <= last).map((hz) => ({ value: hz, label: bandName(hz) })),
     label: 'Hz',
   };
@@ -79,8 +82,11 @@ export function linearAxis(values: Iterable<number>, size: ChartSize, label: str
   const finite = [...values].filter(Number.isFinite);
   const low = Math.min(least, Math.floor(Math.min(...finite, least) / step) * step);
   const high = Math.max(low + 2 * step, Math.ceil(Math.max(...finite, least) / step) * step);
+  const scale = scaleLinear()
+    .domain([low, high])
+    .range([size.height - margins.bottom, margins.top]);
   return {
-    at: linearScale([low, high], [size.height - margins.bottom, margins.top]),
+    at: (value) => scale(value),
     ticks: ticks(low, high, Math.min(8, (high - low) / step)).map((value) => ({ value, label: String(value) })),
     label,
   };

@@ -1,9 +1,9 @@
 import type { FanSettingOfAir } from '@boothwright/assessment';
 import { ticks } from 'd3-array';
+import { scaleLinear } from 'd3-scale';
 import { type Axis, type ChartSize, chartFrame, linearAxis, margins } from './frame.js';
 import { legend } from './legend.js';
 import { palette } from './palette.js';
-import { linearScale } from './scales.js';
 import { linePath } from './series-path.js';
 import { dataList, svgElement } from './svg-element.js';
 
@@ -69,8 +69,11 @@ const looks: Readonly<Record<FanSettingOfAir, { readonly colour: string; readonl
 export function timeCurves(chart: TimeCurvesChart): string {
   const { size, curves, limit } = chart;
   const end = Math.max(1, ...curves.flatMap((curve) => curve.minutes));
+  const scale = scaleLinear()
+    .domain([0, end])
+    .range([margins.left, size.width - margins.right]);
   const x: Axis = {
-    at: linearScale([0, end], [margins.left, size.width - margins.right]),
+    at: (minutes) => scale(minutes),
     ticks: ticks(0, end, 6).map((value) => ({ value, label: String(value) })),
     label: 'min',
   };

@@ -24,6 +24,7 @@ export function pathWords(path: { readonly id: string; readonly kind: string; re
 /** The same from the identifier of a path, e.g. `face:back`; anything else as it is called. */
 export function limiterWords(limitedBy: string): string {
   const [kind = '', name, part] = limitedBy.split(':');
+  if (kind === 'faces') return `faces of ${name ?? ''}`;
   if (name === undefined) return limitedBy.replaceAll('-', ' ');
   return pathWords({ id: limitedBy, kind: part === undefined ? kind : 'door-seal', name });
 }

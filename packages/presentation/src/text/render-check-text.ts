@@ -11,6 +11,7 @@ import { findingsSection } from './sections/findings.js';
 import { getsInSection } from './sections/gets-in.js';
 import { getsOutSection } from './sections/gets-out.js';
 import { headlineSection } from './sections/headline.js';
+import { inShortSection } from './sections/in-short.js';
 import { moreSection } from './sections/more.js';
 import { movingSection } from './sections/moving.js';
 import { reflectionsSection } from './sections/reflections.js';
@@ -33,9 +34,11 @@ export function renderCheckText(
   const count = Object.keys(result.booths).length;
   const sections = [
     headlineSection(result, problems, style, variant),
+    inShortSection(result, style),
     requirementsSection(result, style),
-    changeFirstSection(result, style),
     stopSection(result, style),
+    changeFirstSection(result, style),
+    variantsSection(result, style),
     ...Object.entries(result.booths).flatMap(([name, booth]) => {
       const suffix = ofBooth(name, count);
       return [
@@ -52,7 +55,6 @@ export function renderCheckText(
     style.detail === 'full' && assembliesSection(result, style),
     findingsSection(result, style),
     cautionsSection(result, style),
-    variantsSection(result, style),
     defaultsSection(result, style),
     leavesOutSection(result, style),
     moreSection(style),

@@ -1,9 +1,9 @@
 import type { ResultDocument } from '@boothwright/assessment';
-import { requirementName, valueText } from '../../numbers/requirement-words.js';
 import { printable } from '../printable.js';
 import { joinLines, section } from '../section.js';
 import type { TextStyle } from '../text-style.js';
 import { wrapText } from '../wrap-text.js';
+import { pairsText, variantEffects } from './variant-effects.js';
 
 const mostAdvice = 6;
 const order = { error: 0, warning: 1, information: 2 } as const;
@@ -39,24 +39,19 @@ export function changeFirstSection(result: ResultDocument, style: TextStyle): st
 /** One sentence per variant that meets a requirement which the base misses, with what it costs elsewhere. */
 function variantAdvice(result: ResultDocument): readonly Advice[] {
   return Object.entries(result.variants).flatMap(([name, variant]) => {
-    const pairs = result.requirements.map((base) => ({
-      base,
-      variant: variant.requirements.find(({ text, booth }) => text === base.text && booth === base.booth),
-    }));
-    const gained = pairs.filter((pair) => pair.base.verdict === 'missed' && pair.variant?.verdict === 'met');
-    const lost = pairs.filter((pair) => pair.base.verdict === 'met' && pair.variant?.verdict === 'missed');
+    const { gained, lost, nearer, farther, costs } = variantEffects(result, variant);
     if (gained.length === 0) return [];
-    const list = (entries: typeof pairs) =>
-      entries
-        .map(
-          (pair) =>
-            `${requirementName(pair.base)} (${valueText(pair.base)} becomes ${pair.variant ? valueText(pair.variant) : '–'})`,
-        )
-        .join(', ');
     const title = variant.title ? ` "${variant.title}"` : '';
     return [
       {
-        what: `variant ${name}${title} meets ${list(gained)}${lost.length > 0 ? ` but then misses ${list(lost)}` : ''}`,
+        what: `variant ${name}${title} meets ${pairsText(gained)}${lost.length > 0 ? ` but then misses ${pairsText(lost)}` : ''}`,
+        how: [
+          nearer.length > 0 && `nearer: ${pairsText(nearer)}`,
+          farther.length > 0 && `farther: ${pairsText(farther)}`,
+          costs.join(', '),
+        ]
+          .filter(Boolean)
+          .join('; '),
       },
     ];
   });

@@ -27,6 +27,7 @@ export function headlineSection(
         : open > 0
           ? `NOT ASSESSED: ${open} of ${count(total, 'requirement')}${met > 0 ? `; the other ${met} met by the prediction` : ''}`
           : `MET: ${total === 1 ? 'the requirement is' : `all ${total} requirements are`} met by the prediction`;
+  const lost = result.unread.filter(({ part }) => part === 'require').length;
   const colour = missed > 0 ? 'red' : open > 0 || errors > 0 ? 'yellow' : 'green';
   return joinLines(
     paint(
@@ -40,6 +41,17 @@ export function headlineSection(
       style,
     ),
     paint(wrapText(verdict, style.width, '', '  '), colour, style),
+    lost > 0 &&
+      paint(
+        wrapText(
+          `${count(lost, 'requirement')} could not be read and ${lost === 1 ? 'is' : 'are'} not among them`,
+          style.width,
+          '',
+          '  ',
+        ),
+        'red',
+        style,
+      ),
     errors > 0 &&
       paint(
         wrapText(

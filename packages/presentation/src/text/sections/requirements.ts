@@ -34,12 +34,12 @@ export function requirementsSection(result: ResultDocument, style: TextStyle): s
           fittingTable(rows, style.width),
           close &&
             wrapText(
-              '~ the limit lies within the range of the prediction: it may turn out either way',
+              '~ the limit lies within the range of the prediction: less certain than the rest',
               style.width,
               '  ',
               '    ',
             ),
-          ...why.map((requirement) => whyText(requirement, style)),
+          ...sharedReasons(why).map((group) => whyText(group, style)),
         )
       : undefined,
     style,
@@ -59,6 +59,8 @@ const nameColumn = 1;
 /** The limit stands in the requirement itself, so its column goes first where the width does not suffice. */
 const limitColumn = 4;
 const limitedByColumn = 6;
+/** Down to this the end of a requirement gives way before the column of what limits it does, then to the shortest. */
+const readableName = 28;
 const shortestName = 22;
 
 /** Gives way in this order: the column of limits, the end of long requirements, the column of what limits. */
@@ -76,8 +78,12 @@ function fittingTable(rows: readonly (readonly string[])[], width: number): stri
   const longest = Math.max(shortestName, ...rows.map((row) => displayWidth(row[nameColumn] ?? '')));
   const whole = draw(without(), longest);
   if (fits(whole)) return whole;
-  for (const dropped of [[limitColumn], [limitColumn, limitedByColumn]]) {
-    for (let length = longest; length >= shortestName; length--) {
+  const ways = [
+    { dropped: [limitColumn], least: readableName },
+    { dropped: [limitColumn, limitedByColumn], least: shortestName },
+  ];
+  for (const { dropped, least } of ways) {
+    for (let length = longest; length >= Math.min(longest, least); length--) {
       const table = draw(without(...dropped), length);
       if (fits(table)) return table;
     }
@@ -101,7 +107,25 @@ function marginText(requirement: RequirementResult): string {
   return `${withinRange ? '~' : ''}${sign}${formatDifference(margin, unit)}`;
 }
 
-function whyText(requirement: RequirementResult, style: TextStyle): string {
-  const text = `${requirementName(requirement)}: ${verdictText(requirement)}. ${requirement.explanation.replace(/\.$/, '')}.`;
-  return wrapText(printable(text), style.width, '  - ', '    ');
+/** Requirements that are open for one and the same reason stand together: it is said once. */
+function sharedReasons(requirements: readonly RequirementResult[]): RequirementResult[][] {
+  const groups: RequirementResult[][] = [];
+  for (const requirement of requirements) {
+    const same = groups.find(
+      ([first]) =>
+        requirement.verdict === 'not-assessed' &&
+        first?.verdict === 'not-assessed' &&
+        first.explanation === requirement.explanation,
+    );
+    if (same === undefined) groups.push([requirement]);
+    else same.push(requirement);
+  }
+  return groups;
+}
+
+function whyText(group: readonly RequirementResult[], style: TextStyle): string {
+  const [first] = group as [RequirementResult];
+  const names = group.length > 3 ? `all ${group.length} that depend on it` : group.map(requirementName).join(', ');
+  const reason = first.explanation.replace(/\.$/, '');
+  return wrapText(printable(`${names}: ${verdictText(first)}. ${reason}.`), style.width, '  - ', '    ');
 }

@@ -8,6 +8,8 @@ import { textTable } from '../text-table.js';
 import { wrapText } from '../wrap-text.js';
 
 const mostModes = 10;
+/** The short report names those that ring longest. */
+const mostInShort = 3;
 
 const methodWords = { modes: 'modes', statistical: 'field', both: 'both', dry: 'dry', none: '–' } as const;
 /** Seconds of the middle bands: below the first a voice is called dry here, above the second live. Our own words. */
@@ -40,7 +42,7 @@ export function soundInsideSection(booth: BoothResult, suffix: string, style: Te
           ['by', ...octave.map(({ method }) => methodWords[method])],
         ],
       ),
-      line(characterText(sound)),
+      line(characterText(sound, style.detail)),
       ...(style.detail === 'full' ? fullLines(booth) : []).map(line),
     ),
     style,
@@ -49,7 +51,7 @@ export function soundInsideSection(booth: BoothResult, suffix: string, style: Te
 
 type Sound = NonNullable<BoothResult['roomSound']>;
 
-function characterText({ mid, ratio125, ratio250, modes }: Sound): string {
+function characterText({ mid, ratio125, ratio250, modes }: Sound, detail: TextStyle['detail']): string {
   const dryness =
     mid === null
       ? 'The middle bands are not known'
@@ -61,11 +63,18 @@ function characterText({ mid, ratio125, ratio250, modes }: Sound): string {
   const times = (ratio: number | null, hz: string) =>
     ratio === null ? [] : [`${formatNumber(ratio, 1)} times at ${hz}`];
   const low = [...times(ratio125, '125 Hz'), ...times(ratio250, '250 Hz')];
-  const voiced = modes.filter(({ onVoice }) => onVoice.length > 0).slice(0, mostModes);
+  const onVoice = modes.filter((mode) => mode.onVoice.length > 0);
+  const voiced =
+    detail === 'full'
+      ? onVoice.slice(0, mostModes)
+      : onVoice
+          .toSorted((a, b) => (b.decayS ?? 0) - (a.decayS ?? 0))
+          .slice(0, mostInShort)
+          .toSorted((a, b) => a.hz - b.hz);
   const list = voiced.map(
     ({ hz, decayS }) => `${formatNumber(hz)} Hz${decayS === null ? '' : ` (${formatNumber(decayS, 2)} s)`}`,
   );
-  return `${dryness}${low.length > 0 ? `, the lows ${low.join(', ')}` : ''}.${list.length > 0 ? ` Modes on a voice: ${list.join(', ')}.` : ''} Modes below the Schroeder frequency, statistics above it; people and what stands inside shift both.`;
+  return `${dryness}${low.length > 0 ? `, the lows ${low.join(', ')}` : ''}.${list.length > 0 ? ` Modes on a voice${voiced.length < onVoice.length ? ' that ring longest' : ''}: ${list.join(', ')}.` : ''} Modes below the Schroeder frequency, statistics above it; people and what stands inside shift both.`;
 }
 
 function fullLines(booth: BoothResult): string[] {
