@@ -8,7 +8,7 @@ import { missedRequirements } from './missed-requirements.js';
 
 /** There is a fan, and still the CO2 passes the limit that the text asks for, at the setting at which it is judged. */
 export function moreAirNeeded(context: JudgedContext): Found[] {
-  return missedRequirements(context, 'co2').flatMap(({ requirement, assessed: { booth, result } }) => {
+  return missedRequirements(context, 'co2').flatMap(({ requirement, assessed: { booth, result } }): Found[] => {
     const { air } = result;
     // Without air from any fan, and with a fan that rests in takes, other findings say what helps.
     if (air === null || air.fanOn === null || air.takes?.fanInTake === 'off') return [];
@@ -17,7 +17,14 @@ export function moreAirNeeded(context: JudgedContext): Found[] {
     const { takes } = air;
     const reached = takes === null || off ? fan.endPpm : Math.max(takes.firstPeakPpm, takes.lastPeakPpm);
     const { limit, range, text } = requirement;
-    const flow = flowForCo2({ limit, supply: air.supplyPpm, generation: air.generationM3PerS });
+    // A room that the booth breathes from fills up as well. In the long run it settles where its own fresh air carries off
+    // all that is breathed, whatever the fan of the booth moves: what stands in the booth less what its own air leaves there.
+    const settled =
+      fan.steadyPpm !== null && fan.flowM3PerS > 0
+        ? fan.steadyPpm - (1e6 * air.generationM3PerS) / fan.flowM3PerS
+        : air.supplyPpm;
+    const fills = settled > air.supplyPpm + 1;
+    const flow = flowForCo2({ limit, supply: settled, generation: air.generationM3PerS });
     const litres = (value: number) => decimals(value * 1000, 1);
     const figures: Record<string, number> = {
       endPpm: reached,
@@ -53,15 +60,19 @@ export function moreAirNeeded(context: JudgedContext): Found[] {
       return [
         {
           ...found,
-          fix: `No flow can hold it: the supply air stands at ${decimals(air.supplyPpm, 0)} ppm. Air the room first, or take the air from outdoors.`,
+          fix: fills
+            ? `No flow of the booth can hold it in the long run: the room itself settles at ${decimals(settled, 0)} ppm with the fresh air that it has. Give the room more fresh air, air it between sessions, or take the air from outdoors.`
+            : `No flow can hold it: the supply air stands at ${decimals(air.supplyPpm, 0)} ppm. Air the room first, or take the air from outdoors.`,
+          figures: { ...figures, settledSupplyPpm: settled },
         },
       ];
     }
+    const session = fills ? flowForCo2({ limit, supply: air.supplyPpm, generation: air.generationM3PerS }) : null;
     const diameter = Math.sqrt((4 * flow) / aimedSpeed / Math.PI);
     return [
       {
         ...found,
-        fix: `${litres(flow)} L/s hold ${decimals(limit, 0)} ppm in the long run, however long the session. A clear area of ${decimals((flow / aimedSpeed) * 1e4, 0)} cm2, a round duct of ${decimals(diameter * 1000, 0)} mm, keeps that air slow enough not to hiss; shorter sessions with the door open between them need less.`,
+        fix: `${litres(flow)} L/s hold ${decimals(limit, 0)} ppm in the long run, however long the session${fills ? `: the room itself settles at ${decimals(settled, 0)} ppm then` : ''}.${session === null ? '' : ` For a session of ${decimals(air.sessionMinutes, 0)} min about ${litres(session)} L/s are enough.`} A clear area of ${decimals((flow / aimedSpeed) * 1e4, 0)} cm2, a round duct of ${decimals(diameter * 1000, 0)} mm, keeps that air slow enough not to hiss; shorter sessions with the door open between them need less.`,
         figures: { ...figures, neededFlowLPerS: flow * 1000, aimedDiameterM: diameter },
         meets: true,
       },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsById } from '../fixtures/assessed.js';
+import { findingsById, onlyBooth } from '../fixtures/assessed.js';
+import { smallBooth } from '../fixtures/booth-text.js';
 import { booth, given, quietFan, requirement, session, shell, slab, spec, vent } from '../fixtures/spec-builder.js';
 
 const id = 'more-air-needed';
@@ -26,6 +27,26 @@ describe(id, () => {
   it('tells when no flow can do it, because the supply air is at the limit', () => {
     const [finding] = findingsById(aired(0.05, 1000, { session: session({ supplyAir: given(1100) }) }), id);
     expect(finding?.fix).toContain('Air the room first');
+  });
+
+  it('looks ahead in a room that fills up: the flow holds the limit however long the session', () => {
+    const inRoom = (litres: number, length: string, limit = 1200) =>
+      smallBooth({
+        site: 'room 3.8 m x 3.2 m x 2.5 m; fresh-air 15 L/s',
+        vents: `vent in on left { duct 250 mm; run 1 m; fan supply ${litres} L/s }; vent out on right { duct 250 mm; run 1 m }`,
+        session: `length ${length}`,
+        requirements: `require co2 <= ${limit} ppm`,
+      });
+    const [finding] = findingsById(inRoom(8, '60 min'), id);
+    const needed = finding?.figures.neededFlowLPerS as number;
+    // Steady: the room at outdoor air + G/fresh air, the booth above it by G/Q; 20 L/h, 420 ppm and 15 L/s.
+    const generation = 20 / 3.6e6;
+    const room = 420 + (1e6 * generation) / 0.015;
+    expect(needed).toBeCloseTo((1e9 * generation) / (1200 - room), 1);
+    expect(onlyBooth(inRoom(Math.ceil(needed), '24 h')).air?.fanOn?.endPpm).toBeLessThanOrEqual(1200);
+    expect(findingsById(inRoom(Math.ceil(needed), '24 h'), id)).toEqual([]);
+    // Below what the room itself comes to no flow of the booth can hold it for long.
+    expect(findingsById(inRoom(8, '60 min', Math.floor(room) - 10), id)[0]?.fix).toContain('the room itself settles');
   });
 
   it('looks at the setting that is judged: at low it says that high would do', () => {
