@@ -97,7 +97,7 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo,
     ventilation: kept?.ventilation ?? ventilationResult(booth, air, memo),
     air: kept !== undefined ? kept.air : airResult(booth, session, site, volume, air, memo),
     build,
-    moving: kept !== undefined ? kept.moving : movingResult(booth, site, build.panels, memo),
+    moving: kept !== undefined ? kept.moving : movingResult(booth, site, build, memo),
     reflections: kept !== undefined ? kept.reflections : reflectionsResult(booth, air, memo),
     reflectionsWhy: reflectionsWhyNot(booth),
   };

@@ -23,15 +23,15 @@ import { type Way, waysOf } from './ways.js';
 export function movingResult(
   booth: Booth,
   site: Site | undefined,
-  panels: readonly MovingPanel[],
+  { panels, massByPart }: Built,
   memo: Memo,
 ): MovingResult | null {
   const ways = site === undefined ? [] : waysOf(site);
   if (site?.room === undefined && ways.length === 0 && booth.panels === undefined) return null;
   const box = boothBox(booth, site);
   const gaps = box === undefined || site === undefined ? null : sideGaps(box, site);
-  const cards = [...panels, ...(panels.length > 0 ? booth.doors.map(leafOf) : [])].map((panel) =>
-    cardOf(panel, ways, site, memo),
+  const cards = [...panels, ...(panels.length > 0 ? booth.doors.map((door) => leafOf(door, massByPart)) : [])].map(
+    (panel) => cardOf(panel, ways, site, memo),
   );
   const roof = site === undefined ? null : roofFit(booth, site, box, gaps, panels);
   const obstacles =
@@ -48,10 +48,16 @@ export function movingResult(
   };
 }
 
+/** What is known of the build. */
+interface Built {
+  readonly panels: readonly MovingPanel[];
+  readonly massByPart: readonly { readonly part: string; readonly kg: number }[];
+}
+
 type Carried = Omit<MovingPanel, 'number' | 'leaf' | 'box'> & { readonly number: number | null };
 
 /** The leaf of a door is carried on its own and hung when all else stands. */
-function leafOf(door: Door): Carried {
+function leafOf(door: Door, massByPart: Built['massByPart']): Carried {
   const { layers } = door.leaf;
   const widthM = door.size.width.value;
   const heightM = door.size.height.value;
@@ -62,7 +68,8 @@ function leafOf(door: Door): Carried {
     widthM,
     heightM,
     thicknessM: assemblyThickness(layers),
-    massKg: assemblyMass(layers) * widthM * heightM,
+    // With the sticks that the leaf is really framed of, where they are cut, so that it weighs the same everywhere.
+    massKg: massByPart.find(({ part }) => part === `door ${door.name}`)?.kg ?? assemblyMass(layers) * widthM * heightM,
     massMissing: [],
     baseM: 0,
   };
