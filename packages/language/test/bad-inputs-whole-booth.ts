@@ -10,6 +10,10 @@ const framed = (line: string, more = ''): string =>
 
 /** What goes wrong around the wall: the room, the air, what stands inside, panels, hours, takes, shopping, variants. */
 export const wholeBoothInputs: readonly BadInput[] = [
+  {
+    what: 'a mouth farther from the microphone than stated',
+    files: booth('mouth at 0.5 m, 0.8 m, 1.2 m\n  mic at 0.5 m, 0.3 m, 1.2 m { distance 150 mm }'),
+  },
   // frames and boards
   { what: 'studs of board', files: framed('frame 35 mm x 75 mm every 600 mm of steel-sheet') },
   { what: 'studs of steel by another name', files: framed('frame 35 mm x 75 mm every 600 mm of steel') },

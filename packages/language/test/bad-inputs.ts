@@ -29,6 +29,7 @@ export const badInputs: readonly BadInput[] = [
   { what: 'a mixed number with a blank', files: layers('osb 2 1/2 in') },
   { what: 'a minus without blanks', files: 'let a = 9 mm\nlet b = a -2 mm\n' },
   { what: 'a unit that does not exist', files: layers('osb 9 furlongs') },
+  { what: 'decibels in small letters', files: 'site "r" {\n  noise a 45 db like road-traffic\n}\n' },
   { what: 'a misspelt unit', files: layers('osb 9 mmm') },
   { what: 'a unit with a wrong part', files: layers('osb 9 kg/sqm') },
   { what: 'a misspelt keyword', files: material('kind porous; densty 5 kg/m3; resistivity 5 kPa.s/m2') },

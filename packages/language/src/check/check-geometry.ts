@@ -7,6 +7,7 @@ import { fitAboveEachOther } from './geometry/above-each-other.js';
 import { checkAirPaths } from './geometry/check-air-paths.js';
 import { checkEquipmentFits } from './geometry/check-equipment-fits.js';
 import { checkGrilles } from './geometry/check-grilles.js';
+import { checkMouthDistance } from './geometry/check-mouth-distance.js';
 import { checkPanels } from './geometry/check-panels.js';
 import { checkPlaces } from './geometry/check-places.js';
 import { checkSideBySide } from './geometry/check-side-by-side.js';
@@ -28,6 +29,7 @@ export function checkGeometry(ctx: CheckContext, booth: Booth): void {
   checkGrilles(ctx, booth);
   checkPlaces(ctx, booth);
   checkEquipmentFits(ctx, booth);
+  checkMouthDistance(ctx, booth);
   checkPanels(ctx, booth);
   checkAirPaths(ctx, booth);
 }

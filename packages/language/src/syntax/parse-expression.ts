@@ -22,7 +22,7 @@ import {
   previous,
   report,
 } from './parser-state.js';
-import { speltOutUnit } from './spelt-out-units.js';
+import { speltOutUnit, whichDecibels } from './spelt-out-units.js';
 import type { Token } from './token.js';
 import type { Expression, LiteralNode, UnitNode } from './tree.js';
 
@@ -218,7 +218,7 @@ export function parseUnit(state: ParserState, context: ExpressionContext): UnitN
   }
   if (first.kind !== 'word' || context.words.has(first.text) || first.text === 'x') return undefined;
   if (!isUnitWord(first.text)) {
-    const hint = speltOutUnit(first.text) ?? meant(first.text, UNIT_WORDS);
+    const hint = whichDecibels(first.text) ?? speltOutUnit(first.text) ?? meant(first.text, UNIT_WORDS);
     report(
       state,
       'unknown-unit',

@@ -72,6 +72,13 @@ const SPELT_OUT: Readonly<Record<string, string>> = {
   quid: 'GBP',
 };
 
+/** Decibels in small letters can be two levels that differ by many decibels: the writer has to say which. */
+export function whichDecibels(word: string): string | undefined {
+  return word !== 'dB' && word.toLowerCase() === 'db'
+    ? 'write `dBA` for a reading with the A weighting, as most meters show it, or `dB` for one without'
+    : undefined;
+}
+
 /** `did you mean …` for a unit that is spelt out; undefined for any other word. */
 export function speltOutUnit(word: string): string | undefined {
   if (!Object.hasOwn(SPELT_OUT, word)) return undefined;
