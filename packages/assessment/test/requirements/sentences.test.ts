@@ -12,3 +12,9 @@ it('marginWords(margin, unit) has one point and two points', () => {
   expect(marginWords(0, 'points', 0)).toBe('0 points to spare');
   expect(marginWords(2, 'points', 0)).toBe('2 points to spare');
 });
+
+it('marginWords(margin, unit) never prints a margin that is there as none', () => {
+  expect(marginWords(-0.02, 'kg')).toBe('0.02 kg too much');
+  expect(marginWords(0.004, 'kPa')).toBe('0.004 kPa to spare');
+  expect(marginWords(0, 'kg')).toBe('0.0 kg to spare');
+});

@@ -1,4 +1,5 @@
 import type { DefaultUsed, ResultDocument } from '@boothwright/assessment';
+import { defaults } from '@boothwright/language';
 import { evidenceText } from '../../hover/evidence-text.js';
 import { defaultText } from '../../numbers/default-text.js';
 import { printable } from '../printable.js';
@@ -6,13 +7,32 @@ import { joinLines, section } from '../section.js';
 import type { TextStyle } from '../text-style.js';
 import { wrapText } from '../wrap-text.js';
 
+/** Defaults of the language: a line of the text takes their place. */
+const stateable: ReadonlySet<string> = new Set(defaults.map(({ name }) => name));
+
 /** Every default that entered, once, with what it rests on. */
 export function defaultsSection(result: ResultDocument, style: TextStyle): string | undefined {
   const unique = new Map<string, DefaultUsed>();
   for (const used of result.defaults) unique.set(`${used.name} ${used.value}`, used);
   if (style.detail === 'short') {
-    const all = [...unique.values()].map((used) => printable(`${used.name} ${defaultText(used)}`)).join('; ');
-    return section('Assumed where the text is silent', all && wrapText(all, style.width, '  ', '  '), style);
+    // What the writer can state instead comes by name; what the models take for granted is counted.
+    const settable = [...unique.values()].filter(({ name }) => stateable.has(name));
+    const others = unique.size - settable.length;
+    const all = settable.map((used) => printable(`${used.name} ${defaultText(used)}`)).join('; ');
+    return section(
+      'Assumed where the text is silent',
+      joinLines(
+        all && wrapText(all, style.width, '  ', '  '),
+        others > 0 &&
+          wrapText(
+            `and ${others} ${others === 1 ? 'figure' : 'figures'} that the models take for granted: \`--full\` names them and what they rest on`,
+            style.width,
+            '  ',
+            '  ',
+          ),
+      ),
+      style,
+    );
   }
   const lines = [...unique.values()].map((used) =>
     wrapText(
