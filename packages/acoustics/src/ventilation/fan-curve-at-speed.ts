@@ -18,7 +18,7 @@ import { requireFanCurve } from './require-fan-curve.js';
  *   { flow: 0, pressure: 120 },
  *   { flow: 0.04, pressure: 0 },
  * ];
- * fanCurveAtSpeed(fan, 0.5); // 30 Pa without flow, 0.02 m3/s without pressure
+ * fanCurveAtSpeed(fan, 0.5); // [{ flow: 0, pressure: 30 }, { flow: 0.02, pressure: 0 }]
  * ```
  */
 export function fanCurveAtSpeed(curve: readonly FanPoint[], speedRatio: number): FanPoint[] {

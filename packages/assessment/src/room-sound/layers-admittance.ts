@@ -68,6 +68,8 @@ function admittanceOf(
       for (const hz of samples) {
         const impedance = absorberSurfaceImpedance(absorber, hz, 0, { air, backing });
         const square = impedance.re ** 2 + impedance.im ** 2;
+        // Cloth that lies on a wall that stands still has no air to move through it: an impedance without end takes nothing.
+        if (!Number.isFinite(square)) continue;
         re += (air.impedance * Math.max(0, impedance.re)) / square / samples.length;
         im -= (air.impedance * impedance.im) / square / samples.length;
       }

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { AcousticBox } from '../../src/room-sound/acoustic-box.js';
 import { modalSpread } from '../../src/room-sound/modal-spread.js';
 import { wallCauses } from '../../src/room-sound/wall-alternatives.js';
+import { onlyBooth } from '../fixtures/assessed.js';
+import { specOf } from '../fixtures/from-text.js';
 
 const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
 const all = <T>(value: T) => ({ left: value, right: value, front: value, back: value, floor: value, ceiling: value });
@@ -37,4 +39,19 @@ describe('modalSpread(box, band, modes, seconds, air)', () => {
     const both = [mode(40), { ...mode(400), share: 0.5 }];
     expect(modalSpread(box(0.1, 0.06, 0.2), 0, both, seconds(40), air)).toBeCloseTo(slow, 2);
   });
+});
+
+it('cloth that lies on a bare wall leaves every decay a number', () => {
+  const { roomSound } = onlyBooth(
+    specOf(`use catalog
+assembly shell { osb 18 mm; frame 45 mm x 70 mm every 600 mm { fill mineral-wool-40 70 mm }; gypsum-board 12.5 mm }
+booth box { inside 1.3 m x 1.5 m x 1.84 m; walls shell; roof shell; floor shell; lining on walls { close-weave-cloth }; mic at 0.6 m, 0.7 m, 1.2 m { distance 150 mm } }
+session { people 1; length 60 min }`),
+  );
+  const known = (roomSound?.decay ?? []).filter(({ method }) => method === 'modes');
+  expect(known.length).toBeGreaterThan(2);
+  for (const { seconds, lowS, highS } of known) {
+    expect(lowS).toBeLessThan(seconds as number);
+    expect(highS).toBeGreaterThan(seconds as number);
+  }
 });
