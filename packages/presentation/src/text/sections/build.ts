@@ -114,7 +114,7 @@ function problemWords({ shopping, sheetLayouts, lengthLayouts }: Build): string 
         const names = items.map(printable).join(' and ');
         if (verdict === 'unused') return `no part uses what ${names} buys`;
         const need = `${atLeast ? 'at least ' : ''}${formatFigures(needed)}`;
-        return `${names} buys ${formatFigures(bought)} where ${need} ${unitWords(unit, needed)} are needed`;
+        return `${names} buys ${formatFigures(bought)} where ${need} ${unitWords(unit, needed)} are needed${verdict === 'too-many' ? ', more than enough' : ''}`;
       }),
   ];
   return words.length > 0 ? `but ${words.join('; ')}` : undefined;
@@ -139,7 +139,7 @@ function costWords({ cost, shopping }: Build): string | undefined {
   );
   if (differs) {
     const sums = counted.map((sum) => costText({ ...sum, amount: sum.withReserve })).join(' and ');
-    words.push(`with the quantities counted here ${sums} with reserve`);
+    words.push(`with just the quantities counted here, more of some and fewer of others, ${sums} with reserve`);
   }
   if (withoutPrice.length > 0) {
     const [first, second] = withoutPrice;

@@ -14,7 +14,7 @@ interface Advice {
 }
 
 /**
- * What to do, in this order: clear hazards, then the fixes of findings from grave to light, then which of the variants
+ * What to do, in this order: clear hazards, then the floor, then the fixes of findings from grave to light, then which of the variants
  * that the text already holds meets what the base misses. Only computed or stated advice; nothing is invented here.
  */
 export function changeFirstSection(result: ResultDocument, style: TextStyle): string | undefined {
@@ -25,7 +25,11 @@ export function changeFirstSection(result: ResultDocument, style: TextStyle): st
     .filter(({ fix, severity }) => fix !== '' && severity !== 'information')
     .toSorted((a, b) => order[a.severity] - order[b.severity])
     .map(({ fix, message }) => ({ what: message, how: fix }));
-  const all: readonly Advice[] = [...stops, ...variantAdvice(result), ...fixes];
+  // A floor can end the whole plan, so it comes before what makes the plan better.
+  const floor = result.findings
+    .filter(({ id }) => id === 'floor-load-over-limit')
+    .map(({ fix, message }) => ({ what: message, how: fix }));
+  const all: readonly Advice[] = [...stops, ...floor, ...variantAdvice(result), ...fixes];
   const advice = all
     .filter(({ what }, index) => all.findIndex((entry) => entry.what === what) === index)
     .slice(0, mostAdvice);
