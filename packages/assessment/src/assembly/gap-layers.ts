@@ -1,5 +1,6 @@
-import type { AssemblyLayer, Sourced } from '@boothwright/language';
+import type { AssemblyLayer } from '@boothwright/language';
 import { constructionOf } from './construction.js';
+import { fibreLayer } from './fibre-layer.js';
 
 /** Indices of the layers that stand between leaf n and leaf n + 1, one list per gap. */
 export function gapLayers(assembly: readonly AssemblyLayer[]): number[][] {
@@ -58,34 +59,10 @@ function holdsBoard(layer: AssemblyLayer | undefined): boolean {
   return layer?.kind === 'air' && layer.fixings !== undefined;
 }
 
-/** Fibre that stands for any ordinary mineral wool where a fix proposes one. Evidence: common practice. */
-export const genericFibre = { resistivity: 12_000, density: 40 } as const;
-
 /** The assembly with the air layers of one gap filled with generic fibre. */
 export function withFibre(assembly: readonly AssemblyLayer[], gap: readonly number[]): AssemblyLayer[] {
   return assembly.map((layer, index) => {
     if (layer.kind !== 'air' || holdsBoard(layer) || !gap.includes(index)) return layer;
-    const { range } = layer;
-    const practice = (value: number): Sourced<number> => ({
-      value,
-      origin: { kind: 'default', name: 'generic-fibre', evidence: 'common-practice', source: 'ordinary mineral wool' },
-      range,
-    });
-    return {
-      kind: 'material',
-      material: {
-        name: 'mineral fibre',
-        nameRange: range,
-        range,
-        kind: 'porous',
-        resistivity: practice(genericFibre.resistivity),
-        density: practice(genericFibre.density),
-        fromCatalogue: false,
-      },
-      materialRange: range,
-      thickness: layer.thickness,
-      surfaceMass: practice(genericFibre.density * layer.thickness.value),
-      range,
-    };
+    return { ...fibreLayer(layer.thickness.value, layer.range), thickness: layer.thickness };
   });
 }

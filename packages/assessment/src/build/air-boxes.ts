@@ -1,7 +1,8 @@
 import type { AssemblyLayer, Booth, Chamber, MaterialLayer, Vent } from '@boothwright/language';
 import { ductArea } from '../booth/openings/duct-area.js';
+import type { PieceUse } from '../result/parts-result.js';
 import type { AreaUse } from './area-uses.js';
-import type { Piece, PieceUse } from './piece.js';
+import type { Piece } from './piece.js';
 
 /** A box or maze in an air path as something to build. */
 export interface AirBox {

@@ -1,18 +1,5 @@
 import type { Material } from '@boothwright/language';
-
-/** What a piece does. */
-export type PieceUse =
-  | 'sheet'
-  | 'fill'
-  | 'stud'
-  | 'post'
-  | 'plate'
-  | 'header'
-  | 'sill'
-  | 'short stud'
-  | 'cover'
-  | 'side'
-  | 'end';
+import type { PieceUse } from '../result/parts-result.js';
 
 /** A piece as it is cut: a sheet or a stick. Lengths in m; `lengthM` goes upwards in a wall. */
 export interface Piece {

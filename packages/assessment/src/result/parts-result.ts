@@ -1,5 +1,19 @@
 import type { TextRange } from './result-values.js';
 
+/** What a piece does. */
+export type PieceUse =
+  | 'sheet'
+  | 'fill'
+  | 'stud'
+  | 'post'
+  | 'plate'
+  | 'header'
+  | 'sill'
+  | 'short stud'
+  | 'cover'
+  | 'side'
+  | 'end';
+
 /** A row of the cut list: pieces of one size for one panel, door or window. */
 export interface PartResult {
   /** `7b`: panel 7, second kind of piece; doors start with `D`, windows with `W`, boxes in air paths with `B`. */
@@ -8,18 +22,7 @@ export interface PartResult {
   readonly owner: string;
   /** Number of the panel; null for doors, windows and boxes. */
   readonly panel: number | null;
-  readonly use:
-    | 'sheet'
-    | 'fill'
-    | 'stud'
-    | 'post'
-    | 'plate'
-    | 'header'
-    | 'sill'
-    | 'short stud'
-    | 'cover'
-    | 'side'
-    | 'end';
+  readonly use: PieceUse;
   readonly material: string;
   /** Name of what it is cut from, the `name` of a row of `stock`. */
   readonly stock: string;

@@ -1,7 +1,7 @@
 import type { AssemblyLayer, Booth, Face, Lining, SourceRange } from '@boothwright/language';
+import { fibreLayer } from '../assembly/fibre-layer.js';
 import { usableSize } from '../booth/geometry.js';
 import { decimals } from '../text/decimals.js';
-import { fibreLayer } from './fibre-layer.js';
 
 /** A booth with more fibre at one place. */
 export interface DeeperLining {

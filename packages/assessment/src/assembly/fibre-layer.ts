@@ -1,5 +1,7 @@
 import type { MaterialLayer, Sourced, SourceRange } from '@boothwright/language';
-import { genericFibre } from '../assembly/gap-layers.js';
+
+/** Fibre that stands for any ordinary mineral wool where a fix proposes one. Evidence: common practice. */
+export const genericFibre = { resistivity: 12_000, density: 40 } as const;
 
 /** A layer of generic fibre, m, where a fix proposes one. */
 export function fibreLayer(thickness: number, range: SourceRange): MaterialLayer {
