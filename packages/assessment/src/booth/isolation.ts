@@ -13,6 +13,7 @@ import type { BandModel, ByBand } from '../result/result-document.js';
 import { combinedHalfWidth } from '../uncertainty/combined.js';
 import { fieldHalfWidth } from '../uncertainty/model-uncertainty.js';
 import type { BoothPath } from './booth-path.js';
+import type { LowModels } from './low-deciders.js';
 
 /** How much quieter it is inside than outside, the same for every airborne source that surrounds the booth. */
 export interface Isolation {
@@ -22,6 +23,8 @@ export interface Isolation {
   readonly shares: readonly ByBand[];
   /** dB per band */
   readonly halfWidth: readonly number[];
+  /** Level difference by each model of the low bands. */
+  readonly lowModels: LowModels;
 }
 
 /**
@@ -77,7 +80,8 @@ export function isolationOf(
     const model = bandModels[band];
     return combinedHalfWidth(paths_, model === undefined || model === 'not-assessed' ? 0 : fieldHalfWidth[model]);
   });
-  return { difference, shares, halfWidth };
+  const lowModels = { closedBox: perBand((band) => small.get(band) ?? null), statistical };
+  return { difference, shares, halfWidth, lowModels };
 }
 
 function isLow(model: BandModel | undefined): boolean {

@@ -9,12 +9,16 @@ import {
   smallEnclosureLevelDifference,
 } from '@boothwright/acoustics';
 import type { Booth, Face } from '@boothwright/language';
+import { constructionOf } from '../assembly/construction.js';
+import { resonancesOf } from '../assembly/resonances.js';
 import { nominalHz } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
 import type { LowBands } from '../result/noise-result.js';
+import type { BandModel } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import type { BoothPath } from './booth-path.js';
 import type { Isolation } from './isolation.js';
+import { lowDeciders, lowDecidersText } from './low-deciders.js';
 
 /** Lowest frequency at which the breathing resonance is looked for, Hz, and the steps in an octave. */
 const searchFrom = 12;
@@ -33,6 +37,7 @@ export function lowBandsOf(
   volume: number,
   limits: Limits,
   isolation: Isolation,
+  bandModels: readonly BandModel[],
   air: Air,
   memo: Memo,
 ): LowBands {
@@ -42,14 +47,29 @@ export function lowBandsOf(
     Math.max(...isolation.halfWidth.filter((_, band) => inside(nominalHz[band] as number, from, to)));
   const halfWidthTo100HzDb = widest(0, 100);
   const halfWidthMidDb = widest(200, 1250);
+  const decidedBy = lowDeciders(isolation.lowModels, bandModels);
+  const decidedText = lowDecidersText(decidedBy, breathing, leafResonances(booth, air));
   return {
     ...limits,
     panels,
     breathing,
+    decidedBy,
+    decidedText,
     halfWidthTo100HzDb,
     halfWidthMidDb,
     text: lowBandsText(limits, panels, breathing, halfWidthTo100HzDb, halfWidthMidDb),
   };
+}
+
+/** First resonance of the leaves on their gap, Hz, of every assembly that closes a face. */
+function leafResonances(booth: Booth, air: Air): Map<string, number> {
+  const closing = Object.values(booth.faces).flatMap((face) => (face === undefined ? [] : [face.assembly]));
+  return new Map(
+    closing.flatMap((assembly): [string, number][] => {
+      const [first] = resonancesOf(constructionOf(assembly.layers), air);
+      return first === undefined ? [] : [[assembly.name, first]];
+    }),
+  );
 }
 
 function inside(hz: number, from: number, to: number): boolean {

@@ -125,6 +125,18 @@ export interface LowBands {
   readonly panels: readonly { readonly face: string; readonly wholeHz: number; readonly betweenStudsHz: number }[];
   /** Where walls and air inside swing together and the booth keeps out least, Hz; null when not found below the limit. */
   readonly breathing: { readonly hz: number; readonly differenceDb: number } | null;
+  /**
+   * Which model decides, by runs of neighbouring bands. `lessDb` is how much the other model would keep out more, at
+   * most; null where only one model holds.
+   */
+  readonly decidedBy: readonly {
+    readonly model: 'closed-box' | 'walls-and-absorption';
+    readonly fromHz: number;
+    readonly toHz: number;
+    readonly lessDb: number | null;
+  }[];
+  /** The same in words, with the reason. */
+  readonly decidedText: string;
   /** Widest half-width of the level difference among the bands, dB: up to 100 Hz, and from 200 Hz to 1.25 kHz. */
   readonly halfWidthTo100HzDb: number;
   readonly halfWidthMidDb: number;

@@ -69,6 +69,15 @@ export const noiseDefinitions = {
       schroederHz: number,
       panels: list(record({ face: string, wholeHz: number, betweenStudsHz: number })),
       breathing: nullable(record({ hz: number, differenceDb: number })),
+      decidedBy: list(
+        record({
+          model: { enum: ['closed-box', 'walls-and-absorption'] },
+          fromHz: number,
+          toHz: number,
+          lessDb: nullable(number),
+        }),
+      ),
+      decidedText: string,
       halfWidthTo100HzDb: number,
       halfWidthMidDb: number,
       text: string,

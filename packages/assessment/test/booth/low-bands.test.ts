@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { nominalHz } from '../../src/bands/grid.js';
+import { lowDeciders, lowDecidersText } from '../../src/booth/low-deciders.js';
 import { onlyBooth } from '../fixtures/assessed.js';
 import { assembly, booth, gypsum, sheet, slab, spec } from '../fixtures/spec-builder.js';
 
@@ -44,5 +45,32 @@ describe('low bands of a booth', () => {
     expect(nominalHz[0]).toBe(50);
     expect(lowBands.halfWidthTo100HzDb).toBeGreaterThan(lowBands.halfWidthMidDb);
     expect(lowBands.text).toContain('Up to 100 Hz a figure is good to');
+  });
+});
+
+describe('the model that decides in the low bands', () => {
+  it('is named by runs of bands and is the worse of the two', () => {
+    const { lowBands, bandModels } = onlyBooth(spec());
+    const open = bandModels.filter((model) => model === 'small-enclosure' || model === 'hand-over').length;
+    const covered = lowBands.decidedBy.flatMap(({ fromHz, toHz }) =>
+      nominalHz.filter((hz) => hz >= fromHz && hz <= toHz),
+    );
+    expect(covered).toEqual(nominalHz.slice(0, open));
+    expect(lowBands.decidedText).toContain('What limits the low bands: ');
+  });
+
+  it('closes the box alone below its limit, and tells what a second board does where walls decide', () => {
+    const models = { closedBox: [4, 6, 12, null], statistical: [9, 8, 7, 20] };
+    const runs = lowDeciders(models, ['small-enclosure', 'hand-over', 'hand-over', 'few-modes']);
+    expect(runs).toEqual([
+      { model: 'closed-box', fromHz: 50, toHz: 50, lessDb: null },
+      { model: 'closed-box', fromHz: 63, toHz: 63, lessDb: 2 },
+      { model: 'walls-and-absorption', fromHz: 80, toHz: 80, lessDb: 5 },
+    ]);
+    const text = lowDecidersText(runs, { hz: 30, differenceDb: -2 }, new Map([['shell', 95]]));
+    expect(text).toContain('at 50 Hz the closed box alone');
+    expect(text).toContain('at 80 Hz walls and absorption, the worse of two models by up to 5 dB');
+    expect(text).toContain('(shell 95 Hz)');
+    expect(lowDecidersText(runs, null, new Map([['heavy', 400]]))).not.toContain('heavy');
   });
 });

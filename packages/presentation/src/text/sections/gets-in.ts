@@ -37,6 +37,7 @@ export function getsInSection(
     ...notPredictedWords(noise, style).map(wrapped),
     style.detail === 'full' && noise.mounts !== null && wrapped(`Mounts: ${noise.mounts.text}`),
     wrapped(lowWords(booth, style)),
+    wrapped(booth.lowBands.decidedText),
   );
   const bands = style.detail === 'full' ? getsInBands(booth, target, result.grid.nominalHz, style) : undefined;
   return section(
