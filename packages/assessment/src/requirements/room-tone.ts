@@ -155,7 +155,7 @@ function judgeFullScale(
     unit: 'dBFS',
     sense: 'at-most',
     limitedBy: own ? 'microphone' : (limiting?.id ?? null),
-    explanation: `Room tone reads ${rangedWords(tone.dBFS, 'dBFS RMS')} where at most ${decimals(limit, 0)} dBFS is asked: ${marginWords(limit - tone.dBFS.value, 'dB')}. The voice at the capsule is ${decimals(tone.voiceAtCapsuleDbZ, 1)} dB and the noise ${decimals(tone.noiseAtCapsuleDbZ, 1)} dB, both unweighted.${own ? ' Most of the noise is the microphone itself.' : limitingSentence(limiting)}`,
+    explanation: `Room tone reads ${rangedWords(tone.dBFS, 'dBFS RMS')} unweighted, as the limit is meant, where at most ${decimals(limit, 0)} dBFS is asked: ${marginWords(limit - tone.dBFS.value, 'dB')}. The voice at the capsule is ${decimals(tone.voiceAtCapsuleDbZ, 1)} dB and the noise ${decimals(tone.noiseAtCapsuleDbZ, 1)} dB, both unweighted.${own ? ' Most of the noise is the microphone itself.' : limitingSentence(limiting)}`,
   });
 }
 

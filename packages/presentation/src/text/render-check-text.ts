@@ -1,11 +1,11 @@
-import type { ResultDocument } from '@boothwright/assessment';
+import type { RequirementResult, ResultDocument } from '@boothwright/assessment';
 import type { Problem } from '@boothwright/language';
 import { ofBooth } from './section.js';
 import { airSection } from './sections/air.js';
 import { assembliesSection } from './sections/assemblies.js';
 import { defaultsSection, leavesOutSection } from './sections/assumptions.js';
 import { buildSection } from './sections/build.js';
-import { cautionsSection, stopSection } from './sections/cautions.js';
+import { cautionsSection, deadlySection, stopSection } from './sections/cautions.js';
 import { changeFirstSection } from './sections/change-first.js';
 import { findingsSection } from './sections/findings.js';
 import { getsInSection } from './sections/gets-in.js';
@@ -37,13 +37,14 @@ export function renderCheckText(
     inShortSection(result, style),
     requirementsSection(result, style),
     stopSection(result, style),
+    deadlySection(result, style),
     changeFirstSection(result, style),
     variantsSection(result, style),
     ...Object.entries(result.booths).flatMap(([name, booth]) => {
       const suffix = ofBooth(name, count);
       return [
         getsInSection(name, booth, result, style),
-        roomToneSection(booth, suffix, style),
+        roomToneSection(booth, askedOfRecording(result, name), suffix, style),
         getsOutSection(booth, suffix, style),
         soundInsideSection(booth, suffix, style),
         reflectionsSection(booth, suffix, style),
@@ -60,4 +61,11 @@ export function renderCheckText(
     moreSection(style),
   ];
   return `${sections.filter(Boolean).join('\n\n')}\n`;
+}
+
+/** Requirements on the room tone in the file, which is read without weighting. */
+function askedOfRecording({ requirements }: ResultDocument, booth: string): readonly RequirementResult[] {
+  return requirements.filter(
+    (requirement) => requirement.kind === 'room-tone' && requirement.unit === 'dBFS' && requirement.booth === booth,
+  );
 }

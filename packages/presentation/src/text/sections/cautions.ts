@@ -1,4 +1,4 @@
-import type { Caution, ResultDocument } from '@boothwright/assessment';
+import { type Caution, isDeadly, type ResultDocument } from '@boothwright/assessment';
 import { printable } from '../printable.js';
 import { joinLines, section } from '../section.js';
 import { paint, type TextStyle } from '../text-style.js';
@@ -10,26 +10,37 @@ export function stopSection(result: ResultDocument, style: TextStyle): string | 
   return section(paint('Stop', 'red', style), stops.map((caution) => cautionText(caution, style)).join('\n'), style);
 }
 
+/** Name of the section, to which the summary points. */
+export const deadlyHeading = 'Hazards that can kill';
+
+/** Hazards that can kill and that the booth as written has, high up: nobody may miss them below the figures. */
+export function deadlySection(result: ResultDocument, style: TextStyle): string | undefined {
+  const entries = deadlyCautions(result);
+  const text = style.detail === 'full' ? cautionText : shortText;
+  return section(paint(deadlyHeading, 'red', style), entries.map((caution) => text(caution, style)).join('\n'), style);
+}
+
+/** Those that do not stand under Stop already. */
+export function deadlyCautions(result: ResultDocument): readonly Caution[] {
+  return result.cautions.filter((caution) => caution.severity === 'caution' && isDeadly(caution));
+}
+
 /**
  * Other hazards to people and buildings, each with whom to ask. Printed whatever else is met. The short report keeps what
  * the facts of this text bring up to hazard, number and whom to ask, and names the rest in one paragraph.
  */
 export function cautionsSection(result: ResultDocument, style: TextStyle): string | undefined {
   const of = (wanted: Caution['severity']) => result.cautions.filter(({ severity }) => severity === wanted);
-  const [own, notes] = [of('caution'), of('note')];
+  const [own, notes] = [of('caution').filter((caution) => !isDeadly(caution)), of('note')];
+  const heading = deadlyCautions(result).length > 0 ? 'Other cautions' : 'Cautions';
   if (style.detail === 'full') {
-    return section('Cautions', [...own, ...notes].map((entry) => cautionText(entry, style)).join('\n'), style);
+    return section(heading, [...own, ...notes].map((entry) => cautionText(entry, style)).join('\n'), style);
   }
   const general = notes.map(({ hazard }) => hazard).join('; ');
   return section(
-    'Cautions',
+    heading,
     joinLines(
-      ...own.map((entry) =>
-        joinLines(
-          wrapText(printable(hazardText(entry)), style.width, '  ! ', '    '),
-          wrapText(printable(`→ ${entry.ask}`), style.width, '    ', '      '),
-        ),
-      ),
+      ...own.map((entry) => shortText(entry, style)),
       general && wrapText(printable(`With any booth: ${general}.`), style.width, '  ! ', '    '),
       wrapText(
         'None of this replaces local codes and licensed practice; ask before you build.',
@@ -39,6 +50,13 @@ export function cautionsSection(result: ResultDocument, style: TextStyle): strin
       ),
     ),
     style,
+  );
+}
+
+function shortText(caution: Caution, style: TextStyle): string {
+  return joinLines(
+    wrapText(printable(hazardText(caution)), style.width, '  ! ', '    '),
+    wrapText(printable(`→ ${caution.ask}`), style.width, '    ', '      '),
   );
 }
 

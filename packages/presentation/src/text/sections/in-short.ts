@@ -6,10 +6,11 @@ import { printable } from '../printable.js';
 import { joinLines, section } from '../section.js';
 import type { TextStyle } from '../text-style.js';
 import { wrapText } from '../wrap-text.js';
+import { deadlyCautions, deadlyHeading } from './cautions.js';
 import { pairsText, variantEffects } from './variant-effects.js';
 
 /**
- * What somebody who reads no further has to know: what stands in the way, what fails whatever the range, what may go
+ * What somebody who reads no further has to know: what can kill, what stands in the way, what fails whatever the range, what may go
  * either way, which of the variants of the text helps most, how long the air lasts.
  */
 export function inShortSection(result: ResultDocument, style: TextStyle): string | undefined {
@@ -24,6 +25,7 @@ export function inShortSection(result: ResultDocument, style: TextStyle): string
   return section(
     'In short',
     joinLines(
+      line(deadlyLine(result)),
       line(surely.length > 0 && `Missed over the whole range: ${list(surely)}.`),
       line(
         perhaps.length > 0 &&
@@ -36,6 +38,14 @@ export function inShortSection(result: ResultDocument, style: TextStyle): string
     ),
     style,
   );
+}
+
+/** One line that nobody who reads no further may miss. */
+function deadlyLine(result: ResultDocument): string | undefined {
+  const hazards = [...new Set(deadlyCautions(result).map(({ hazard }) => hazard))];
+  if (hazards.length === 0) return undefined;
+  const words = hazards.map((hazard) => hazard.charAt(0).toLowerCase() + hazard.slice(1)).join('; ');
+  return `${deadlyHeading}, see there: ${words}.`;
 }
 
 /** What can end the plan comes before what can be mended. */

@@ -1,4 +1,4 @@
-import type { BoothResult } from '@boothwright/assessment';
+import type { BoothResult, RequirementResult } from '@boothwright/assessment';
 import { bandName } from '../../numbers/format-frequency.js';
 import { formatFigures, formatNumber } from '../../numbers/format-number.js';
 import { rangedText, shareText } from '../../numbers/level-words.js';
@@ -11,17 +11,22 @@ import { wrapText } from '../wrap-text.js';
 type Tone = NonNullable<BoothResult['noise']['roomTone']>;
 
 /** Room tone in the file with all that the figure depends on; without a microphone and a voice there is none. */
-export function roomToneSection(booth: BoothResult, suffix: string, style: TextStyle): string | undefined {
+export function roomToneSection(
+  booth: BoothResult,
+  asked: readonly RequirementResult[],
+  suffix: string,
+  style: TextStyle,
+): string | undefined {
   const tone = booth.noise.roomTone;
   if (!tone) return undefined;
   const wrapped = (text: string) => wrapText(printable(text), style.width, '  ', '    ');
   const filter = tone.highPassHz === null ? 'no high-pass' : `high-pass ${formatFigures(tone.highPassHz)} Hz`;
-  const weighted = tone.weightedDbFS === null ? '' : `; A-weighted it would read ${formatNumber(tone.weightedDbFS)}`;
   const voice = tone.effort === 'shout' ? 'shout' : `${tone.effort} voice`;
   return section(
     `Room tone${suffix}`,
     joinLines(
-      wrapped(`${rangedText(tone.dBFS, 'dBFS')} RMS unweighted, ${filter}${weighted}`),
+      wrapped(`${rangedText(tone.dBFS, 'dBFS')} RMS unweighted, ${filter}${judgedWords(asked)}`),
+      tone.weightedDbFS !== null && wrapped(weightedWords(tone.weightedDbFS, asked)),
       wrapped(
         `At the capsule a ${voice} has ${formatNumber(tone.voiceAtCapsuleDbZ)} dB at ${formatFigures(tone.distanceM)} m, set to ${formatNumber(tone.voiceSetToDbFS)} dBFS; the noise has ${formatNumber(tone.noiseAtCapsuleDbZ)} dB${carriers(tone)}`,
       ),
@@ -34,6 +39,21 @@ export function roomToneSection(booth: BoothResult, suffix: string, style: TextS
     ),
     style,
   );
+}
+
+/** `; this is the figure that `require room-tone <= -62 dBFS` judges` */
+function judgedWords(asked: readonly RequirementResult[]): string {
+  return asked.length === 0 ? '' : `; this is the figure that ${names(asked)} judges`;
+}
+
+/** The other figure, and why it stands here: the two are easily mixed up. */
+function weightedWords(level: number, asked: readonly RequirementResult[]): string {
+  const use = asked.length === 0 ? 'no requirement in dBFS is stated' : `${names(asked)} does not look at it`;
+  return `A-weighted the same noise would read ${formatNumber(level)} dBFS: only to compare with a meter or a demand that weights, ${use}`;
+}
+
+function names(asked: readonly RequirementResult[]): string {
+  return asked.map(({ text }) => `\`${text}\``).join(' and ');
 }
 
 /** `; of its energy 78 % at 63 Hz, 18 % at 125 Hz` */
