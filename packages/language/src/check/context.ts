@@ -4,6 +4,7 @@ import { limits } from '../limits.js';
 import type { Problem, Severity } from '../model/problem.js';
 import type { Sourced, SourceRange } from '../model/sourced.js';
 import type { Slot, Span, Statement } from '../syntax/tree.js';
+import { type Advice, didYouMeanAdvice, type Hint, hintFields } from '../text/advice.js';
 import { didYouMean } from '../text/did-you-mean.js';
 import type { DimensionName } from '../units/dimension.js';
 import type { SymbolKind } from '../vocabulary/shape.js';
@@ -84,7 +85,7 @@ export function textOf(ctx: CheckContext, range: SourceRange): string {
 
 export interface Complaint {
   readonly severity?: Severity;
-  readonly hint?: string | undefined;
+  readonly hint?: Hint | undefined;
   readonly related?: Problem['related'];
 }
 
@@ -105,7 +106,7 @@ export function complain(
     severity: more.severity ?? 'error',
     message,
     range,
-    ...(more.hint === undefined ? {} : { hint: more.hint }),
+    ...hintFields(more.hint),
     ...(more.related === undefined || more.related.length === 0 ? {} : { related: more.related }),
   });
 }
@@ -115,10 +116,10 @@ export function warn(ctx: CheckContext, id: string, range: SourceRange, message:
 }
 
 /** Looking for a near name among all is the dearest thing that a mistake can cause, so it is done only so often. */
-export function meantHint(ctx: CheckContext, name: string, known: Iterable<string>): string | undefined {
+export function meantHint(ctx: CheckContext, name: string, known: Iterable<string>): Advice | undefined {
   if (ctx.purse.suggestions-- <= 0) return undefined;
   const near = didYouMean(name, known);
-  return near === undefined ? undefined : `did you mean \`${near}\`?`;
+  return near === undefined ? undefined : didYouMeanAdvice(near);
 }
 
 export function keep<T>(

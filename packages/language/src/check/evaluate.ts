@@ -1,4 +1,5 @@
 import type { Expression, LiteralNode, Span } from '../syntax/tree.js';
+import type { Hint } from '../text/advice.js';
 import { type Amount, add, baseValue, dimensionKey, divide, multiply, negate, subtract } from '../units/math.js';
 import { amountOf, type ResolvedUnit, resolveUnit, toBase } from '../units/resolve-unit.js';
 import { inWords, type Value } from './value.js';
@@ -8,7 +9,7 @@ export interface EvaluationScope {
   readonly text: (span: Span) => string;
   /** Undefined when the name cannot be used; the complaint has been made. */
   readonly lookup: (name: string, span: Span) => Value | undefined;
-  readonly report: (id: string, span: Span, message: string, hint?: string) => void;
+  readonly report: (id: string, span: Span, message: string, hint?: Hint) => void;
 }
 
 /** Undefined when something in it is wrong; that has been reported on the very token. */

@@ -3,6 +3,7 @@ import { limits } from '../limits.js';
 import type { Material } from '../model/booth-spec.js';
 import type { SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
+import { didYouMeanAdvice } from '../text/advice.js';
 import { TRADE_NAMES } from '../vocabulary/trade-names.js';
 import { nameOf } from './block-reader.js';
 import { type CheckContext, complain, isCatalogue, meantHint, type Program, refer } from './context.js';
@@ -90,7 +91,7 @@ export function reportUnknown(
   if (unused && reportWithoutCatalogue(ctx, name, range, trade)) return;
   const near =
     trade !== undefined && own.has(trade)
-      ? `did you mean \`${trade}\`?`
+      ? didYouMeanAdvice(trade)
       : meantHint(ctx, name, [...own.keys(), ...(kind === 'material' ? ['air', 'frame'] : [])]);
   const hint =
     near ??

@@ -3,6 +3,7 @@ import { limits } from '../limits.js';
 import type { BandTable, Level, Price } from '../model/booth-spec.js';
 import type { Evidence, Origin, Sourced, SourceRange } from '../model/sourced.js';
 import type { Expression, Slot, Statement } from '../syntax/tree.js';
+import { type Advice, didYouMeanAdvice, type Hint, writeAdvice } from '../text/advice.js';
 import type { DimensionName } from '../units/dimension.js';
 import { DIMENSION_WORDS } from '../units/dimension-words.js';
 import { currencyOf, dimensionName, resolvedDimension } from '../units/resolve-unit.js';
@@ -216,19 +217,22 @@ function reportDimension(
 const GRAVITY = 9.81;
 
 /** A load on a floor is a pressure; whoever knows it as a mass per area is told what that weighs. */
-function loadHint(text: string, value: Value, rule: NumberRule): string | undefined {
+function loadHint(text: string, value: Value, rule: NumberRule): Hint | undefined {
   if (!rule.isLoad || value.kind !== 'quantity' || valueDimension(value) !== 'mass-per-area') return undefined;
   const load = Number(((value.si * GRAVITY) / 1000).toPrecision(3));
-  return `write \`${load} kPa\`: that is what ${text} weigh, at g = ${GRAVITY} m/s2`;
+  return writeAdvice(`${load} kPa`, `: that is what ${text} weigh, at g = ${GRAVITY} m/s2`);
 }
 
 /** N per kg over m to `N/mm`: whoever states a stiffness by a mass means its weight. */
-function forceHint(text: string, value: Value, rule: NumberRule): string | undefined {
+function forceHint(text: string, value: Value, rule: NumberRule): Hint | undefined {
   if (rule.dimension !== 'stiffness' || value.kind !== 'quantity') return undefined;
   if (valueDimension(value) === 'mass')
     return 'write the load over how far it gives, like `200 N/mm`: 10 kg that sink by 1 mm are 98 N/mm';
   if (value.dimension !== resolvedDimension('kg/m')) return undefined;
-  return `write \`${Number(((value.si * GRAVITY) / 1000).toPrecision(3))} N/mm\`: a load of ${text.replace('/', ' per ')} in newtons, at g = ${GRAVITY} m/s2`;
+  return writeAdvice(
+    `${Number(((value.si * GRAVITY) / 1000).toPrecision(3))} N/mm`,
+    `: a load of ${text.replace('/', ' per ')} in newtons, at g = ${GRAVITY} m/s2`,
+  );
 }
 
 export function weightingUnit(weighting: Level['weighting']): string {
@@ -269,11 +273,11 @@ function withinRule(
 }
 
 /** Metres written for millimetres are the commonest slip of a size. */
-function millimetreHint(text: string, number: number, rule: NumberRule): string | undefined {
+function millimetreHint(text: string, number: number, rule: NumberRule): Advice | undefined {
   const match = /^([\d.]+) ?m$/.exec(text);
   const most = rule.usual?.max ?? rule.max;
   if (!match || most === undefined || number <= most || number / 1000 < (rule.usual?.min ?? 0)) return undefined;
-  return number / 1000 <= most ? `did you mean \`${match[1]} mm\`?` : undefined;
+  return number / 1000 <= most ? didYouMeanAdvice(`${match[1]} mm`) : undefined;
 }
 
 const LIMIT_UNITS: Readonly<Partial<Record<NumberRule['dimension'], string>>> = {

@@ -13,5 +13,7 @@ export interface Problem {
   readonly message: string;
   readonly range: SourceRange;
   readonly hint?: string;
+  /** Texts of which each can stand in place of the marked one; several where only the writer knows which is meant. */
+  readonly instead?: readonly string[];
   readonly related?: readonly { readonly range: SourceRange; readonly message: string }[];
 }

@@ -1,3 +1,4 @@
+import { type Advice, writeAdvice } from '../text/advice.js';
 import { isUnitWord } from '../units/unit-names.js';
 import { BrokenLine, endsLine, isSymbol, type ParserState, peek, report } from './parser-state.js';
 import type { Token } from './token.js';
@@ -69,7 +70,7 @@ function rejectFraction(state: ParserState, first: Token, spelt: string, part: s
     'fraction-sign',
     { from: first.from, to },
     `\`${textOf(state, first.from, to)}\` ${what}`,
-    `write \`${wanted}\``,
+    writeAdvice(wanted),
   );
   throw new BrokenLine();
 }
@@ -82,7 +83,7 @@ function rejectMoney(state: ParserState, sign: Token, from: number, to: number, 
     'currency-sign',
     { from, to },
     `\`${textOf(state, from, to)}\` has a sign for its currency`,
-    `write \`${amount} ${code}\`${others}`,
+    writeAdvice(`${amount} ${code}`, others),
   );
   throw new BrokenLine();
 }
@@ -93,7 +94,7 @@ function broken(state: ParserState, from: number, to: number, what: string, want
     'inch-sign',
     { from, to },
     `\`${textOf(state, from, to)}\` is written with ${what}`,
-    `write \`${wanted}\``,
+    writeAdvice(wanted),
   );
   throw new BrokenLine();
 }
@@ -115,7 +116,7 @@ export function rejectLooseNominal(state: ParserState): void {
     'nominal-spelling',
     { from: first.from, to: first.from + text.length },
     `\`${text}\` is neither a size with units nor nominal lumber`,
-    `nominal lumber is written \`${match[1]}x${match[2]}\``,
+    { hint: `nominal lumber is written \`${match[1]}x${match[2]}\``, instead: [`${match[1]}x${match[2]}`] },
   );
   throw new BrokenLine();
 }
@@ -127,7 +128,7 @@ export function rejectWeightingInParentheses(state: ParserState, unit: Token, nu
   if (!/^[ACZ]$/i.test(letter.text)) return;
   const wanted = `${number.text} dB${letter.text.toUpperCase()}`;
   const message = `\`${textOf(state, number.from, close.to)}\` has its weighting in parentheses`;
-  report(state, 'weighting-in-parentheses', { from: number.from, to: close.to }, message, `write \`${wanted}\``);
+  report(state, 'weighting-in-parentheses', { from: number.from, to: close.to }, message, writeAdvice(wanted));
   throw new BrokenLine();
 }
 
@@ -142,7 +143,7 @@ export function rejectPlusMinus(state: ParserState): void {
     'tolerance-sign',
     { from: plus.from, to: minus.to },
     `\`${plus.text}${minus.text}\` is no sign of the language`,
-    `a tolerance is written \`±${what}\` or \`+/-${what}\``,
+    { hint: `a tolerance is written \`±${what}\` or \`+/-${what}\``, instead: ['±'] },
   );
   throw new BrokenLine();
 }
@@ -183,7 +184,7 @@ function commaNumber(state: ParserState, i: number): number | undefined {
   return end === i ? undefined : end;
 }
 
-function commaAdvice(text: string): { readonly id: string; readonly message: string; readonly hint: string } {
+function commaAdvice(text: string): { readonly id: string; readonly message: string; readonly hint: Advice } {
   const pieces = text.split(',');
   const grouped = /^[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(text);
   const whole = pieces.join('');
@@ -191,15 +192,15 @@ function commaAdvice(text: string): { readonly id: string; readonly message: str
     return {
       id: 'comma-in-number',
       message: `\`${text}\` has a comma between its thousands`,
-      hint: `write \`${whole}\``,
+      hint: writeAdvice(whole),
     };
   if (grouped) {
     const decimal = `${pieces[0]}.${pieces[1]}`.replace(/\.?0+$/, '');
     return {
       id: 'comma-in-number',
       message: `\`${text}\` has a comma, which can part thousands or be a decimal sign`,
-      hint: `write \`${whole}\` for thousands, or \`${decimal}\``,
+      hint: { hint: `write \`${whole}\` for thousands, or \`${decimal}\``, instead: [whole, decimal] },
     };
   }
-  return { id: 'decimal-comma', message: `\`${text}\` has a decimal comma`, hint: `write \`${pieces.join('.')}\`` };
+  return { id: 'decimal-comma', message: `\`${text}\` has a decimal comma`, hint: writeAdvice(pieces.join('.')) };
 }

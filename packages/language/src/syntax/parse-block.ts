@@ -1,4 +1,5 @@
 import { limits } from '../limits.js';
+import { type Hint, writeAdvice } from '../text/advice.js';
 import type { Block, BlockName, Fact } from '../vocabulary/shape.js';
 import { blockOf, overrideFact, vocabulary } from '../vocabulary/vocabulary.js';
 import { EVIDENCE_WORDS } from '../vocabulary/words.js';
@@ -56,13 +57,10 @@ export function parseFileStatements(state: ParserState): Statement[] {
       next(state);
     } else if (isSymbol(token, ';')) next(state);
     else if (isSymbol(token, '}')) {
-      report(
-        state,
-        'brace-without-block',
-        token,
-        'this `}` closes nothing',
-        'remove it, or open a block with `{` on the line of its name',
-      );
+      report(state, 'brace-without-block', token, 'this `}` closes nothing', {
+        hint: 'remove it, or open a block with `{` on the line of its name',
+        instead: [''],
+      });
       next(state);
     } else {
       if (tooManyStatements(state, token)) return statements;
@@ -189,13 +187,10 @@ function unknownStart(state: ParserState, block: Block, open: Open): never {
   const words = [...new Set(block.facts.map((fact) => fact.keyword.split(' ')[0]!).filter((word) => word !== ''))];
   if (first.kind !== 'word') fail(state, 'unexpected', expectedIn(block, words));
   if (block.name === 'file' && isSymbol(peek(state, 1), '=')) {
-    report(
-      state,
-      'let-missing',
-      first,
-      `\`${first.text}\` is given a value without \`let\``,
-      `write \`let ${first.text} = …\``,
-    );
+    report(state, 'let-missing', first, `\`${first.text}\` is given a value without \`let\``, {
+      hint: `write \`let ${first.text} = …\``,
+      instead: [`let ${first.text}`],
+    });
     throw new BrokenLine();
   }
   const where = block.name === 'file' ? 'outside every block' : `in a \`${block.name}\` block`;
@@ -205,9 +200,9 @@ function unknownStart(state: ParserState, block: Block, open: Open): never {
 }
 
 /** The second word of a two-word fact, a fact of another block, or one that is nearly spelt so. */
-function whatWasMeant(word: string, block: Block, open: Open, words: readonly string[]): string {
+function whatWasMeant(word: string, block: Block, open: Open, words: readonly string[]): Hint {
   const whole = block.facts.find((fact) => fact.keyword.endsWith(` ${word}`));
-  if (whole) return `write \`${whole.keyword}\``;
+  if (whole) return writeAdvice(whole.keyword);
   const outer = open.slice(0, -1).find((name) => factsStartingWith(name, word).length > 0);
   if (outer) return `it belongs outside this block${outer === 'file' ? '' : `, in \`${outer}\``}`;
   const near = meant(word, words);
@@ -298,7 +293,7 @@ function lineStart(state: ParserState): number {
   return state.tokens[i]!.from;
 }
 
-function failAtRest(state: ParserState, expected: string, hint?: string): never {
+function failAtRest(state: ParserState, expected: string, hint?: Hint): never {
   const token = peek(state);
   const before = previous(state);
   const passed = wordsPassed(state).length > 0 || wordsPassed(state, -1).length > 0;
@@ -374,13 +369,10 @@ function parseBlock(state: ParserState, name: BlockName, open: Open, header: Spa
     const token = peek(state);
     if (isSymbol(token, '}')) {
       if (open.length === 2 && closesTooEarly(state)) {
-        report(
-          state,
-          'brace-too-early',
-          token,
-          `this \`}\` ends the \`${name}\` block although more of it follows`,
-          'remove it',
-        );
+        report(state, 'brace-too-early', token, `this \`}\` ends the \`${name}\` block although more of it follows`, {
+          hint: 'remove it',
+          instead: [''],
+        });
         next(state);
         continue;
       }

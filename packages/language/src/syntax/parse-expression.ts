@@ -1,4 +1,5 @@
 import { limits } from '../limits.js';
+import { insteadOfWhole, writeAdvice } from '../text/advice.js';
 import { isUnitWord, UNIT_WORDS, unitWord } from '../units/unit-names.js';
 import {
   isInchSign,
@@ -67,7 +68,7 @@ function parseSum(state: ParserState, context: ExpressionContext, budget: Budget
         'a minus between two values needs a blank on both sides',
         context.dimension === 'frequency'
           ? 'a value below zero stands in parentheses, like `(-3 dB)`'
-          : 'write `a - b`',
+          : { hint: 'write `a - b`', instead: [' - '] },
       );
       throw new BrokenLine();
     }
@@ -152,7 +153,10 @@ function parsePrimary(state: ParserState, context: ExpressionContext, budget: Bu
   }
   rejectForeignValue(state);
   if (isSymbol(token, '.') && peek(state, 1).kind === 'number')
-    fail(state, 'number-without-zero', context.expected, `write \`0.${peek(state, 1).text}\``);
+    fail(state, 'number-without-zero', context.expected, {
+      hint: `write \`0.${peek(state, 1).text}\``,
+      instead: ['0.'],
+    });
   return fail(state, 'value-missing', context.expected, context.hint);
 }
 
@@ -179,7 +183,9 @@ function parseLiteral(state: ParserState, context: ExpressionContext): LiteralNo
       'mixed-number',
       { from: number.from, to: peek(state).to },
       'a mixed number is written with a hyphen',
-      `write \`${number.text}-${peek(state).text}${isInchSign(peek(state, 1)) ? ' in' : ''}\``,
+      isInchSign(peek(state, 1))
+        ? `write \`${number.text}-${peek(state).text} in\``
+        : writeAdvice(`${number.text}-${peek(state).text}`),
     );
     throw new BrokenLine();
   }
@@ -239,7 +245,10 @@ export function parseUnit(state: ParserState, context: ExpressionContext): UnitN
         'unknown-unit',
         { from: first.from, to: word.to },
         `\`${word.text}\` in \`${state.text.slice(first.from, word.to)}\` is no unit`,
-        speltOutUnit(word.text) ?? meant(word.text, UNIT_WORDS),
+        insteadOfWhole(
+          state.text.slice(first.from, word.from),
+          speltOutUnit(word.text) ?? meant(word.text, UNIT_WORDS),
+        ),
       );
       throw new BrokenLine();
     }

@@ -1,3 +1,4 @@
+import { didYouMeanAdvice, type Hint } from '../text/advice.js';
 import type { DimensionName } from '../units/dimension.js';
 import { suchAs } from '../units/dimension-words.js';
 import type { Part, SymbolKind } from '../vocabulary/shape.js';
@@ -190,17 +191,17 @@ const NOISE_SHAPE_HINT = `add ${NOISE_SHAPES.map((shape) => `\`like ${shape}\``)
 function failLiteral(state: ParserState, word: string, context: PartsContext): never {
   const token = peek(state);
   if ((word === '<=' || word === '>=') && ['<', '>', '=', '==', '<=', '>='].includes(token.text)) {
-    report(
-      state,
-      'comparison',
-      token,
-      `this requirement is written with \`${word}\`, found \`${token.text}\``,
-      `write it like \`${context.example}\``,
-    );
+    report(state, 'comparison', token, `this requirement is written with \`${word}\`, found \`${token.text}\``, {
+      hint: `write it like \`${context.example}\``,
+      instead: [word],
+    });
     throw new BrokenLine();
   }
   if (isSymbol(token, ',') && peek(state, 1).text === word) {
-    report(state, 'comma-too-many', token, `no comma belongs before \`${word}\``, 'leave it out');
+    report(state, 'comma-too-many', token, `no comma belongs before \`${word}\``, {
+      hint: 'leave it out',
+      instead: [''],
+    });
     throw new BrokenLine();
   }
   if (word === 'like') fail(state, 'unexpected', '`like` and the shape of the noise', NOISE_SHAPE_HINT);
@@ -339,7 +340,7 @@ function parsePosition(state: ParserState, part: Extract<Part, { kind: 'position
   });
 }
 
-type Choice = Extract<Part, { kind: 'choice' }> & { readonly hint?: (word: string) => string | undefined };
+type Choice = Extract<Part, { kind: 'choice' }> & { readonly hint?: (word: string) => Hint | undefined };
 
 function parseChoice(state: ParserState, part: Choice, context: PartsContext): void {
   if (state.probe) expecting(state, { kind: 'choice', options: part.options });
@@ -361,7 +362,7 @@ function parseChoice(state: ParserState, part: Choice, context: PartsContext): v
 }
 
 function parseFaceWord(state: ParserState, slot: string, context: PartsContext, known: readonly string[]): void {
-  const hint = (word: string): string | undefined => faceHint(word, known);
+  const hint = (word: string): Hint | undefined => faceHint(word, known);
   parseChoice(state, { kind: 'choice', slot, options: known, hint }, context);
 }
 
@@ -374,12 +375,12 @@ const FACE_WORDS: Readonly<Record<string, string>> = {
   rear: 'back',
 };
 
-function faceHint(word: string, known: readonly string[]): string | undefined {
+function faceHint(word: string, known: readonly string[]): Hint | undefined {
   const lower = word.toLowerCase();
   if (lower === 'wall' || lower === 'walls' || lower === 'side' || lower === 'sides')
     return known.includes('walls') ? 'write `walls` for all four, or name the faces' : 'name the wall, like `on front`';
   const face = Object.hasOwn(FACE_WORDS, lower) ? FACE_WORDS[lower] : undefined;
-  return face === undefined ? undefined : `did you mean \`${face}\`?`;
+  return face === undefined ? undefined : didYouMeanAdvice(face);
 }
 
 function parseFaces(state: ParserState, slot: string, context: PartsContext): void {

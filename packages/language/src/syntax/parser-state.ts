@@ -1,5 +1,6 @@
 import type { Problem } from '../model/problem.js';
 import type { Expectation } from '../symbols/context.js';
+import { type Advice, didYouMeanAdvice, type Hint, hintFields } from '../text/advice.js';
 import { didYouMean } from '../text/did-you-mean.js';
 import { everydayWord } from './everyday-words.js';
 import type { Token } from './token.js';
@@ -66,13 +67,13 @@ export function expecting(state: ParserState, expectation: Expectation): void {
   if (state.probe && state.probe.index === state.index) state.probe.found.push(expectation);
 }
 
-export function report(state: ParserState, id: string, span: Span, message: string, hint?: string): void {
+export function report(state: ParserState, id: string, span: Span, message: string, hint?: Hint): void {
   state.problems.push({
     id,
     severity: 'error',
     message,
     range: { file: state.file, from: span.from, to: span.to },
-    ...(hint === undefined ? {} : { hint }),
+    ...hintFields(hint),
   });
 }
 
@@ -112,7 +113,7 @@ function lastPiece(state: ParserState): string {
 }
 
 /** Complains at the next token, or at the end of the line's last token when nothing follows, and gives the line up. */
-export function fail(state: ParserState, id: string, expected: string, hint?: string): never {
+export function fail(state: ParserState, id: string, expected: string, hint?: Hint): never {
   const token = peek(state);
   const before = previous(state);
   const atEnd = endsFact(token) || isSymbol(token, '{');
@@ -146,19 +147,19 @@ export function describe(token: Token): string {
   return `\`${token.text.length > 40 ? `${token.text.slice(0, 40)}…` : token.text}\``;
 }
 
-function otherHint(token: Token): string | undefined {
-  if (token.text === '#') return 'a comment needs a blank before its `#`';
+function otherHint(token: Token): Hint | undefined {
+  if (token.text === '#') return { hint: 'a comment needs a blank before its `#`', instead: [' #'] };
   if (token.text === "'" || token.text === '“' || token.text === '”')
     return 'texts stand in straight double quotes: "…"';
   if (token.text === '–' || token.text === '—' || token.text === '!') return 'a note starts with `#`';
   if (token.text === '=') return 'only `let` and the changes of a variant have a `=`';
-  if (token.text === ':') return 'no colon belongs behind a word';
-  if (token.text === ',') return 'two facts on one line are joined by `;`';
+  if (token.text === ':') return { hint: 'no colon belongs behind a word', instead: [''] };
+  if (token.text === ',') return { hint: 'two facts on one line are joined by `;`', instead: [';'] };
   return undefined;
 }
 
-export function meant(word: string, known: Iterable<string>): string | undefined {
+export function meant(word: string, known: Iterable<string>): Advice | undefined {
   const options = [...known];
   const near = everydayWord(word, options) ?? didYouMean(word, options);
-  return near === undefined ? undefined : `did you mean \`${near}\`?`;
+  return near === undefined ? undefined : didYouMeanAdvice(near);
 }

@@ -1,3 +1,5 @@
+import { type Advice, didYouMeanAdvice } from '../text/advice.js';
+
 /** Units as people say them in full or by the wrong letters, and how the language writes them. */
 const SPELT_OUT: Readonly<Record<string, string>> = {
   meter: 'm',
@@ -73,14 +75,16 @@ const SPELT_OUT: Readonly<Record<string, string>> = {
 };
 
 /** Decibels in small letters can be two levels that differ by many decibels: the writer has to say which. */
-export function whichDecibels(word: string): string | undefined {
-  return word !== 'dB' && word.toLowerCase() === 'db'
-    ? 'write `dBA` for a reading with the A weighting, as most meters show it, or `dB` for one without'
-    : undefined;
+export function whichDecibels(word: string): Advice | undefined {
+  if (word === 'dB' || word.toLowerCase() !== 'db') return undefined;
+  return {
+    hint: 'write `dBA` for a reading with the A weighting, as most meters show it, or `dB` for one without',
+    instead: ['dBA', 'dB'],
+  };
 }
 
 /** `did you mean …` for a unit that is spelt out; undefined for any other word. */
-export function speltOutUnit(word: string): string | undefined {
+export function speltOutUnit(word: string): Advice | undefined {
   if (!Object.hasOwn(SPELT_OUT, word)) return undefined;
-  return `did you mean \`${SPELT_OUT[word]}\`?`;
+  return didYouMeanAdvice(SPELT_OUT[word]!);
 }
