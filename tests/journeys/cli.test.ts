@@ -32,7 +32,13 @@ describe('boothwright check', () => {
     const short = run('check', 'small.booth').stdout;
     const full = run('check', '--full', 'small.booth').stdout;
     expect(short.split('\n').length).toBeLessThan(full.split('\n').length * 0.75);
-    for (const heading of ['Requirements', 'What to change first', 'Cautions', 'Assumed where', 'What this leaves out'])
+    for (const heading of [
+      'Requirements',
+      'What to change first',
+      'Other cautions',
+      'Assumed where',
+      'What this leaves out',
+    ])
       expect(short).toMatch(new RegExp(`^${heading}`, 'm'));
     expect(short).toContain('`--full`');
     expect(short).not.toContain('Rests on');
@@ -51,6 +57,7 @@ describe('boothwright check', () => {
     const headings = [
       'In short',
       'Requirements',
+      'Hazards that can kill',
       'What to change first',
       'What each variant is worth',
       'What gets in',
@@ -59,7 +66,7 @@ describe('boothwright check', () => {
       'Air',
       'Size, mass, floor, cost',
       'Assemblies',
-      'Cautions',
+      'Other cautions',
       'Assumed where the text is silent',
       'What this leaves out',
     ].map((heading) => stdout.search(new RegExp(`^${heading}`, 'm')));

@@ -11,6 +11,7 @@ import { selfNoiseShape } from './room-tone.js';
 export function noiseAssumptions({ booths, session }: BoothSpec): DefaultUsed[] {
   const fan = booths.flatMap(ventsWithFan).find((vent) => vent.fan.place === undefined);
   const microphone = booths.find((booth) => booth.microphone?.selfNoise !== undefined)?.microphone;
+  const placeless = booths.find(({ vents }) => vents.length > 0)?.vents[0];
   const mounts = booths.find((booth) => booth.mounts !== undefined)?.mounts;
   return [
     ...(fan === undefined
@@ -22,6 +23,18 @@ export function noiseAssumptions({ booths, session }: BoothSpec): DefaultUsed[] 
             evidence: 'common-practice',
             source: 'where a quiet booth has its fan; the text can say `place`',
             range: textRange(fan.fan.range),
+          },
+        ]),
+    ...(placeless === undefined
+      ? []
+      : [
+          {
+            name: 'vent-place',
+            value: 'anywhere on its face, away from the microphone',
+            evidence: 'common-practice',
+            source:
+              'our own: the text gives a vent no place, so that its sound and that of its fan and air are taken spread through the booth; near an opening the microphone hears more',
+            range: textRange(placeless.nameRange),
           },
         ]),
     ...(microphone === undefined

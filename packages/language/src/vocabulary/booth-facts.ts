@@ -30,13 +30,13 @@ const made = (what: string): string => `The assembly that makes the ${what}.`;
 export const boothBlock: Block = {
   name: 'booth',
   documentation:
-    'The booth itself. Front, back, left and right are named as seen from outside, standing before the front.',
+    'The booth itself. You choose which wall is the front; front, back, left and right are named as seen from outside, standing before it.',
   facts: [
     {
       keyword: 'outside',
       parts: [size3],
       example: 'outside 1.34 m x 1.54 m x 2.14 m',
-      documentation: 'Width x depth x height over the structure, without what is fixed to it outside.',
+      documentation: 'Width x depth x height over the structure, without what is fixed to it outside; when it is left out, the inside and the layers of both faces.',
     },
     {
       keyword: 'inside',
