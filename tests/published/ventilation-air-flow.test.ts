@@ -1,12 +1,14 @@
 // Figures are as read in a public page or transcription that is named with them; the printed pages were not opened.
 //
-// Not found: a printed figure of the exchange through an open doorway. O. M. Lidwell (J. Hyg. 79, 1977) and B. H. Shaw
-// (Building Services Engineer 42) were seen as abstracts only, so `doorwayExchange` is held against an integral by hand.
+// Not found: a printed number of m3/s through an open doorway. O. M. Lidwell (J. Hyg. 79, 1977) and B. H. Shaw
+// (Building Services Engineer 42) were seen as abstracts only, so `doorwayExchange` is held against two printed equations.
 import {
   airProperties,
   angledBendCoefficient,
   co2OfMetabolism,
   commonLossCoefficients,
+  doorwayDischargeCoefficient,
+  doorwayExchange,
   ductFrictionPressure,
   fanCurveAtSpeed,
   steadyCo2,
@@ -118,5 +120,30 @@ describe('A. Persily and L. de Jonge, Indoor Air 27 (2017), Table 4, as transcri
       });
       expect(Math.abs(found * 1e3 - rate)).toBeLessThan(0.00011);
     });
+  });
+});
+
+describe('open doorway between a warm and a cool space', () => {
+  const door = { width: 1, height: 2.2, difference: 5, temperature: 22.5 };
+  // M. Wetter, Multizone Airflow Model in Modelica, 5th International Modelica Conference (2006): the door of its three rooms, 1 m
+  // x 2.2 m, 0.78, 25 and 20 degC. The equation is that of the door model as printed in public code, with 2h/9 as the
+  // height that drives each half: C_d (w h/2) sqrt(2/rho) sqrt(g rho (2h/9) dT/T).
+  test('the door model of a library for building energy, worked by hand: 0.346 m3/s each way', () => {
+    const byHand = 0.78 * 1.1 * Math.sqrt(2) * Math.sqrt(9.81 * ((2 * 2.2) / 9) * (5 / 295.65));
+    expect(byHand).toBeCloseTo(0.346, 3);
+    expect(doorwayExchange({ ...door, dischargeCoefficient: 0.78 })).toBeCloseTo(byHand, 9);
+  });
+  // ASHRAE Handbook, Fundamentals (1997), p. 25.13, as quoted on a public page: Q = C_d A sqrt(2 g H dT/T) with the streams
+  // mixing, C_d = 0.40 + 0.0045 dT; H from the middle of the lower half to the neutral height, A that half. The speed at H
+  // = h/4 stands for its mean over the half, which lies a twentieth lower.
+  test.each([1, 5, 20])('Eqs. (37), (38) at %i K: C_d = 0.40 + 0.0045 dT, flow within 6 %%', (difference) => {
+    const dischargeCoefficient = doorwayDischargeCoefficient(difference);
+    expect(dischargeCoefficient).toBeCloseTo(0.4 + 0.0045 * difference, 12);
+    const byHand = dischargeCoefficient * 1.1 * Math.sqrt(2 * 9.81 * 0.55 * (difference / 295.65));
+    expect(Math.abs(doorwayExchange({ ...door, difference, dischargeCoefficient }) / byHand - 1)).toBeLessThan(0.06);
+  });
+  test('two streams that mix pass less than the 0.6 of one stream through a hole', () => {
+    expect(doorwayDischargeCoefficient(1)).toBeLessThan(0.6);
+    expect(() => doorwayDischargeCoefficient(-1)).toThrow('difference of temperature');
   });
 });

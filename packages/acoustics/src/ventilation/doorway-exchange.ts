@@ -8,7 +8,8 @@ const gravity = 9.81;
  * Equation: Q = (C_d/3) W H sqrt(g H dT/T): Bernoulli's speed from the neutral height at the middle, integrated over half the
  * opening. Units: width W and height H m, difference dT K, mean temperature T degC, C_d none.
  * Source: W. G. Brown and K. R. Solvason, Int. J. Heat Mass Transfer 5, 1962 (from memory; the integral is done here).
- * Valid: an opening in a wall, no wind and nobody walking through; C_d 0.4 to 0.8, about 0.6.
+ * Valid: an opening in a wall, no wind and nobody walking through; C_d of `doorwayDischargeCoefficient`, programs of building
+ * energy take 0.65 to 0.78.
  * Errors: ArgumentError for a quantity that can't be.
  *
  * @example

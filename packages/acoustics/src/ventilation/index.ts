@@ -10,6 +10,7 @@ export * from './co2-generation.js';
 export * from './co2-of-metabolism.js';
 export * from './co2-time-to.js';
 export * from './common-loss-coefficients.js';
+export * from './doorway-discharge-coefficient.js';
 export * from './doorway-exchange.js';
 export * from './duct-bend-loss.js';
 export * from './duct-breakin-power.js';

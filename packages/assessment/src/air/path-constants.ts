@@ -13,7 +13,7 @@ export const roughness = { smooth: 1.5e-4, flexible: 9e-4, lined: 9e-4 } as cons
 /** Largest share of the diameter that the friction formula covers; a rougher duct is held there. */
 export const largestRoughnessShare = 0.05;
 
-/** Discharge coefficient of gaps, holes and doorways. Evidence: common practice, sharp-edged openings 0.6 to 0.65. */
+/** Discharge coefficient of gaps and holes. Evidence: common practice, sharp-edged openings 0.6 to 0.65. */
 export const dischargeCoefficient = 0.6;
 
 /**

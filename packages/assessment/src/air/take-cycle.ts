@@ -1,4 +1,5 @@
 import {
+  doorwayDischargeCoefficient,
   doorwayExchange,
   joinedSteps,
   type LinearStep,
@@ -11,7 +12,7 @@ import type { FanSettingOfAir, TakesResult } from '../result/air-result.js';
 import { decimals } from '../text/decimals.js';
 import type { AirSupply } from './air-supply.js';
 import type { BoothFlow } from './booth-flow.js';
-import { dischargeCoefficient, openDoorDifference } from './path-constants.js';
+import { openDoorDifference } from './path-constants.js';
 import { peopleInside } from './people-inside.js';
 
 /** Longest take that is looked for, min. */
@@ -50,7 +51,7 @@ export function takeCycle(
       height: size.height.value,
       difference: openDoorDifference,
       temperature,
-      dischargeCoefficient,
+      dischargeCoefficient: doorwayDischargeCoefficient(openDoorDifference),
     }),
   );
   const exchange = doors.length === 0 ? null : Math.max(...doors);
