@@ -7,9 +7,16 @@ const PARTS = 32;
 /** A length in the units of another that the user wrote: millimetres, with feet and inches behind where that one has them. */
 export function asWritten(metres: number, like: Sourced<number>): string {
   const metric = millimetres(metres);
-  return /\d\s*(ft|in|feet|foot|inch|inches)\b/.test(like.text ?? '')
-    ? `${metric} (\`${feetAndInches(metres)}\`)`
-    : metric;
+  return isImperial(like) ? `${metric} (\`${feetAndInches(metres)}\`)` : metric;
+}
+
+/** A length alone, in the units of another, as it can stand in a text. */
+export function inUnitsOf(metres: number, like: Sourced<number>): string {
+  return isImperial(like) ? feetAndInches(metres) : millimetres(metres);
+}
+
+function isImperial({ text }: Sourced<number>): boolean {
+  return /\d\s*(ft|in|feet|foot|inch|inches)\b/.test(text ?? '');
 }
 
 /** `4 ft 9-29/32 in`, rounded to the nearest 1/32 in. */

@@ -44,6 +44,7 @@ function reportMissing(reader: BlockReader): void {
   if (missing.length === 0) return;
   const list = andList(missing.map((fact) => `\`${fact.keyword}\``));
   complain(ctx, 'fact-missing', headerOf(header), `${label} has no ${list}`, {
+    lacks: missing.map((fact) => fact.keyword),
     // The shape and not the example: an invented size must not end up in a spec.
     hint: `add ${andList(missing.map((fact) => `\`${shapeText(fact)}\``))}`,
   });

@@ -1,7 +1,7 @@
 import { limits } from '../limits.js';
 import type { Booth, Door, Size2, Window } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
-import { asWritten } from './as-written.js';
+import { asWritten, inUnitsOf } from './as-written.js';
 import { type CheckContext, complain, warn } from './context.js';
 import { fitAboveEachOther } from './geometry/above-each-other.js';
 import { checkAirPaths } from './geometry/check-air-paths.js';
@@ -79,7 +79,10 @@ function checkLayersFit(ctx: CheckContext, booth: Booth): void {
       related.push({ range: two.assembly.nameRange, message: `\`${two.assembly.name}\` is ${millimetres(b)} thick` });
     const message = `outside less inside leaves ${millimetres(space)} of ${axis} for ${outer}, but their layers add up to ${millimetres(a)} + ${millimetres(b)} = ${millimetres(a + b)}: ${millimetres(Math.abs(difference))} ${difference > 0 ? 'too little' : 'too much'}`;
     warn(ctx, 'dimensions-disagree', outside[axis].range, message, {
-      hint: `an outside ${axis} of ${asWritten(inside[axis].value + a + b, outside[axis])} fits the layers`,
+      hint: {
+        hint: `an outside ${axis} of ${asWritten(inside[axis].value + a + b, outside[axis])} fits the layers`,
+        instead: [inUnitsOf(inside[axis].value + a + b, outside[axis])],
+      },
       related,
     });
   }
@@ -127,7 +130,10 @@ function fitsInside(ctx: CheckContext, booth: Booth, opening: Door | Window): bo
       own.range,
       `\`${opening.name}\` is ${millimetres(own.value)} in ${axis}, but inside \`${opening.face}\` is only ${millimetres(clear[axis].value)}`,
       {
-        hint: `a ${axis} of at most ${millimetres(clear[axis].value)} fits`,
+        hint: {
+          hint: `a ${axis} of at most ${millimetres(clear[axis].value)} fits`,
+          instead: [millimetres(clear[axis].value)],
+        },
         related: [{ range: clear[axis].range, message: 'the inside is this large' }],
       },
     );

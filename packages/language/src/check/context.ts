@@ -87,6 +87,7 @@ export interface Complaint {
   readonly severity?: Severity;
   readonly hint?: Hint | undefined;
   readonly related?: Problem['related'];
+  readonly lacks?: Problem['lacks'];
 }
 
 export function complain(
@@ -107,6 +108,7 @@ export function complain(
     message,
     range,
     ...hintFields(more.hint),
+    ...(more.lacks === undefined ? {} : { lacks: more.lacks }),
     ...(more.related === undefined || more.related.length === 0 ? {} : { related: more.related }),
   });
 }

@@ -110,6 +110,7 @@ function readFaces(reader: BlockReader): Faces {
       `${reader.label} does not say what its ${andList(list)} ${list.length > 1 || list[0] === 'walls' ? 'are' : 'is'} made of`,
       {
         severity: isNeeded ? 'error' : 'warning',
+        lacks: list,
         hint: `add ${andList(list.map((face) => `\`${face} …\``))} with the name of an assembly; ${unknown}`,
       },
     );

@@ -276,6 +276,7 @@ function reportNeeded(reader: BlockReader, kind: MaterialKind): void {
     {
       // The shape and not an example: an invented figure must not end up in a spec.
       hint: `add ${andList(shapes)}`,
+      lacks: missing.map(([keyword]) => keyword!),
     },
   );
 }

@@ -7,6 +7,7 @@ import { type Advice, didYouMeanAdvice, type Hint, writeAdvice } from '../text/a
 import type { DimensionName } from '../units/dimension.js';
 import { DIMENSION_WORDS } from '../units/dimension-words.js';
 import { currencyOf, dimensionName, resolvedDimension } from '../units/resolve-unit.js';
+import { units } from '../units/units.js';
 import { EVIDENCE_WORDS } from '../vocabulary/words.js';
 import { nearestBand } from './bands.js';
 import { type BlockReader, factOf, slotOf } from './block-reader.js';
@@ -195,7 +196,9 @@ function reportDimension(
 ): void {
   const wanted = rule.dimension === 'amount' ? 'length' : rule.dimension;
   const { noun, example } = DIMENSION_WORDS[wanted];
-  const hint = loadHint(text, value, rule) ?? forceHint(text, value, rule) ?? `write it like \`${line ?? example}\``;
+  const like = `write it like \`${line ?? example}\``;
+  const hint = loadHint(text, value, rule) ??
+    forceHint(text, value, rule) ?? { hint: like, instead: withUnits(text, value, rule) };
   const bare = value.kind === 'quantity' && !value.share && value.dimension === '';
   if (rule.dimension === 'level' && value.kind === 'level') {
     const list = rule.weightings!.map((weighting) => `\`${weightingUnit(weighting)}\``).join(' or ');
@@ -203,7 +206,10 @@ function reportDimension(
     complain(ctx, 'unit-of-wrong-dimension', range, message, { hint });
   } else if (bare && wanted !== 'count') {
     complain(ctx, 'unit-missing', range, `\`${text}\` has no unit: ${rule.noun} is ${noun}`, {
-      hint: wanted === 'money' ? `write \`${text} EUR\`, or the letters of another currency` : hint,
+      hint:
+        wanted === 'money'
+          ? { hint: `write \`${text} EUR\`, or the letters of another currency`, instead: withUnits(text, value, rule) }
+          : hint,
     });
   } else {
     const sort = rule.dimension === 'amount' ? `${noun} or a mass per area` : noun;
@@ -211,6 +217,19 @@ function reportDimension(
       hint,
     });
   }
+}
+
+/** A number without its unit, or a level with that of another weighting, in each unit in which it is often meant. */
+function withUnits(text: string, value: Value, rule: NumberRule): readonly string[] {
+  const number = /^-?[\d.]+(?:-\d+\/\d+|\/\d+)?(?= ?(?:dB\w*|NC)?$)/.exec(text)?.[0];
+  if (number === undefined) return [];
+  if (rule.dimension === 'level')
+    return (rule.weightings ?? ['A', 'none']).map((weighting) => `${number} ${weightingUnit(weighting)}`);
+  if (value.kind === 'level') return [];
+  const wanted = rule.dimension === 'amount' ? ['length', 'mass-per-area'] : [rule.dimension];
+  return units
+    .filter(({ dimension, common }) => common && wanted.includes(dimension))
+    .map(({ unit }) => `${number} ${unit}`);
 }
 
 /** Standard gravity as building practice rounds it, m/s2. */
@@ -411,7 +430,7 @@ export function readBands(
         'no-such-band',
         rangeIn(file, band.frequency),
         `\`${frequency.sourced.text}\` is no ${slot.grid === 'octave' ? 'octave' : 'third-octave'} band`,
-        { hint: `the nearest is ${near.nearest} Hz` },
+        { hint: { hint: `the nearest is ${near.nearest} Hz`, instead: [`${near.nearest} Hz`] } },
       );
       continue;
     }

@@ -15,5 +15,7 @@ export interface Problem {
   readonly hint?: string;
   /** Texts of which each can stand in place of the marked one; several where only the writer knows which is meant. */
   readonly instead?: readonly string[];
+  /** Keywords of the facts that the marked block lacks. */
+  readonly lacks?: readonly string[];
   readonly related?: readonly { readonly range: SourceRange; readonly message: string }[];
 }
