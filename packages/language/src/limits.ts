@@ -14,6 +14,10 @@ export const limits = {
   expressionLength: 400,
   /** Values that lead to each other by name. */
   letDepth: 200,
+  /** Assemblies that are made of each other. */
+  assemblyDepth: 16,
+  /** Layers of one assembly, those of the assemblies in it counted in. */
+  layers: 200,
   /** Near names looked for in one reading. */
   suggestions: 200,
   /** Problems told per file and per reading; the rest is summed up in one line. */

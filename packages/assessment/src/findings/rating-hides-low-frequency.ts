@@ -3,6 +3,7 @@ import type { Requirement } from '@boothwright/language';
 import type { JudgedContext } from '../assessment-context.js';
 import { nominalHz } from '../bands/grid.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
+import { isAskedOf } from '../requirements/asked-of.js';
 import { hasCriterionCurve } from '../requirements/room-tone-criterion.js';
 import type { AssemblyResult, Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
@@ -35,7 +36,9 @@ export function ratingHidesLowFrequency(context: JudgedContext): Finding[] {
   );
   return met.flatMap((requirement) => {
     if (target?.kind === 'room-tone' && context.booths.length > 0) {
-      return context.booths.flatMap((assessed) => againstTarget(requirement, assessed, target.limit.value.decibels));
+      return context.booths
+        .filter(({ booth: { name } }) => isAskedOf(target, name) && isAskedOf(requirement, name))
+        .flatMap((assessed) => againstTarget(requirement, assessed, target.limit.value.decibels));
     }
     if (requirement.kind !== 'rating') return [];
     const assembly = context.assemblies[requirement.assembly.name];

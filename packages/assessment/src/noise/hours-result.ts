@@ -1,5 +1,6 @@
 import type { BoothSpec, Requirement, Session } from '@boothwright/language';
 import type { AssessedBooth } from '../booth/assess-booth.js';
+import { isAskedOf } from '../requirements/asked-of.js';
 import { judgeRoomTone } from '../requirements/room-tone.js';
 import { unlessUnread } from '../requirements/unless-unread.js';
 import type { HoursResult } from '../result/noise-result.js';
@@ -25,7 +26,8 @@ export function hoursResult(assessed: AssessedBooth, spec: BoothSpec): HoursResu
   const { states, hours } = assessed;
   if (states.length === 0) return null;
   const requirements = spec.requirements.filter(
-    (requirement): requirement is RoomToneRequirement => requirement.kind === 'room-tone',
+    (requirement): requirement is RoomToneRequirement =>
+      requirement.kind === 'room-tone' && isAskedOf(requirement, assessed.booth.name),
   );
   const judgedStates = states.map((state) =>
     requirements.map((requirement) => unlessUnread(judgeRoomTone(requirement, state), requirement, spec).verdict),

@@ -4,6 +4,7 @@ import type { AssessmentContext } from '../assessment-context.js';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import { assemblyOutOfBounds } from '../bounds/assembly-bounds.js';
 import type { RequirementResult } from '../result/result-document.js';
+import { isAskedOf } from './asked-of.js';
 import { judgeFloorLoad, judgeHeight, judgeMass, judgePanelWeight } from './build.js';
 import { judgeCo2 } from './co2.js';
 import { judgeCost } from './cost.js';
@@ -36,16 +37,18 @@ function judge(requirement: Requirement, context: AssessmentContext): Requiremen
     const result = context.assemblies[assembly.name] ?? assessAssembly(assembly, context.air, context.memo);
     return [judgeRating(requirement, result)];
   }
-  if (context.spec.booths.length === 0) {
+  const asked = context.spec.booths.filter(({ name }) => isAskedOf(requirement, name));
+  if (asked.length === 0) {
+    const { booth } = requirement;
+    const explanation =
+      booth === undefined
+        ? 'The text has no booth yet, so there is nothing to judge.'
+        : `What ${booth} is could not be read, so there is nothing to judge.`;
     return [
-      notAssessed({
-        requirement,
-        ...limitOf(requirement),
-        explanation: 'The text has no booth yet, so there is nothing to judge.',
-      }),
+      notAssessed({ requirement, ...(booth === undefined ? {} : { booth }), ...limitOf(requirement), explanation }),
     ];
   }
-  return context.spec.booths.map(({ name }) => {
+  return asked.map(({ name }) => {
     const assessed = context.booths.find(({ booth }) => booth.name === name);
     if (assessed !== undefined) return judgeBooth(requirement, assessed, context.spec.session);
     const explanation = sentence(context.refused.get(name) ?? `${name} could not be assessed`);

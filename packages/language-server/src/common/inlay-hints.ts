@@ -101,10 +101,15 @@ function assemblies(results: ResultDocument): Answer[] {
   }));
 }
 
+/** The layers of an assembly that stands in another one are told once, where they are written. */
 function layers(results: ResultDocument): Answer[] {
-  return Object.values(results.assemblies)
+  const written = Object.values(results.assemblies)
     .flatMap((assembly) => assembly.layers)
-    .map((layer) => ({ range: layer.range, label: layerLabel(layer) }));
+    .map((layer): [string, Answer] => [
+      `${layer.range.file}\n${layer.range.from}`,
+      { range: layer.range, label: layerLabel(layer) },
+    ]);
+  return [...new Map(written).values()];
 }
 
 function openings(results: ResultDocument): Answer[] {

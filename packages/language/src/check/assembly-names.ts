@@ -1,11 +1,12 @@
+import { limits } from '../limits.js';
 import type { Assembly } from '../model/booth-spec.js';
 import type { SourceRange } from '../model/sourced.js';
-import { type CheckContext, type Program, refer } from './context.js';
+import { type CheckContext, complain, type Program, refer } from './context.js';
 import { reportUnknown } from './names.js';
 import { readAssembly } from './read-assembly.js';
 
-/** One per reading; a context with its complaints muted shares it. */
-const caches = new WeakMap<Program, Map<string, Assembly | undefined>>();
+/** One per reading; a context with its complaints muted shares it. `'busy'` stands for one that is being read. */
+const caches = new WeakMap<Program, Map<string, Assembly | undefined | 'busy'>>();
 
 /** The assembly of a name, read on first use; undefined and reported when there is none. */
 export function assemblyNamed(ctx: CheckContext, name: string, range: SourceRange): Assembly | undefined {
@@ -23,6 +24,36 @@ export function declaredAssembly(ctx: CheckContext, name: string): Assembly | un
     cache = new Map();
     caches.set(ctx.program, cache);
   }
-  if (!cache.has(name)) cache.set(name, readAssembly(ctx, ctx.program.assemblies.get(name)!.statement));
-  return cache.get(name);
+  if (!cache.has(name)) {
+    cache.set(name, 'busy');
+    cache.set(name, readAssembly(ctx, ctx.program.assemblies.get(name)!.statement));
+  }
+  const found = cache.get(name);
+  return found === 'busy' ? undefined : found;
+}
+
+/** The assembly whose layers stand in another one; undefined and reported when it is made of itself. */
+export function assemblyWithin(ctx: CheckContext, name: string, range: SourceRange): Assembly | undefined {
+  const busy = [...(caches.get(ctx.program) ?? [])].flatMap(([key, value]) => (value === 'busy' ? [key] : []));
+  if (busy.includes(name)) {
+    refer(ctx, 'assembly', name, range);
+    const cycle = [...busy.slice(busy.indexOf(name)), name];
+    complain(ctx, 'assembly-cycle', range, `\`${name}\` is made of itself: ${cycle.join(' -> ')}`, {
+      hint: 'list the layers of one of them instead',
+    });
+    return undefined;
+  }
+  if (busy.length > limits.assemblyDepth) {
+    complain(
+      ctx,
+      'assemblies-too-deep',
+      range,
+      `assemblies can be made of each other at most ${limits.assemblyDepth} deep`,
+      {
+        hint: 'list the layers here',
+      },
+    );
+    return undefined;
+  }
+  return assemblyNamed(ctx, name, range);
 }

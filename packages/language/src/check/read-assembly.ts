@@ -1,8 +1,10 @@
 import { defaultOf } from '../defaults.js';
+import { limits } from '../limits.js';
 import type { AirLayer, Assembly, AssemblyLayer, FrameLayer, Material, MaterialLayer } from '../model/booth-spec.js';
 import type { Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { NOMINAL_LUMBER } from '../vocabulary/words.js';
+import { assemblyWithin } from './assembly-names.js';
 import { type BlockReader, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, headerOf, hearing, keep, slotRange, textOf, warn, wholeOf } from './context.js';
 import { hollowLumber, screwsOf } from './hollow-studs.js';
@@ -30,16 +32,58 @@ export function readLayers(ctx: CheckContext, header: Statement, label: string):
   const statementOf = new Map<AssemblyLayer, Statement>();
   let whole = header.complete && header.block !== undefined;
   for (const statement of header.block?.statements ?? []) {
-    const layer = statement.fact && readOne(ctx, statement, label);
-    if (!layer || !statement.complete) whole = false;
-    if (layer && layer !== 'absent') {
-      layers.push(layer);
-      statementOf.set(layer, statement);
+    const inner = innerAssembly(ctx, header, statement);
+    if (inner) {
+      const { layers: added } = inner;
+      if (!added || !statement.complete || isPartial(added)) whole = false;
+      for (const layer of added ?? []) {
+        layers.push(layer);
+        statementOf.set(layer, statement);
+      }
+    } else {
+      const layer = statement.fact && readOne(ctx, statement, label);
+      if (!layer || !statement.complete) whole = false;
+      if (layer && layer !== 'absent') {
+        layers.push(layer);
+        statementOf.set(layer, statement);
+      }
+    }
+    if (layers.length > limits.layers) {
+      complain(ctx, 'too-many-layers', headerOf(statement), `${label} has more than ${limits.layers} layers`, {
+        hint: 'a wall has a few; check what it is made of',
+      });
+      layers.length = limits.layers;
+      partial.add(layers);
+      return layers;
     }
   }
   if (!whole) partial.add(layers);
   else reportLooseFixings(ctx, layers, statementOf);
   return layers;
+}
+
+/** What a line brings that names an assembly; undefined when the line is a layer of its own. */
+function innerAssembly(
+  ctx: CheckContext,
+  header: Statement,
+  statement: Statement,
+): { readonly layers: readonly AssemblyLayer[] | undefined } | undefined {
+  const name = header.block?.name === 'assembly' && statement.fact?.keyword === '' && wordIn(statement, 'material');
+  if (!name || !ctx.program.assemblies.has(name.word)) return undefined;
+  const amount = statement.slots.get('amount');
+  if (amount) {
+    complain(
+      hearing(ctx, statement),
+      'amount-of-assembly',
+      slotRange(statement, amount),
+      `\`${name.word}\` is an assembly: its layers have their own thickness`,
+      {
+        hint: `write \`${name.word}\` alone`,
+      },
+    );
+    return { layers: undefined };
+  }
+  return { layers: assemblyWithin(hearing(ctx, statement), name.word, name.range)?.layers };
 }
 
 /** Layer lists with a line that could not be read: nothing is concluded from their thickness. */

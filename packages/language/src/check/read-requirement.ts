@@ -5,6 +5,7 @@ import { assemblyNamed } from './assembly-names.js';
 import { nearestBand } from './bands.js';
 import { wordIn } from './block-reader.js';
 import { type CheckContext, complain, headerOf, meantHint, refer, textOf, warn, wholeOf } from './context.js';
+import { readBoothName } from './read-booth-name.js';
 import { type NumberRule, numberIn } from './read-value.js';
 
 /** Undefined when the limit cannot be read; that has been reported. */
@@ -15,7 +16,8 @@ export function readRequirement(
 ): Requirement | undefined {
   const keyword = statement.fact!.keyword;
   const what = keyword.slice('require '.length);
-  const base = { range: wholeOf(statement), text: textOf(ctx, headerOf(statement)) };
+  const booth = readBoothName(ctx, statement);
+  const base = { range: wholeOf(statement), text: textOf(ctx, headerOf(statement)), ...(booth ? { booth } : {}) };
   const number = (slot: string, rule: Omit<NumberRule, 'label' | 'fact'>): ReturnType<typeof numberIn> =>
     numberIn(ctx, statement, slot, { ...rule, label: keyword, fact: keyword });
   const level = (weightings: readonly Level['weighting'][], noun: string): Sourced<Level> | undefined => {
@@ -26,6 +28,8 @@ export function readRequirement(
     // What was understood is still looked at for names and units, but a half-read requirement is no requirement.
     return undefined;
   }
+  // A requirement of a booth that is not there must not turn into one of every booth.
+  if (booth === null) return undefined;
   switch (what) {
     case 'room-tone': {
       const limit = level(['A', 'none', 'Z', 'NC', 'FS'], 'room tone');
@@ -128,7 +132,7 @@ function readWhere(ctx: CheckContext, statement: Statement, site: Site | undefin
 }
 
 type ReadNumber = (slot: string, rule: Omit<NumberRule, 'label' | 'fact'>) => ReturnType<typeof numberIn>;
-type Base = Pick<Requirement, 'range' | 'text'>;
+type Base = Pick<Requirement, 'range' | 'text' | 'booth'>;
 
 function readReverberation(
   ctx: CheckContext,
@@ -161,7 +165,7 @@ function readBand(ctx: CheckContext, number: ReadNumber, slot: string): Sourced<
   const near = nearestBand('third', band.value);
   if (near.exact !== undefined) return { ...band, value: near.exact };
   complain(ctx, 'no-such-band', band.range, `\`${band.text ?? ''}\` is no third-octave band`, {
-    hint: `the nearest is ${near.nearest} Hz`,
+    hint: { hint: `the nearest is ${near.nearest} Hz`, instead: [`${near.nearest} Hz`] },
   });
   return undefined;
 }

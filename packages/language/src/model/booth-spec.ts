@@ -292,6 +292,8 @@ interface RequirementBase {
   readonly range: SourceRange;
   /** The line as written, single-spaced. */
   readonly text: string;
+  /** Name of the one booth it is asked of; of every booth when absent. */
+  readonly booth?: string;
 }
 
 export type Requirement = RequirementBase &

@@ -10,6 +10,13 @@ export const layerFact: Fact = {
     'A layer: a material and its thickness, or its mass per area for what is sold so; nothing after the name when the material has its own. A thickness of `0 mm` of a porous, limp or covering material means that the layer is absent.',
 };
 
+/** A line of an assembly: a layer, or the layers of another assembly. */
+export const assemblyLayerFact: Fact = {
+  ...layerFact,
+  parts: [reference('material', 'material', 'assembly'), optional(amount('amount'))],
+  documentation: `${layerFact.documentation} The name of another assembly stands for all of its layers, from its outside to its inside.`,
+};
+
 export const airFact: Fact = {
   keyword: 'air',
   parts: [quantity('thickness', 'length')],
@@ -66,7 +73,7 @@ export const frameFact: Fact = {
 export const assemblyBlock: Block = {
   name: 'assembly',
   documentation: 'A build-up, its layers listed from outside to inside.',
-  facts: [airFact, frameFact, channelsFact, clipsFact, layerFact],
+  facts: [airFact, frameFact, channelsFact, clipsFact, assemblyLayerFact],
 };
 
 export const frameBlock: Block = {

@@ -2,10 +2,13 @@ import type { DimensionName } from '../units/dimension.js';
 import { either, literal, optional, quantity, reference } from './parts.js';
 import type { Fact } from './shape.js';
 
+/** Every booth of the text must meet it, unless one is named. */
+const ofOneBooth = optional(literal('for'), reference('booth', 'booth'));
+
 function atMost(what: string, dimension: DimensionName, example: string, documentation: string): Fact {
   return {
     keyword: `require ${what}`,
-    parts: [literal('<='), quantity('limit', dimension)],
+    parts: [literal('<='), quantity('limit', dimension), ofOneBooth],
     repeats: true,
     example,
     documentation,
@@ -46,6 +49,7 @@ export const requirementFacts: readonly Fact[] = [
         ],
         [literal('<='), quantity('max', 'time'), optional(literal('at'), quantity('at', 'frequency'))],
       ),
+      ofOneBooth,
     ],
     repeats: true,
     example: 'require reverberation <= 0.30 s at 125 Hz',
@@ -54,21 +58,26 @@ export const requirementFacts: readonly Fact[] = [
   },
   {
     keyword: 'require isolation',
-    parts: [literal('>='), quantity('limit', 'level'), literal('against'), reference('against', 'noise')],
+    parts: [literal('>='), quantity('limit', 'level'), literal('against'), reference('against', 'noise'), ofOneBooth],
     repeats: true,
     example: 'require isolation >= 32 dB against tram',
     documentation: 'By how much the booth must lower one noise of the site, A-weighted.',
   },
   {
     keyword: 'require voice-outside',
-    parts: [literal('<='), quantity('limit', 'level'), optional(literal('in'), reference('where', 'neighbour'))],
+    parts: [
+      literal('<='),
+      quantity('limit', 'level'),
+      optional(literal('in'), reference('where', 'neighbour')),
+      ofOneBooth,
+    ],
     repeats: true,
     example: 'require voice-outside <= 27 dBA in nursery',
     documentation: 'The performer’s voice in the room around the booth, or at a neighbour, may be at most this.',
   },
   {
     keyword: 'require decay-ratio',
-    parts: [literal('<='), quantity('limit', 'count'), literal('at'), quantity('at', 'frequency')],
+    parts: [literal('<='), quantity('limit', 'count'), literal('at'), quantity('at', 'frequency'), ofOneBooth],
     repeats: true,
     example: 'require decay-ratio <= 2 at 125 Hz',
     documentation:
@@ -97,5 +106,11 @@ export const requirementFacts: readonly Fact[] = [
   ),
   atMost('panel-weight', 'mass', 'require panel-weight <= 32 kg', 'Each panel may weigh at most this.'),
   atMost('height', 'length', 'require height <= 2.25 m', 'The booth may be at most this high outside.'),
-  atMost('cost', 'money', 'require cost <= 1900 EUR', 'The budget with its reserve may be at most this.'),
+  {
+    keyword: 'require cost',
+    parts: [literal('<='), quantity('limit', 'money')],
+    repeats: true,
+    example: 'require cost <= 1900 EUR',
+    documentation: 'The budget with its reserve may be at most this, for all booths of the text together.',
+  },
 ];

@@ -39,7 +39,7 @@ describe('contextAt(parsed, offset)', () => {
     const { words, block } = at('assembly a {\n  os<|>\n}');
     expect(block).toBe('assembly');
     expect(words).toContain('layer');
-    expect(words).toContain('reference material');
+    expect(words).toContain('reference material assembly');
   });
 
   it('offers units behind a number, of the dimension that belongs there', () => {
