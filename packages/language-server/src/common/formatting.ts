@@ -1,21 +1,23 @@
-import { format } from '@boothwright/language';
-import type { TextEdit } from 'vscode-languageserver';
+import type { Range, TextEdit } from 'vscode-languageserver';
+import { type FormatEdit, formatEdits } from './format-edits.js';
 import type { View } from './view.js';
 
-/** One edit from the first to the last character that changes, so that the editor keeps cursors and marks elsewhere. */
+/** Brings the whole text into its one layout. */
 export function formatting(view: View): TextEdit[] {
-  const before = view.text;
-  const after = format(before);
-  if (after === before) return [];
-  let start = 0;
-  const shorter = Math.min(before.length, after.length);
-  while (start < shorter && before[start] === after[start]) start++;
-  let tail = 0;
-  while (tail < shorter - start && before[before.length - 1 - tail] === after[after.length - 1 - tail]) tail++;
-  return [
-    {
-      range: view.lines.rangeOf({ from: start, to: before.length - tail }),
-      newText: after.slice(start, after.length - tail),
-    },
-  ];
+  return formatEdits(view).map((edit) => textEdit(view, edit));
+}
+
+/** Brings the lines of a range into the layout that they have in the whole text, and touches no other line. */
+export function rangeFormatting(view: View, { start, end }: Range): TextEdit[] {
+  const from = view.lines.offsetAt({ line: start.line, character: 0 });
+  // A selection of whole lines ends at the start of the line behind them.
+  const isBehind = end.character === 0 && end.line > start.line;
+  const to = isBehind ? view.lines.offsetAt(end) : view.lines.lineEnd(view.lines.offsetAt(end));
+  return formatEdits(view)
+    .filter((edit) => from <= edit.from && edit.to <= to)
+    .map((edit) => textEdit(view, edit));
+}
+
+export function textEdit(view: View, { from, to, newText }: FormatEdit): TextEdit {
+  return { range: view.lines.rangeOf({ from, to }), newText };
 }

@@ -14,19 +14,24 @@ import { completeItem, completion } from './completion.js';
 import { definition } from './definition.js';
 import { diagnostics } from './diagnostics.js';
 import { documentHighlights } from './document-highlights.js';
+import { documentLinks } from './document-links.js';
 import { documentSymbols } from './document-symbols.js';
 import { foldingRanges } from './folding-ranges.js';
-import { formatting } from './formatting.js';
+import { formatting, rangeFormatting } from './formatting.js';
 import { guarded, guardedLater } from './guarded.js';
 import { hover } from './hover.js';
 import { inlayHints } from './inlay-hints.js';
 import { createNumbers, type Numbers } from './numbers.js';
+import { onTypeFormatting, typedCharacters } from './on-type-formatting.js';
 import type { Platform } from './platform.js';
 import { references } from './references.js';
 import { prepareRename, RenameRefused, rename } from './rename.js';
 import { createScheduler } from './scheduler.js';
+import { selectionRanges } from './selection-ranges.js';
+import { tokenModifiers, tokenTypes } from './semantic-tokens.js';
 import { readSettings, type Settings } from './settings.js';
 import { soon, unlessCancelled } from './soon.js';
+import { createTokenMemory } from './token-memory.js';
 import { tooLongDiagnostic } from './too-long-diagnostic.js';
 import { catalogueDocumentText, createWorkspace, type Workspace } from './workspace.js';
 
@@ -86,6 +91,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       await settle(uri);
     },
   });
+  const tokens = createTokenMemory();
   const everything = (): void => scheduler.changed(documents.keys());
 
   connection.onInitialize(({ capabilities, workspaceFolders, rootUri, initializationOptions }): InitializeResult => {
@@ -112,6 +118,18 @@ export function startServer(connection: Connection, platform: Platform): void {
         referencesProvider: true,
         renameProvider: { prepareProvider: true },
         documentFormattingProvider: true,
+        documentRangeFormattingProvider: true,
+        documentOnTypeFormattingProvider: {
+          firstTriggerCharacter: typedCharacters.first,
+          moreTriggerCharacter: [...typedCharacters.more],
+        },
+        documentLinkProvider: { resolveProvider: false },
+        selectionRangeProvider: true,
+        semanticTokensProvider: {
+          legend: { tokenTypes: [...tokenTypes], tokenModifiers: [...tokenModifiers] },
+          full: { delta: true },
+          range: true,
+        },
         foldingRangeProvider: true,
         workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
       },
@@ -140,6 +158,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     const users = workspace.changed(uri);
     workspace.closed(uri);
     scheduler.closed(uri);
+    tokens.closed(uri);
     connection.sendDiagnostics({ uri, diagnostics: [] });
     scheduler.changed(users);
   });
@@ -225,6 +244,48 @@ export function startServer(connection: Connection, platform: Platform): void {
     guarded('Formatting', log, [], ({ textDocument }) => {
       const view = viewOf(textDocument.uri);
       return view === undefined ? [] : formatting(view);
+    }),
+  );
+  connection.onDocumentRangeFormatting(
+    guarded('Formatting', log, [], ({ textDocument, range }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : rangeFormatting(view, range);
+    }),
+  );
+  connection.onDocumentOnTypeFormatting(
+    guarded('Formatting', log, [], ({ textDocument, position, ch, options }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : onTypeFormatting(view, position, ch, options);
+    }),
+  );
+  connection.onDocumentLinks(
+    guarded('Links', log, [], ({ textDocument }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : documentLinks(view);
+    }),
+  );
+  connection.onSelectionRanges(
+    guarded('Selection', log, [], ({ textDocument, positions }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? [] : selectionRanges(view, positions);
+    }),
+  );
+  connection.languages.semanticTokens.on(
+    guarded('Tokens', log, { data: [] }, ({ textDocument }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? { data: [] } : tokens.full(view);
+    }),
+  );
+  connection.languages.semanticTokens.onDelta(
+    guarded('Tokens', log, { data: [] }, ({ textDocument, previousResultId }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? { data: [] } : tokens.delta(view, previousResultId);
+    }),
+  );
+  connection.languages.semanticTokens.onRange(
+    guarded('Tokens', log, { data: [] }, ({ textDocument, range }) => {
+      const view = viewOf(textDocument.uri);
+      return view === undefined ? { data: [] } : tokens.range(view, range);
     }),
   );
   connection.onFoldingRanges(

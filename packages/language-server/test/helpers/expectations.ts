@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Diagnostic } from 'vscode-languageserver';
+import type { Diagnostic, TextEdit } from 'vscode-languageserver';
 import { completion } from '../../src/common/completion.js';
 import { definition } from '../../src/common/definition.js';
 import { diagnostics } from '../../src/common/diagnostics.js';
@@ -109,9 +109,24 @@ export function hintsOf(view: View, kinds: readonly HintKind[]): { line: string;
 /** The text after formatting. */
 export function formatted(text: string): string {
   const view = viewOf(text);
-  let result = text;
-  for (const { range, newText } of formatting(view)) {
-    result = result.slice(0, view.lines.offsetAt(range.start)) + newText + result.slice(view.lines.offsetAt(range.end));
+  return edited(view, formatting(view));
+}
+
+/** The text of a view with edits in it, none of which may overlap another. */
+export function edited(view: View, edits: readonly TextEdit[]): string {
+  const placed = edits
+    .map(({ range, newText }) => ({
+      from: view.lines.offsetAt(range.start),
+      to: view.lines.offsetAt(range.end),
+      newText,
+    }))
+    .sort((a, b) => a.from - b.from);
+  let result = '';
+  let at = 0;
+  for (const { from, to, newText } of placed) {
+    if (from < at) throw new Error('two edits overlap');
+    result += view.text.slice(at, from) + newText;
+    at = to;
   }
-  return result;
+  return result + view.text.slice(at);
 }
