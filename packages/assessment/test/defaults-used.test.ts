@@ -36,6 +36,8 @@ it('defaultsUsed(spec) lists the assumptions of the assessment itself where they
   expect(names({ session: session({ effort: given<Effort>('shout') }) })).toContain('full-shout');
   const fanned = (fan: typeof quietFan) => names({ booths: [booth(shell, { vents: [vent('in', { fan })] })] });
   expect(fanned(quietFan)).toContain('fan-place');
+  expect(fanned(quietFan)).toContain('vent-place');
+  expect(names({})).not.toContain('vent-place');
   expect(fanned(quietFan)).toEqual(expect.arrayContaining(['duct-roughness', 'discharge-coefficient']));
   expect(names({})).not.toContain('duct-roughness');
   expect(fanned({ ...quietFan, place: given<'inside'>('inside') })).not.toContain('fan-place');

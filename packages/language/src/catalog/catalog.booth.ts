@@ -197,6 +197,63 @@ material limp-sheet "loaded limp sheet" {
   density 2450 kg/m3 from derived "4.9 kg/m2 at 2 mm, loaded sheet in D. A. Bies, C. H. Hansen, C. Q. Howard, Engineering Noise Control, 5th ed. (2017), Table 7.6"
 }
 
+# ---------------------------------------------------------------- masonry
+
+# Walls of the building, as party walls or the wall behind a lining. The loss factors are those of the material alone:
+# a wall that is built in at its edges loses more and keeps out some decibels more than is said.
+material brick "brick with mortar" {
+  kind        panel
+  density     1750 kg/m3 from derived "middle of the 1500 to 2000 kg/m3 of C. Hopkins, Sound Insulation (2007), Table A2"
+  modulus     12.25 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 2700 m/s and nu = 0.2 of C. Hopkins, Sound Insulation (2007), Table A2"
+  poisson     0.2 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
+  loss-factor 0.01 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
+}
+
+material concrete "concrete cast in place" {
+  kind        panel
+  density     2200 kg/m3
+  modulus     30.5 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 3800 m/s and nu = 0.2 of C. Hopkins, Sound Insulation (2007), Table A2"
+  poisson     0.2 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
+  loss-factor 0.005 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
+}
+
+material aerated-concrete "aerated concrete blocks" {
+  kind        panel
+  density     600 kg/m3 from derived "middle of the 400 to 800 kg/m3 of C. Hopkins, Sound Insulation (2007), Table A2"
+  modulus     2.08 GPa from derived "E = density x cL^2 x (1 - nu^2) with cL = 1900 m/s and nu = 0.2 of C. Hopkins, Sound Insulation (2007), Table A2"
+  poisson     0.2 from published "C. Hopkins, Sound Insulation (2007), Table A2, marked as an estimate there, read in a transcription"
+  loss-factor 0.0125
+  source      published "C. Hopkins, Sound Insulation (2007), Table A2, read in a transcription"
+}
+
+material concrete-block "dense concrete blocks, solid" {
+  kind        panel
+  density     2000 kg/m3
+  modulus     19 GPa
+  poisson     0.2 from practice "the estimate for masonry in C. Hopkins, Sound Insulation (2007), Table A2"
+  loss-factor 0.01 from practice "as for brick in C. Hopkins, Sound Insulation (2007), Table A2"
+  source      memory "no document opened; weigh a block and take the strength class from its sheet"
+}
+
+material plaster "gypsum plaster" {
+  kind        panel
+  density     1200 kg/m3
+  modulus     4 GPa
+  poisson     0.2 from practice "the estimate for masonry in C. Hopkins, Sound Insulation (2007), Table A2"
+  loss-factor 0.01 from practice "as for brick in C. Hopkins, Sound Insulation (2007), Table A2"
+  source      memory "no document opened; mixes differ by a fifth"
+}
+
+material render "sand and cement render" {
+  kind        panel
+  density     1900 kg/m3
+  modulus     15 GPa
+  poisson     0.2 from practice "the estimate for masonry in C. Hopkins, Sound Insulation (2007), Table A2"
+  loss-factor 0.01 from practice "as for brick in C. Hopkins, Sound Insulation (2007), Table A2"
+  source      memory "no document opened; mixes differ by a fifth"
+}
+
 # ---------------------------------------------------------------- fibre and foam
 
 # Resistivity through the slab. The constants are printed, the form of the equation is remembered.

@@ -73,6 +73,9 @@ describe('figures of the catalogue that can be worked out again', () => {
     ['osb', 590, 2570, 0.3],
     ['softwood-board', 440, 5000, 0.3],
     ['gypsum-board-reinforced', 800, 2010, 0.3],
+    ['brick', 1750, 2700, 0.2],
+    ['concrete', 2200, 3800, 0.2],
+    ['aerated-concrete', 600, 1900, 0.2],
   ])(
     'the modulus of %s is density x speed^2 x (1 - nu^2), to the rounding of three digits',
     (name, density, speed, poisson) => {
