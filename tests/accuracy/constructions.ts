@@ -49,7 +49,7 @@ type Rest = Partial<Pick<Construction, 'connections' | 'separateFrames' | 'assum
 
 /** The construction of every curve that is compared. Sources print masses of leaves in places; those are taken. */
 export function constructionsOf(data: OpenData): readonly Construction[] {
-  const { plate, grained, masonry, dampedSteel, fibre } = materialsOf(data);
+  const { plate, grained, dampedSteel, fibre } = materialsOf(data);
   const limp = (surfaceMass: number): Layer => ({ kind: 'limp-sheet', surfaceMass });
   const air = (millimetres: number): Layer => ({ kind: 'air-gap', thickness: millimetres / 1000 });
   const gypsum = (millimetres: number, mass?: number) => plate('gypsum-board', millimetres, mass);
@@ -105,9 +105,9 @@ export function constructionsOf(data: OpenData): readonly Construction[] {
     }),
     single('bies-ply-6', [plywood(6, 3.5)]),
     single('bies-mlv-3', [limp(7.3)]),
-    single('bies-brick-125', [masonry('brick', 125, 240)], { assumed: ['the plaster counts as brick'] }),
-    single('bies-concrete-100', [masonry('concrete', 100, 230)]),
-    single('ros-brick-100', [masonry('brick', 100)]),
+    single('bies-brick-125', [plate('brick', 125, 240)], { assumed: ['the plaster counts as brick'] }),
+    single('bies-concrete-100', [plate('concrete', 100, 230)]),
+    single('ros-brick-100', [plate('brick', 100)]),
     single('bies-tg-boards-21', [grained('softwood-board', 21, 13)], { assumed: ['joints as stiff as the boards'] }),
     pane('bies-glass-4', [glass(4, 10)]),
     pane('bies-glass-6', [glass(6, 15)]),

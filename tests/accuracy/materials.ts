@@ -7,8 +7,6 @@ export interface Materials {
   readonly plate: (material: string, millimetres: number, surfaceMass?: number) => Layer;
   /** A board of wood with its grain. */
   readonly grained: (material: string, millimetres: number, surfaceMass?: number) => Layer;
-  /** Brick or concrete. */
-  readonly masonry: (material: string, millimetres: number, surfaceMass?: number) => Layer;
   /** A steel sheet with a damping layer of this mass in all. */
   readonly dampedSteel: (millimetres: number, surfaceMass: number) => Layer;
   readonly fibre: (material: string, millimetres: number) => Layer;
@@ -30,7 +28,6 @@ export function materialsOf({ catalogue, testWallMaterials }: OpenData): Materia
   const plate: Materials['plate'] = (name, millimetres, mass) => plateOf(catalogue, name, millimetres, mass);
   return {
     plate,
-    masonry: (name, millimetres, mass) => plateOf(testWallMaterials, name, millimetres, mass),
     grained: (name, millimetres, mass) => {
       const board = plateOf(catalogue, name, millimetres, mass);
       return {

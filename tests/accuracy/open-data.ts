@@ -61,7 +61,7 @@ export interface OpenData {
   readonly absorption: readonly AbsorptionDataRow[];
   /** The catalogue of the language. */
   readonly catalogue: readonly MaterialRow[];
-  /** What test walls are made of beside the catalogue: masonry, the grain of wood, a damped sheet. */
+  /** What test walls are made of beside the catalogue: the grain of wood, a damped sheet. */
   readonly testWallMaterials: readonly MaterialRow[];
 }
 
