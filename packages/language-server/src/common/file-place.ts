@@ -33,7 +33,8 @@ export function uriOfPlace({ folderUri, path }: FilePlace): string {
   return `${folderUri}/${path.split('/').map(encodeURIComponent).join('/')}`;
 }
 
-function decoded(uri: string): string {
+/** The form in which addresses are compared. */
+export function decoded(uri: string): string {
   try {
     return decodeURIComponent(uri);
   } catch {

@@ -1,5 +1,6 @@
 import { isMainThread } from 'node:worker_threads';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node.js';
+import { receiveFiles } from '../common/sent-files.js';
 import { startServer } from '../common/server.js';
 import { answerFromThread, assessInThread } from './assess-in-thread.js';
 import { readBelow } from './read-below.js';
@@ -18,8 +19,10 @@ function listen(): void {
     ? createConnection(ProposedFeatures.all)
     : createConnection(ProposedFeatures.all, process.stdin, process.stdout);
 
+  const readSent = receiveFiles(connection);
   startServer(connection, {
-    read: readBelow,
+    // A folder that is not on disk, as in a virtual workspace, is read by the editor.
+    read: (folder, path) => (folder.startsWith('file:') ? readBelow : readSent)(folder, path),
     assess: assessInThread(__filename),
     later(task) {
       const handle = setImmediate(task);

@@ -73,3 +73,30 @@ it('answers in a web worker', async () => {
   const hover = await worker.until(({ id }) => id === 2);
   expect(JSON.stringify(hover.result)).toMatch(/STC \d+/);
 });
+
+it('reads the files that the editor sends, and writes a first spec', async () => {
+  const worker = startWorker(script);
+  const workspaceFolders = [{ uri: 'vfs://host/booths', name: 'booths' }];
+  worker.send({
+    id: 1,
+    method: 'initialize',
+    params: { processId: null, rootUri: null, capabilities: {}, workspaceFolders },
+  });
+  await worker.until(({ id }) => id === 1);
+  worker.send({ method: 'initialized', params: {} });
+  const files = [{ uri: 'vfs://host/booths/my%20parts.booth', text: 'use catalog\nassembly wall { osb 18 mm }\n' }];
+  worker.send({ method: 'boothwright/files', params: { files } });
+  const textDocument = {
+    uri: 'vfs://host/booths/a.booth',
+    languageId: 'booth',
+    version: 1,
+    text: 'use "./my parts.booth"\nrequire stc of wall >= 10\n',
+  };
+  worker.send({ method: 'textDocument/didOpen', params: { textDocument } });
+  const report = await worker.until(({ method }) => method === 'textDocument/publishDiagnostics');
+  expect(report.params?.diagnostics?.filter(({ severity }) => severity === 1)).toEqual([]);
+
+  worker.send({ id: 2, method: 'boothwright/firstSpec', params: { answers: { room: '4 x 3 x 2.4 m' } } });
+  const answered = await worker.until(({ id }) => id === 2);
+  expect(JSON.stringify(answered.result)).toContain('room 4 m x 3 m x 2.4 m');
+});

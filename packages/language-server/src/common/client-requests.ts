@@ -1,0 +1,44 @@
+import {
+  type AnswerCheck,
+  type Answers,
+  checkAnswer,
+  type FirstSpec,
+  firstSpec,
+  questions,
+} from '@boothwright/language';
+import type { Connection, Position } from 'vscode-languageserver';
+import { guarded } from './guarded.js';
+import { type Headline, headline } from './headline.js';
+import type { View } from './view.js';
+
+/**
+ * What an editor may ask beyond the protocol: the headline of the booth at the cursor, and the questions from which a
+ * first spec is written.
+ */
+export function answerClientRequests(
+  connection: Connection,
+  log: (message: string) => void,
+  viewOf: (uri: string) => View | undefined,
+): void {
+  connection.onRequest(
+    'boothwright/headline',
+    guarded('Headline', log, null, ({ uri, position }: { uri: string; position: Position }): Headline | null => {
+      const view = viewOf(uri);
+      return (view && headline(view, position)) ?? null;
+    }),
+  );
+  connection.onRequest('boothwright/questions', () => questions);
+  connection.onRequest(
+    'boothwright/checkAnswer',
+    guarded(
+      'Check of an answer',
+      log,
+      { kind: 'empty' },
+      ({ name, answer }: { name: string; answer: string }): AnswerCheck => checkAnswer(name, answer),
+    ),
+  );
+  connection.onRequest(
+    'boothwright/firstSpec',
+    guarded('First spec', log, null, ({ answers }: { answers: Answers }): FirstSpec | null => firstSpec(answers)),
+  );
+}
