@@ -10,6 +10,7 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { catalogueRequest } from './catalogue-uri.js';
+import { answerClientRequests } from './client-requests.js';
 import { completeItem, completion } from './completion.js';
 import { definition } from './definition.js';
 import { diagnostics } from './diagnostics.js';
@@ -295,6 +296,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     }),
   );
   connection.onRequest(catalogueRequest, () => catalogueDocumentText());
+  answerClientRequests(connection, log, viewOf);
 
   documents.listen(connection);
   connection.listen();
