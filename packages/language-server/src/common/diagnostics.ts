@@ -23,7 +23,7 @@ export function diagnostics(view: View): Diagnostic[] {
 /** Those of the language; a problem in another file stands on the line that uses the file. */
 export function textDiagnostics(view: View): Diagnostic[] {
   const own = view.checked.problems.filter((problem) => problem.range.file === view.file);
-  return [...own.map((problem) => ofProblem(view, problem)), ...elsewhere(view)];
+  return [...own.map((problem) => problemDiagnostic(view, problem)), ...elsewhere(view)];
 }
 
 /** Missed requirements, findings, and cautions that call for a stop; marked when the text has moved on since. */
@@ -39,7 +39,7 @@ export function assessmentDiagnostics(view: View): Diagnostic[] {
   return found.map((each) => ({ ...each, message: `${each.message}\n(from before the text was broken)` }));
 }
 
-function ofProblem(view: View, problem: Problem): Diagnostic {
+export function problemDiagnostic(view: View, problem: Problem): Diagnostic {
   return {
     range: view.lines.rangeOf(problem.range),
     severity: severityOfProblem[problem.severity],
@@ -47,7 +47,14 @@ function ofProblem(view: View, problem: Problem): Diagnostic {
     source,
     message: problem.hint === undefined ? problem.message : `${problem.message}\n${problem.hint}`,
     relatedInformation: related(view, problem.related ?? []),
+    ...dataOf(problem),
   };
+}
+
+/** What a fix needs to know beside the place, handed back by the editor with its question for fixes. */
+function dataOf({ instead, lacks }: Problem): Pick<Diagnostic, 'data'> {
+  if (instead === undefined && lacks === undefined) return {};
+  return { data: { ...(instead === undefined ? {} : { instead }), ...(lacks === undefined ? {} : { lacks }) } };
 }
 
 function elsewhere(view: View): Diagnostic[] {

@@ -18,6 +18,10 @@ export interface View {
   readonly stale: boolean;
   /** True while the text is sound and its own results are still being worked out. */
   readonly pending: boolean;
+  /** What the document would be checked as with another text; undefined for one that is too long. */
+  checkWith(text: string): CheckResult | undefined;
+  /** The view of the document with another text, which has no results yet. */
+  withText(text: string): View | undefined;
   /** Where a place is in the editor; undefined when the editor cannot show it. */
   locate(range: SourceRange): Location | undefined;
 }

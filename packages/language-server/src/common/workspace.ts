@@ -75,8 +75,10 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
   const placeOf = (uri: string): FilePlace =>
     sameUri(uri, catalogueUri) ? { folderUri: '', path: CATALOGUE_FILE } : filePlace(uri, options.folders());
 
-  const hostOf = (entryUri: string, { folderUri, path: entryPath }: FilePlace): SourceHost => ({
+  /** `instead` stands for the text of the entry itself. */
+  const hostOf = (entryUri: string, { folderUri, path: entryPath }: FilePlace, instead?: string): SourceHost => ({
     read(path) {
+      if (instead !== undefined && path === entryPath) return { kind: 'text', text: instead };
       const uri = path === entryPath ? entryUri : uriOfPlace({ folderUri, path });
       const document = options.documents().find((each) => sameUri(each.uri, uri));
       if (document === undefined) return options.platform.read(folderUri, path);
@@ -112,39 +114,58 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
     return entry.shifted.results;
   };
 
+  const checkInstead = (uri: string, text: string): CheckResult | undefined => {
+    if (text.length > longestText) return undefined;
+    const place = placeOf(uri);
+    return checkSpec(place.path, hostOf(uri, place, text));
+  };
+
+  const viewOf = (
+    uri: string,
+    text: string,
+    result: CheckResult,
+    lines: LineTable,
+    isTried = false,
+  ): View | undefined => {
+    const { path: file, folderUri } = placeOf(uri);
+    const parsed = result.files.find((each) => each.file === file);
+    if (parsed === undefined) return undefined;
+    return {
+      uri,
+      file,
+      text,
+      lines,
+      checked: result,
+      parsed,
+      results: isTried ? undefined : shiftedResults(uri, text, file),
+      stale: isBroken(result),
+      pending: !isBroken(result) && entryOf(uri).assessed?.spec !== result.spec,
+      checkWith: (other) => checkInstead(uri, other),
+      withText(other) {
+        const checked = checkInstead(uri, other);
+        return checked && viewOf(uri, other, checked, lineTable(other), true);
+      },
+      locate(range) {
+        if (range.file === file) return { uri, range: lines.rangeOf(range) };
+        const other = result.files.find((each) => each.file === range.file);
+        if (other === undefined) return undefined;
+        if (range.file === CATALOGUE_FILE) {
+          if (!options.catalogueDocument) return undefined;
+          return { uri: catalogueUri, range: lineTable(other.text).rangeOf(range) };
+        }
+        const otherUri = uriOfPlace({ folderUri, path: range.file });
+        const opened = options.documents().find((each) => sameUri(each.uri, otherUri));
+        return { uri: opened?.uri ?? otherUri, range: lineTable(other.text).rangeOf(range) };
+      },
+    };
+  };
+
   return {
     view(uri) {
       const checked = check(uri);
       const document = open(uri);
       if (checked === undefined || document === undefined) return undefined;
-      const { path: file, folderUri } = placeOf(uri);
-      const text = document.getText();
-      const { result, lines } = checked;
-      const parsed = result.files.find((each) => each.file === file);
-      if (parsed === undefined) return undefined;
-      return {
-        uri,
-        file,
-        text,
-        lines,
-        checked: result,
-        parsed,
-        results: shiftedResults(uri, text, file),
-        stale: isBroken(result),
-        pending: !isBroken(result) && entryOf(uri).assessed?.spec !== result.spec,
-        locate(range) {
-          if (range.file === file) return { uri, range: lines.rangeOf(range) };
-          const other = result.files.find((each) => each.file === range.file);
-          if (other === undefined) return undefined;
-          if (range.file === CATALOGUE_FILE) {
-            if (!options.catalogueDocument) return undefined;
-            return { uri: catalogueUri, range: lineTable(other.text).rangeOf(range) };
-          }
-          const otherUri = uriOfPlace({ folderUri, path: range.file });
-          const opened = options.documents().find((each) => sameUri(each.uri, otherUri));
-          return { uri: opened?.uri ?? otherUri, range: lineTable(other.text).rangeOf(range) };
-        },
-      };
+      return viewOf(uri, document.getText(), checked.result, checked.lines);
     },
 
     pending(uri) {
