@@ -1,8 +1,9 @@
-import { type Air, stackAbsorption } from '@boothwright/acoustics';
+import { type Air, type Layer, stackAbsorption } from '@boothwright/acoustics';
 import type { AssemblyLayer } from '@boothwright/language';
 import { perBand } from '../bands/grid.js';
 import { valuesOnGridHeld } from '../bands/quantity-table.js';
 import type { Memo } from '../memo/memo.js';
+import { keyText, oncePer, oncePerPair } from '../memo/once-per.js';
 import { constructionOf } from './construction.js';
 
 /** Frequencies per band: absorption changes slowly within a third octave, and no figure here shows its third decimal. */
@@ -18,16 +19,16 @@ export function insideAbsorption(assembly: readonly AssemblyLayer[], air: Air, m
   if (stated !== undefined) return stated;
   const { layers } = constructionOf(assembly);
   if (layers.length === 0) return perBand(() => 1);
-  return memo.of(`absorption ${JSON.stringify([layers, air])}`, () =>
-    stackAbsorption(layers, { air, backing: 'open', samplesPerBand }),
-  );
+  return memo.of(keyOf(layers, air), () => stackAbsorption(layers, { air, backing: 'open', samplesPerBand }));
 }
 
+const keyOf = oncePerPair((layers: readonly Layer[], air: Air) => `absorption ${keyText(layers)} ${keyText(air)}`);
+
 /** The table of a face that is known only by one, or undefined. */
-export function statedAbsorption(assembly: readonly AssemblyLayer[]): readonly number[] | undefined {
+export const statedAbsorption = oncePer((assembly: readonly AssemblyLayer[]): readonly number[] | undefined => {
   const innermost = assembly.findLast((layer) => layer.kind !== 'material' || layer.thickness?.value !== 0);
   if (innermost?.kind !== 'material' || innermost.material.absorption === undefined) return undefined;
   const { kind, resistivity, absorption } = innermost.material;
   if (kind !== 'covering' && !(kind === 'porous' && resistivity === undefined)) return undefined;
   return valuesOnGridHeld(absorption.value)?.map((value) => Math.min(Math.max(value, 0), 1));
-}
+});

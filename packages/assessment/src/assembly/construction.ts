@@ -1,5 +1,6 @@
 import type { Layer, LineConnection, SeparateFrame } from '@boothwright/acoustics';
 import type { AssemblyLayer, FrameLayer, Material, MaterialLayer, ResilientFixings } from '@boothwright/language';
+import { oncePer } from '../memo/once-per.js';
 import { type ConstructionKind, emptyCavity } from '../uncertainty/model-uncertainty.js';
 import { onFixings, type Stud, studOf } from './stud-of.js';
 
@@ -49,7 +50,9 @@ export const dividingShare = 0.5;
  * counts in the weight of the wall, not in the mass of a leaf. A layer of no thickness is absent. Air at the outside or
  * inside end is no gap between leaves and is left out.
  */
-export function constructionOf(assembly: readonly AssemblyLayer[]): Construction {
+export const constructionOf: (assembly: readonly AssemblyLayer[]) => Construction = oncePer(built);
+
+function built(assembly: readonly AssemblyLayer[]): Construction {
   const layers: Layer[] = [];
   const connections: LineConnection[] = [];
   const separateFrames: SeparateFrame[] = [];

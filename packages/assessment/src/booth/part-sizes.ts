@@ -1,6 +1,7 @@
 import type { PanelSize } from '@boothwright/acoustics';
 import type { AssemblyLayer, Booth } from '@boothwright/language';
 import { constructionOf } from '../assembly/construction.js';
+import { oncePer } from '../memo/once-per.js';
 import { netFaceArea } from './face-areas.js';
 import { faceNames, faceSize, insideSize } from './geometry.js';
 import { liesOnFloor } from './lies-on-floor.js';
@@ -31,7 +32,7 @@ export function partSizes(booth: Booth): PartSizes {
   return (layers) => byWall.get(wallOf(layers)) ?? [];
 }
 
-function wallOf(layers: readonly AssemblyLayer[]): string {
+const wallOf = oncePer((layers: readonly AssemblyLayer[]): string => {
   const { layers: physical, connections, separateFrames } = constructionOf(layers);
   return JSON.stringify([physical, connections, separateFrames]);
-}
+});

@@ -12,6 +12,7 @@ import { statedAbsorption } from '../assembly/absorption.js';
 import { constructionOf } from '../assembly/construction.js';
 import { hardFloorAbsorption } from '../booth/absorption-area.js';
 import type { Memo } from '../memo/memo.js';
+import { keyText, oncePer } from '../memo/once-per.js';
 import type { FacePart } from './face-parts.js';
 
 /** Bands from 50 Hz up for which modes may be asked: to 1 kHz. */
@@ -43,12 +44,17 @@ export function layersAdmittance(
   const { layers } = constructionOf(part);
   if (layers.length === 0) return constant(1);
   if (behind === 'wall') return admittanceOf(layers, 'open', samples, air, memo);
-  const leaf = layers.findLastIndex(({ kind }) => kind === 'plate' || kind === 'limp-sheet');
-  const inside = layers.slice(leaf + 1);
+  const inside = insideOf(layers);
   return inside.length === 0
     ? constant(admittanceOfAbsorption(hardFloorAbsorption))
     : admittanceOf(inside, 'rigid', samples, air, memo);
 }
+
+/** What lies inside the innermost leaf. */
+const insideOf = oncePer((layers: readonly Layer[]): readonly Layer[] => {
+  const leaf = layers.findLastIndex(({ kind }) => kind === 'plate' || kind === 'limp-sheet');
+  return layers.slice(leaf + 1);
+});
 
 function admittanceOf(
   layers: readonly Layer[],
@@ -57,7 +63,7 @@ function admittanceOf(
   air: Air,
   memo: Memo,
 ): readonly Complex[] {
-  return memo.of(`room-sound-admittance ${JSON.stringify([layers, backing, count, air])}`, () => {
+  return memo.of(`room-sound-admittance ${backing} ${count} ${keyText(layers)} ${keyText(air)}`, () => {
     const absorber = layers.map(
       (layer): AbsorberLayer => (layer.kind === 'porous' ? { ...layer, model: 'miki' } : layer),
     );

@@ -1,6 +1,7 @@
 import type { Air } from '@boothwright/acoustics';
 import type { AssemblyLayer, Material, Sourced } from '@boothwright/language';
 import type { Memo } from '../memo/memo.js';
+import { oncePer } from '../memo/once-per.js';
 import type { FacePart } from './face-parts.js';
 import { layersAdmittance } from './layers-admittance.js';
 
@@ -37,16 +38,23 @@ export function wallAlternatives(
     layersAdmittance(layers, air, memo, behind, 1);
   const base = quick(part);
   const stiff = quick(part, 'rigid');
+  const { denser, looser, deeper } = changed(part);
   const others = [
-    quick(part.map((layer) => withResistivity(layer, 1))),
-    quick(part.map((layer) => withResistivity(layer, -1))),
-    quick(part.map(withDepth)),
+    quick(denser),
+    quick(looser),
+    quick(deeper),
     base.map(({ re }, band) => ({ re: (1 - stiffShare) * re + stiffShare * stiff[band]!.re })),
   ];
   return others.map((values) =>
     nominal.map((value, band) => (base[band]!.re > 0 ? (value * values[band]!.re) / base[band]!.re : value)),
   );
 }
+
+const changed = oncePer((part: readonly AssemblyLayer[]) => ({
+  denser: part.map((layer) => withResistivity(layer, 1)),
+  looser: part.map((layer) => withResistivity(layer, -1)),
+  deeper: part.map(withDepth),
+}));
 
 function withResistivity(layer: AssemblyLayer, sign: 1 | -1): AssemblyLayer {
   if (layer.kind !== 'material' || layer.material.kind !== 'porous') return layer;
