@@ -5,7 +5,7 @@ export function renderProblems(result: CheckResult): string {
   return result.problems.map((problem) => renderProblem(result, problem)).join('\n\n');
 }
 
-function renderProblem(result: CheckResult, problem: Problem): string {
+export function renderProblem(result: CheckResult, problem: Problem): string {
   const related = (problem.related ?? []).map(({ range, message }) => `${place(result, range)}\n  ${message}`);
   const hint = problem.hint === undefined ? [] : [`  hint: ${problem.hint}`];
   return [

@@ -1,3 +1,5 @@
+import { applyAllowances } from '../allow/apply-allowances.js';
+import { readAllowances } from '../allow/read-allowances.js';
 import { limits } from '../limits.js';
 import type { BoothSpec } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
@@ -5,7 +7,7 @@ import { collectSymbols } from '../symbols/collect-symbols.js';
 import { capped } from '../syntax/parse.js';
 import type { ParsedFile } from '../syntax/parsed-file.js';
 import type { CheckOptions, CheckResult } from './check-result.js';
-import type { ReferenceLog } from './context.js';
+import { isCatalogue, type ReferenceLog } from './context.js';
 import { loadFiles, type ParsedAnswer } from './load-files.js';
 import { makeContext } from './make-context.js';
 import { problemKey } from './problem-key.js';
@@ -32,9 +34,16 @@ export function checkParsed(
   const variants = readVariants({ base, statements, loaded, ofFiles, file: entry.file, most }, variantProblems);
   const problems = [...ofFiles, ...base.problems, ...variantProblems];
   const unread = unreadOf([...ofFiles, ...base.problems], statements);
+  const comments = files.filter(({ file }) => !isCatalogue(file)).map(readAllowances);
+  const { allowed, others, ...applied } = applyAllowances(
+    problems,
+    comments.flatMap(({ allowances }) => allowances),
+  );
+  const told = [...applied.problems, ...comments.flatMap((comment) => comment.problems)];
   return {
-    spec: { ...spec, variants, unread } satisfies BoothSpec,
-    problems: inOrder(problems, files),
+    spec: { ...spec, variants, unread, allowances: others } satisfies BoothSpec,
+    problems: inOrder(told, files),
+    allowed,
     files,
     symbols: { symbols: collectSymbols(statements, references) },
     values: base.values,

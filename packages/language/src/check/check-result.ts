@@ -1,3 +1,4 @@
+import type { AllowedProblem } from '../model/allowance.js';
 import type { BoothSpec } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
 import type { Sourced } from '../model/sourced.js';
@@ -20,6 +21,8 @@ export interface CheckResult {
   readonly spec: BoothSpec;
   /** Those of every file, in order of file and place. */
   readonly problems: readonly Problem[];
+  /** Those that a comment in the text allows, with its reason; they are not among the problems. */
+  readonly allowed: readonly AllowedProblem[];
   /** The entry first, then what it uses; the catalogue too when it is used. */
   readonly files: readonly ParsedFile[];
   readonly symbols: SymbolTable;

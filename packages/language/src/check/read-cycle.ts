@@ -22,7 +22,7 @@ export function readCycle(reader: BlockReader, length: Sourced<number>): Session
   const rest = time('rest', 14_400, 'rests last between 10 s and 4 h');
   if (!take || !rest || !statement.complete) return undefined;
   if (take.value > length.value)
-    warn(ctx, 'take-too-long', take.range, `a take of \`${take.text ?? ''}\` is longer than the session`, {
+    warn(ctx, 'take-beyond-session', take.range, `a take of \`${take.text ?? ''}\` is longer than the session`, {
       hint: 'lengthen the session, or leave `take` out for one unbroken stretch',
       related: [{ range: length.range, message: 'the session is this long' }],
     });

@@ -1,3 +1,4 @@
+import type { Allowance } from './allowance.js';
 import type { Assembly, AssemblyLayer, BandTable, Material, MaterialLayer, Price, Size2, Size3 } from './build-up.js';
 import type { Equipment, Mounts, Panels, Place } from './inside-the-booth.js';
 import type { Named, Sourced, SourceRange } from './sourced.js';
@@ -24,6 +25,8 @@ export interface BoothSpec {
   readonly variants: readonly Variant[];
   /** Parts of the text that could not be read: what depends on them must not be judged. */
   readonly unread: readonly Unread[];
+  /** Comments that allow what is told beyond the text itself: findings and cautions. */
+  readonly allowances?: readonly Allowance[];
 }
 
 /** An error of the text, by the declaration it stands in. */

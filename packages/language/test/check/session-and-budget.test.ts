@@ -44,8 +44,8 @@ describe('a session', () => {
 
   it.each([
     ['people 0', 'value-implausible', '0'],
-    ['take 70 min rest 5 min', 'take-too-long', '70 min'],
-    ['length 20 min; take 30 min rest 5 min', 'take-too-long', '30 min'],
+    ['take 70 min rest 5 min', 'take-beyond-session', '70 min'],
+    ['length 20 min; take 30 min rest 5 min', 'take-beyond-session', '30 min'],
     ['take 0 min rest 5 min', 'value-implausible', '0 min'],
     ['take 12 min', 'unexpected', 'min'],
     ['starts 25:00', 'no-such-time', '25:00'],
