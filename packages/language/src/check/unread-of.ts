@@ -1,7 +1,9 @@
 import type { Unread } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
 import type { SourceRange } from '../model/sourced.js';
-import type { Statement } from '../syntax/tree.js';
+import type { BlockNode, Statement } from '../syntax/tree.js';
+import { surelyMeant } from '../text/surely-meant.js';
+import { blockOf } from '../vocabulary/vocabulary.js';
 import { nameOf } from './block-reader.js';
 
 const parts: ReadonlySet<string> = new Set([
@@ -44,12 +46,26 @@ export function unreadOf(
 }
 
 /**
- * The lines of the declaration that hold the error, outside first. It ends where a keyword is not known, and where a
- * block is not closed: such a block has swallowed what follows, which is lost as well.
+ * The lines of the declaration that hold the error, outside first. It ends where a keyword is not known, unless its first
+ * word is misspelt so that it can only have been one line, and where a block is not closed: such a block has swallowed
+ * what follows, which is lost as well.
  */
 function withinOf({ block }: Statement, range: SourceRange): string[] {
   if (block?.closed !== true) return [];
   const line = block.statements.find(({ from, to }) => from <= range.from && range.from <= to);
-  if (line?.fact === undefined || (line.block !== undefined && !line.block.closed)) return [];
-  return [line.fact.keyword, ...withinOf(line, range)];
+  if (line === undefined || (line.block !== undefined && !line.block.closed)) return [];
+  if (line.fact !== undefined) return [line.fact.keyword, ...withinOf(line, range)];
+  const meant = lineMeant(line, block);
+  return meant === undefined ? [] : [meant];
+}
+
+/** The one line of the block that a misspelt first word stands for; a word that several lines begin with leaves it open. */
+function lineMeant(line: Statement, block: BlockNode): string | undefined {
+  const keywords = blockOf(block.name).facts.map(({ keyword }) => keyword);
+  // Where a line may start with any name, an unknown word can be such a name.
+  if (keywords.includes('')) return undefined;
+  const first = (keyword: string) => keyword.split(' ')[0]!;
+  const word = surelyMeant(line.keyword.word, keywords.map(first));
+  const lines = keywords.filter((keyword) => word !== undefined && first(keyword) === word);
+  return lines.length === 1 ? lines[0] : undefined;
 }

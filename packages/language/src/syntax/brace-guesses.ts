@@ -23,9 +23,13 @@ export function forgottenBraces(state: ParserState, block: BlockName, open: Open
   if (bracesAhead(state) >= open.length) return 'opening';
   const first = peek(state, 1);
   if (open.length > 1 || first.kind !== 'word' || factsStartingWith('file', first.text).length > 0) return undefined;
-  const hasLayers = blockOf(block).facts.some((fact) => fact.keyword === '' && fact !== overrideFact);
-  const isLayer = hasLayers && peek(state, 2).kind === 'number';
+  const isLayer = hasLayers(block) && peek(state, 2).kind === 'number';
   return isLayer || factsStartingWith(block, first.text).length > 0 ? 'both' : undefined;
+}
+
+/** True for a block whose lines may start with any name, such as that of a material. */
+function hasLayers(block: BlockName): boolean {
+  return blockOf(block).facts.some((fact) => fact.keyword === '' && fact !== overrideFact);
 }
 
 /** True when a `let` stands in a block that is closed further on, so that it is the `let` that is out of place. */
@@ -46,7 +50,7 @@ export function startsTopLevel(state: ParserState, index: number): boolean {
 
 /**
  * True when the line belongs to a block around the innermost one, so that the innermost was never closed: it starts a
- * block or declaration of an outer block, or it is a fact of an outer one and a `}` is missing further on.
+ * block or declaration of an outer block, or it is a fact or a layer of an outer one and a `}` is missing further on.
  */
 export function belongsOutside(state: ParserState, open: Open): boolean {
   const token = peek(state);
@@ -54,8 +58,11 @@ export function belongsOutside(state: ParserState, open: Open): boolean {
   if (token.kind !== 'word' || previous(state)?.kind !== 'newline' || factsStartingWith(name, token.text).length > 0)
     return false;
   const outer = open.slice(0, -1).findLast((candidate) => factsStartingWith(candidate, token.text).length > 0);
-  if (outer === undefined) return false;
   const after = peek(state, 1);
+  if (outer === undefined) {
+    const isLayer = after.kind === 'number' && open.slice(0, -1).some(hasLayers);
+    return isLayer && !hasLayers(name) && bracesAhead(state) < open.length - 1;
+  }
   if (outer === 'file') return startsTopLevel(state, state.index);
   const fact = factsStartingWith(outer, token.text)[0]!;
   if (fact.block) return after.kind === 'word' || after.kind === 'string';

@@ -73,6 +73,19 @@ describe('parse(text, file)', () => {
     expect(tree.statements[0]!.block!.statements.map((statement) => statement.keyword.word)).toEqual(['door', 'walls']);
   });
 
+  it('sees that a layer ends an unclosed frame, written in one line or in several', () => {
+    const frames = ['frame 2x4 every 600 mm { fill wool 70 mm', 'frame 2x4 every 600 mm {\n    fill wool 70 mm'];
+    for (const frame of frames) {
+      const text = `assembly a {\n  osb 18 mm\n  ${frame}\n  osb 12 mm\n}\nassembly b { osb 18 mm }\n`;
+      const { problems, tree } = parse(text, 'a.booth');
+      expect(problems.map((problem) => [problem.id, text.slice(problem.range.from, problem.range.to)])).toEqual([
+        ['block-not-closed', 'frame 2x4 every 600 mm'],
+      ]);
+      expect(problems[0]?.hint).toBe('add a `}` before `osb`');
+      expect(tree.statements.map((statement) => statement.block?.statements.length)).toEqual([3, 1]);
+    }
+  });
+
   it('gives one problem for what is no text', () => {
     expect(parse('\u0000\u0001PNG', 'a').problems.map((problem) => problem.id)).toEqual(['not-text']);
     expect(parse('\u0001\u0002\u0003'.repeat(20), 'a').problems.map((problem) => problem.id)).toEqual(['not-text']);
