@@ -32,8 +32,9 @@ export { type Answers, type Choice, isAsked, type Question } from './template/qu
 export { questions } from './template/questions.js';
 export { didYouMean } from './text/did-you-mean.js';
 export type { DimensionName } from './units/dimension.js';
+export { DIMENSION_WORDS as dimensionWords } from './units/dimension-words.js';
 export type { UnitEntry } from './units/unit-entry.js';
 export { units } from './units/units.js';
 export type { Block, BlockName, Fact, Part, SymbolKind } from './vocabulary/shape.js';
-export { shapeText } from './vocabulary/shape-text.js';
+export { partText, shapeText } from './vocabulary/shape-text.js';
 export { vocabulary } from './vocabulary/vocabulary.js';

@@ -58,6 +58,8 @@ export { sourceLabel } from './inlay/source-label.js';
 export { variantLabel } from './inlay/variant-label.js';
 export { ventAirLabel } from './inlay/vent-air-label.js';
 export { wayLabel } from './inlay/way-label.js';
+export { boothLens } from './lens/booth-lens.js';
+export { variantLens } from './lens/variant-lens.js';
 export { bandName, formatFrequency } from './numbers/format-frequency.js';
 export { formatFigures, formatNumber } from './numbers/format-number.js';
 export { formatDifference, formatQuantity } from './numbers/format-quantity.js';

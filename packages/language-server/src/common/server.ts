@@ -1,5 +1,6 @@
 import {
   type CancellationToken,
+  CodeLensRefreshRequest,
   type Connection,
   DidChangeConfigurationNotification,
   ErrorCodes,
@@ -11,6 +12,7 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { catalogueRequest } from './catalogue-uri.js';
 import { answerClientRequests } from './client-requests.js';
+import { codeLenses } from './code-lenses.js';
 import { completeItem, completion } from './completion.js';
 import { definition } from './definition.js';
 import { diagnostics } from './diagnostics.js';
@@ -31,6 +33,7 @@ import { createScheduler } from './scheduler.js';
 import { selectionRanges } from './selection-ranges.js';
 import { tokenModifiers, tokenTypes } from './semantic-tokens.js';
 import { readSettings, type Settings } from './settings.js';
+import { signatureCharacters, signatureHelp } from './signature-help.js';
 import { soon, unlessCancelled } from './soon.js';
 import { createTokenMemory } from './token-memory.js';
 import { tooLongDiagnostic } from './too-long-diagnostic.js';
@@ -51,6 +54,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   let settings: Settings = readSettings(undefined);
   let client: ClientOptions = { catalogueDocument: false, pictures: false };
   let canRefreshHints = false;
+  let canRefreshLenses = false;
   let canWatchSettings = false;
   let canWatchFolders = false;
   let workspace: Workspace = newWorkspace();
@@ -68,7 +72,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   function newNumbers(): Numbers {
     return createNumbers(workspace, platform.assess, (uri) => {
       publish(uri);
-      refreshHints();
+      refreshAnswers();
     });
   }
 
@@ -80,8 +84,9 @@ export function startServer(connection: Connection, platform: Platform): void {
     const found = view === undefined ? tooLongDiagnostic(document.getText()) : diagnostics(view);
     connection.sendDiagnostics({ uri, version: document.version, diagnostics: found });
   });
-  const refreshHints = (): void => {
+  const refreshAnswers = (): void => {
     if (canRefreshHints) connection.languages.inlayHint.refresh().catch(() => undefined);
+    if (canRefreshLenses) connection.sendRequest(CodeLensRefreshRequest.type).catch(() => undefined);
   };
   const settle = guardedLater('Assessing', log, false, (uri: string) => numbers.settle(uri));
   const scheduler = createScheduler({
@@ -102,6 +107,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     client = { catalogueDocument: told.catalogueDocument === true, pictures: told.pictures === true };
     settings = readSettings(told.boothwright);
     canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
+    canRefreshLenses = capabilities.workspace?.codeLens?.refreshSupport === true;
     canWatchSettings = capabilities.workspace?.didChangeConfiguration?.dynamicRegistration === true;
     canWatchFolders = capabilities.workspace?.workspaceFolders === true;
     workspace = newWorkspace();
@@ -113,6 +119,7 @@ export function startServer(connection: Connection, platform: Platform): void {
         hoverProvider: true,
         inlayHintProvider: true,
         completionProvider: { triggerCharacters: [' ', '.', '"'], resolveProvider: true },
+        signatureHelpProvider: { triggerCharacters: [...signatureCharacters] },
         documentHighlightProvider: true,
         documentSymbolProvider: true,
         definitionProvider: true,
@@ -124,6 +131,7 @@ export function startServer(connection: Connection, platform: Platform): void {
           firstTriggerCharacter: typedCharacters.first,
           moreTriggerCharacter: [...typedCharacters.more],
         },
+        codeLensProvider: { resolveProvider: false },
         documentLinkProvider: { resolveProvider: false },
         selectionRangeProvider: true,
         semanticTokensProvider: {
@@ -169,7 +177,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   });
   connection.onDidChangeConfiguration(({ settings: sent }) => {
     settings = readSettings((sent as { boothwright?: unknown } | null)?.boothwright);
-    refreshHints();
+    refreshAnswers();
   });
 
   const viewOf = (uri: string) => workspace.view(uri);
@@ -193,6 +201,14 @@ export function startServer(connection: Connection, platform: Platform): void {
       return view === undefined ? [] : inlayHints(view, range, settings);
     }),
   );
+  connection.onCodeLens(
+    guardedLater('Lenses', log, [], async ({ textDocument: { uri } }, token: CancellationToken) => {
+      const isFirst = viewOf(uri)?.results === undefined;
+      await (isFirst ? unlessCancelled(settle(uri), token) : soon(settle(uri)));
+      const view = token.isCancellationRequested ? undefined : viewOf(uri);
+      return view === undefined ? [] : codeLenses(view, settings);
+    }),
+  );
   connection.onCompletion(
     guarded('Completion', log, [], ({ textDocument, position }) => {
       const view = viewOf(textDocument.uri);
@@ -200,6 +216,12 @@ export function startServer(connection: Connection, platform: Platform): void {
     }),
   );
   connection.onCompletionResolve((item) => guarded('Completion', log, item, () => completeItem(item, viewOf))());
+  connection.onSignatureHelp(
+    guarded('Signature', log, null, ({ textDocument, position }) => {
+      const view = viewOf(textDocument.uri);
+      return (view && signatureHelp(view, position)) ?? null;
+    }),
+  );
   connection.onDocumentSymbol(
     guarded('Outline', log, [], ({ textDocument }) => {
       const view = viewOf(textDocument.uri);

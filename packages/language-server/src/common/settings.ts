@@ -1,7 +1,10 @@
 /** What a user may switch; the defaults are those of the extension's manifest. */
 export interface Settings {
   readonly inlayHints: Readonly<Record<HintKind, boolean>>;
+  readonly codeLens: Readonly<Record<LensKind, boolean>>;
 }
+
+export type LensKind = 'booths' | 'variants';
 
 export type HintKind =
   | 'assemblies'
@@ -30,16 +33,23 @@ export const defaultSettings: Settings = {
     variants: true,
     defaults: true,
   },
+  codeLens: { booths: true, variants: true },
 };
 
 /** Takes what an editor sent under `boothwright`; what is missing or no boolean stays as it is by default. */
 export function readSettings(sent: unknown): Settings {
-  const hints = property(sent, 'inlayHints');
-  const kinds = Object.entries(defaultSettings.inlayHints).map(([kind, byDefault]) => {
-    const value = property(hints, kind);
-    return [kind, typeof value === 'boolean' ? value : byDefault];
+  return {
+    inlayHints: switches(property(sent, 'inlayHints'), defaultSettings.inlayHints),
+    codeLens: switches(property(sent, 'codeLens'), defaultSettings.codeLens),
+  };
+}
+
+function switches<K extends string>(sent: unknown, byDefault: Readonly<Record<K, boolean>>): Record<K, boolean> {
+  const read = Object.entries<boolean>(byDefault).map(([kind, preset]) => {
+    const value = property(sent, kind);
+    return [kind, typeof value === 'boolean' ? value : preset];
   });
-  return { inlayHints: Object.fromEntries(kinds) };
+  return Object.fromEntries(read) as Record<K, boolean>;
 }
 
 function property(value: unknown, name: string): unknown {

@@ -44,6 +44,7 @@ describe('inlayHints', () => {
     const whole = view.lines.rangeOf({ from: 0, to: view.text.length });
     const off = Object.fromEntries(Object.keys(defaultSettings.inlayHints).map((kind) => [kind, false]));
     const hints = inlayHints(view, whole, {
+      ...defaultSettings,
       inlayHints: { ...off, defaults: true } as typeof defaultSettings.inlayHints,
     });
     const door = hints.find(({ position }) => view.text.split('\n')[position.line]?.includes('door entry'));

@@ -11,8 +11,21 @@ describe('readSettings', () => {
     });
   });
 
+  it('switches each lens by itself', () => {
+    expect(readSettings({ codeLens: { variants: false } }).codeLens).toEqual({ booths: true, variants: false });
+  });
+
   it('takes no notice of nonsense', () => {
-    for (const nonsense of [undefined, null, 3, 'yes', [], { inlayHints: 7 }, { inlayHints: { noise: 'no' } }]) {
+    for (const nonsense of [
+      undefined,
+      null,
+      3,
+      'yes',
+      [],
+      { inlayHints: 7 },
+      { inlayHints: { noise: 'no' } },
+      { codeLens: 1 },
+    ]) {
       expect(readSettings(nonsense)).toEqual(defaultSettings);
     }
   });

@@ -97,6 +97,7 @@ export function diagnosed(view: View): { diagnostic: Diagnostic; marked: string 
 export function hintsOf(view: View, kinds: readonly HintKind[]): { line: string; hint: string }[] {
   const all = Object.keys(defaultSettings.inlayHints) as HintKind[];
   const settings = {
+    ...defaultSettings,
     inlayHints: Object.fromEntries(all.map((kind) => [kind, kinds.includes(kind)])) as Record<HintKind, boolean>,
   };
   const whole = view.lines.rangeOf({ from: 0, to: view.text.length });

@@ -11,7 +11,8 @@ export function shapeText(fact: Fact): string {
   return [...(fact.keyword === '' ? [] : [fact.keyword]), ...parts, ...clause, ...block].join(' ');
 }
 
-function partText(part: Part): string {
+/** One part of `shapeText`; that of a part within another stands in its text. */
+export function partText(part: Part): string {
   switch (part.kind) {
     case 'quantity':
       return part.dimension.toUpperCase();
