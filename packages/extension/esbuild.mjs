@@ -1,20 +1,57 @@
-import { copyFileSync, existsSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { copyFileSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
-const server = new URL('../language-server/dist/server.cjs', import.meta.url);
-if (!existsSync(server)) throw new Error('Build packages/language-server first: its dist/server.cjs is missing');
+const here = fileURLToPath(new URL('.', import.meta.url));
+const dist = path.join(here, 'dist');
+const servers = ['server.cjs', 'server.worker.js'].map((name) => path.join(here, '../language-server/dist', name));
+for (const server of servers)
+  if (!existsSync(server)) throw new Error(`Build packages/language-server first: ${path.basename(server)} is missing`);
 
-await build({
-  absWorkingDir: fileURLToPath(new URL('.', import.meta.url)),
-  entryPoints: ['src/extension.ts'],
-  outfile: 'dist/extension.cjs',
+const shared = {
+  absWorkingDir: here,
   bundle: true,
   minify: true,
-  platform: 'node',
   format: 'cjs',
-  target: 'node20',
   external: ['vscode'],
+  legalComments: 'none',
   logLevel: 'warning',
-});
-copyFileSync(server, new URL('dist/server.cjs', import.meta.url));
+};
+await Promise.all([
+  build({
+    ...shared,
+    entryPoints: ['src/node/extension.ts'],
+    outfile: 'dist/extension.cjs',
+    platform: 'node',
+    target: 'node20',
+  }),
+  build({
+    ...shared,
+    entryPoints: ['src/browser/extension.ts'],
+    outfile: 'dist/extension.browser.cjs',
+    platform: 'browser',
+    target: 'es2022',
+  }),
+]);
+for (const server of servers) copyFileSync(server, path.join(dist, path.basename(server)));
+
+// The command line, for tasks: from its sources, so that no stale build of it gets in.
+execFileSync(process.execPath, [path.join(here, '../cli/esbuild.mjs'), path.join(dist, 'boothwright.mjs')]);
+
+// The examples, and a list of them, since an extension in a browser cannot list its own folders.
+const examples = path.join(here, '../../shared/examples');
+rmSync(path.join(dist, 'examples'), { recursive: true, force: true });
+const listed = readdirSync(examples, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => {
+    const files = readdirSync(path.join(examples, name));
+    mkdirSync(path.join(dist, 'examples', name), { recursive: true });
+    for (const file of files) cpSync(path.join(examples, name, file), path.join(dist, 'examples', name, file));
+    const table = readFileSync(path.join(examples, 'README.md'), 'utf8');
+    const shows = table.match(new RegExp(`\\| \\[${name}\\]\\([^)]*\\) \\| (.*?) \\|`))?.[1];
+    if (shows === undefined) throw new Error(`shared/examples/README.md does not say what ${name} shows`);
+    return { name, shows, main: `${name}.booth`, files };
+  });
+writeFileSync(path.join(dist, 'examples/index.json'), JSON.stringify(listed));

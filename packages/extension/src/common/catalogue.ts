@@ -1,12 +1,12 @@
 import * as vscode from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node.js';
+import type { BaseLanguageClient } from 'vscode-languageclient';
 
 /** Scheme of the read-only document that holds the catalogue; the server names the same. */
 export const catalogueScheme = 'booth-catalog';
 const catalogueUri = vscode.Uri.from({ scheme: catalogueScheme, path: '/catalog.booth' });
 
 /** The server holds the catalogue, so that what is read and what is shown are one text. */
-export function provideCatalogue(client: LanguageClient): vscode.TextDocumentContentProvider {
+export function provideCatalogue(client: BaseLanguageClient): vscode.TextDocumentContentProvider {
   return {
     async provideTextDocumentContent() {
       await client.start();

@@ -1,31 +1,22 @@
 import * as vscode from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node.js';
-import { catalogueScheme, provideCatalogue, showCatalogue } from './catalogue.js';
+import { type Api, activateWith } from '../common/activate.js';
 import { createClient } from './create-client.js';
+import { provideTasks } from './tasks.js';
 
 let client: LanguageClient | undefined;
 
-/** What other extensions and the tests in the editor may hold on to. */
-export interface Api {
-  /** Settles when the language server answers. */
-  readonly ready: Promise<void>;
-}
-
+/** On a desktop and on a remote machine: the server is a process, and there is a command line to run. */
 export function activate(context: vscode.ExtensionContext): Api {
   client = createClient(context);
-  const running = client;
-  context.subscriptions.push(
-    vscode.workspace.registerTextDocumentContentProvider(catalogueScheme, provideCatalogue(running)),
-    vscode.commands.registerCommand('boothwright.restartServer', () => restart(running)),
-    vscode.commands.registerCommand('boothwright.showCatalogue', showCatalogue),
-  );
-  return { ready: running.start() };
-}
-
-/** Starts the server anew, also one that did not start or does not end when it is told to. */
-async function restart(running: LanguageClient): Promise<void> {
-  await running.stop().catch(() => undefined);
-  await running.start();
+  const api = activateWith(context, client, (folder) => folder.scheme === 'file');
+  // A workspace that is not trusted may say what a task runs, so it gets none.
+  const offerTasks = (): void => {
+    context.subscriptions.push(provideTasks(context.extensionUri));
+  };
+  if (vscode.workspace.isTrusted) offerTasks();
+  else context.subscriptions.push(vscode.workspace.onDidGrantWorkspaceTrust(offerTasks));
+  return api;
 }
 
 export function deactivate(): Promise<void> | undefined {

@@ -1,0 +1,23 @@
+import * as vscode from 'vscode';
+import type { LanguageClientOptions } from 'vscode-languageclient';
+import { catalogueScheme } from './catalogue.js';
+
+/** The same for a server in a process and one in a web worker. */
+export function clientOptions(): LanguageClientOptions {
+  // Folders of a virtual or remote workspace have schemes of their own; views of a version history are left alone.
+  const folders = (vscode.workspace.workspaceFolders ?? []).map(({ uri }) => uri.scheme);
+  const schemes = new Set(['file', 'untitled', catalogueScheme, ...folders]);
+  return {
+    documentSelector: [...schemes].map((scheme) => ({ scheme, language: 'booth' })),
+    synchronize: {
+      configurationSection: 'boothwright',
+      fileEvents: vscode.workspace.createFileSystemWatcher('**/*.booth'),
+    },
+    initializationOptions: {
+      // This editor can open the catalogue as a document, so names may lead there.
+      catalogueDocument: true,
+      pictures: true,
+      boothwright: vscode.workspace.getConfiguration('boothwright'),
+    },
+  };
+}
