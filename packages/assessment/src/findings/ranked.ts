@@ -3,6 +3,7 @@ import { costOfChange } from '../build/cost-of-change.js';
 import type { Finding } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { joined } from '../text/joined.js';
+import { editsOfFix } from './edits-of-fix.js';
 import { type Effect, effectOfFix } from './effect-of-fix.js';
 import type { Found } from './found.js';
 
@@ -46,8 +47,13 @@ function rankOf({ meets }: Found, effect: Effect | null): 0 | 1 | 2 {
   return effect.gain >= worthwhileGainDb ? 0 : 2;
 }
 
-function told({ fixed, meets: _, ...finding }: Found, effect: Effect | null, context: JudgedContext): Finding {
-  if (effect === null) return finding;
+function told(found: Found, effect: Effect | null, context: JudgedContext): Finding {
+  const { fixed, meets: _, ...finding } = found;
+  const edits = editsOfFix(
+    found,
+    context.booths.map(({ booth }) => booth),
+  );
+  if (effect === null) return { ...finding, edits };
   const { requirement, before, after, gain } = effect;
   const { unit } = requirement;
   const cost = gain >= worthwhileGainDb ? costWords(fixed, requirement.booth, gain, unit, context) : null;
@@ -62,7 +68,7 @@ function told({ fixed, meets: _, ...finding }: Found, effect: Effect | null, con
     gain >= worthwhileGainDb
       ? `With this, \`${requirement.text}\` goes from ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}.${cost?.words ?? ''}`
       : `No missed requirement gains ${worthwhileGainDb} dB by it (\`${requirement.text}\`: ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}), so it is not where to start.`;
-  return { ...finding, fix: `${finding.fix} ${words}`, figures };
+  return { ...finding, fix: `${finding.fix} ${words}`, figures, edits };
 }
 
 /** What the parts that a fix changes cost, and what that makes for a unit of the gain; null where it changes no part. */

@@ -250,6 +250,17 @@ export interface RequirementResult {
   readonly explanation: string;
 }
 
+/**
+ * A change of the text, part of a fix: `value` puts `text` at `range`; `remove` takes the lines of `range` away; `fact`
+ * adds the line `text` to the block whose first line is `range`; `move` puts what stands at `from` at `range`.
+ */
+export interface FixEdit {
+  readonly kind: 'value' | 'remove' | 'fact' | 'move';
+  readonly range: TextRange;
+  readonly text: string;
+  readonly from: TextRange | null;
+}
+
 export interface Finding {
   readonly id: string;
   readonly severity: 'error' | 'warning' | 'information';
@@ -261,6 +272,8 @@ export interface Finding {
   readonly fix: string;
   readonly figures: Readonly<Record<string, number>>;
   readonly related: readonly { readonly range: TextRange; readonly message: string }[];
+  /** The text of the fix; empty where it is told in words only. */
+  readonly edits?: readonly FixEdit[];
 }
 
 export interface Caution {

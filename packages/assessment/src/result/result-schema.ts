@@ -139,6 +139,17 @@ const definitions = {
     fix: string,
     figures: dictionary(number),
     related: ref('related'),
+    edits: {
+      ...list(
+        record({
+          kind: { enum: ['value', 'remove', 'fact', 'move'] },
+          range: ref('range'),
+          text: string,
+          from: nullable(ref('range')),
+        }),
+      ),
+      description: 'The text of the fix; empty where it is told in words only.',
+    },
   }),
   caution: record({
     id: string,

@@ -226,6 +226,9 @@ function withUnits(text: string, value: Value, rule: NumberRule): readonly strin
   if (rule.dimension === 'level')
     return (rule.weightings ?? ['A', 'none']).map((weighting) => `${number} ${weightingUnit(weighting)}`);
   if (value.kind === 'level') return [];
+  // A share of less than one is one of the whole: 0.8 means 80 %.
+  if (rule.dimension === 'share' && Number(number) > 0 && Number(number) < 1)
+    return [`${Number((100 * Number(number)).toPrecision(12))} %`];
   const wanted = rule.dimension === 'amount' ? ['length', 'mass-per-area'] : [rule.dimension];
   return units
     .filter(({ dimension, common }) => common && wanted.includes(dimension))
