@@ -13,7 +13,7 @@ const connection = createConnection(new BrowserMessageReader(self), new BrowserM
 
 startServer(connection, {
   // A worker reads no files itself; what the editor has open or sends is all there is.
-  read: receiveFiles(connection),
+  ...receiveFiles(connection),
   assess: async (spec) => assessor.assess(spec),
   later(task) {
     const handle = setTimeout(task, 0);

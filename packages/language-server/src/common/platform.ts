@@ -5,6 +5,8 @@ import type { BoothSpec, SourceAnswer } from '@boothwright/language';
 export interface Platform {
   /** Reads a file below a workspace folder; `path` is POSIX and relative to it. Never leaves the folder. */
   read(folderUri: string, path: string): SourceAnswer;
+  /** The specs below a workspace folder, as paths that `read` takes; empty where folders cannot be searched. */
+  list(folderUri: string): Promise<readonly string[]>;
   /** Runs a task once the messages that have arrived are dealt with; the answer calls it off. */
   later(task: () => void): () => void;
   /** Works the numbers of a spec out, beside everything else where the platform can. */

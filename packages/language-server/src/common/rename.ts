@@ -1,5 +1,6 @@
 import { symbolAt } from '@boothwright/language';
 import type { Position, Range, TextEdit, WorkspaceEdit } from 'vscode-languageserver';
+import { namePlaces } from './name-places.js';
 import type { View } from './view.js';
 
 const name = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
@@ -14,8 +15,13 @@ export function prepareRename(view: View, position: Position): Range | undefined
   return view.lines.rangeOf(hit.range);
 }
 
-/** Changes a name where it is declared and everywhere it is used, in all files that are part of this spec. */
-export function rename(view: View, position: Position, newName: string): WorkspaceEdit | undefined {
+/** Changes a name where it is declared and everywhere it is used; `others` are further specs of the workspace. */
+export function rename(
+  view: View,
+  position: Position,
+  newName: string,
+  others: readonly View[] = [],
+): WorkspaceEdit | undefined {
   const hit = symbolAt(view.checked.symbols, view.file, view.lines.offsetAt(position));
   if (hit === undefined) return undefined;
   if (hit.symbol.fromCatalogue) throw new RenameRefused(`\`${hit.symbol.name}\` belongs to the catalogue`);
@@ -24,20 +30,25 @@ export function rename(view: View, position: Position, newName: string): Workspa
       `A name is made of small letters, digits and hyphens, such as \`side-wall\`; found \`${newName}\``,
     );
   }
-  const taken = view.checked.symbols.symbols.some(
-    (other) =>
-      other !== hit.symbol &&
-      other.name === newName &&
-      other.kind === hit.symbol.kind &&
-      other.container === hit.symbol.container,
-  );
-  if (taken) throw new RenameRefused(`There is a ${hit.symbol.kind} called \`${newName}\` already`);
+  const { declaration, references, known } = namePlaces(view, hit, others);
+  for (const { view: spec, symbol } of known) {
+    const taken = spec.checked.symbols.symbols.find(
+      (other) =>
+        other !== symbol &&
+        other.name === newName &&
+        other.kind === symbol.kind &&
+        other.container === symbol.container,
+    );
+    if (taken === undefined) continue;
+    const where = spec === view ? '' : ` in ${spec.file}`;
+    throw new RenameRefused(`There is ${article(symbol.kind)} ${symbol.kind} called \`${newName}\` already${where}`);
+  }
   const changes: Record<string, TextEdit[]> = {};
-  for (const place of [hit.symbol.nameRange, ...hit.symbol.references]) {
-    const location = view.locate(place);
-    if (location === undefined) continue;
+  for (const location of [...(declaration === undefined ? [] : [declaration]), ...references]) {
     changes[location.uri] ??= [];
     changes[location.uri]!.push({ range: location.range, newText: newName });
   }
   return { changes };
 }
+
+const article = (kind: string): string => (/^[aeio]/.test(kind) ? 'an' : 'a');

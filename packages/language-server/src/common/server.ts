@@ -1,3 +1,4 @@
+import { symbolAt } from '@boothwright/language';
 import {
   type CancellationToken,
   CodeLensRefreshRequest,
@@ -5,6 +6,7 @@ import {
   DidChangeConfigurationNotification,
   ErrorCodes,
   type InitializeResult,
+  type Position,
   ResponseError,
   TextDocumentSyncKind,
   TextDocuments,
@@ -37,7 +39,10 @@ import { signatureCharacters, signatureHelp } from './signature-help.js';
 import { soon, unlessCancelled } from './soon.js';
 import { createTokenMemory } from './token-memory.js';
 import { tooLongDiagnostic } from './too-long-diagnostic.js';
+import type { View } from './view.js';
 import { catalogueDocumentText, createWorkspace, type Workspace } from './workspace.js';
+import { workspaceFiles } from './workspace-files.js';
+import { workspaceSymbols } from './workspace-symbols.js';
 
 /** What an editor says about itself when it starts the server, beside the protocol's own capabilities. */
 interface ClientOptions {
@@ -124,6 +129,7 @@ export function startServer(connection: Connection, platform: Platform): void {
         documentSymbolProvider: true,
         definitionProvider: true,
         referencesProvider: true,
+        workspaceSymbolProvider: true,
         renameProvider: { prepareProvider: true },
         documentFormattingProvider: true,
         documentRangeFormattingProvider: true,
@@ -181,6 +187,15 @@ export function startServer(connection: Connection, platform: Platform): void {
   });
 
   const viewOf = (uri: string) => workspace.view(uri);
+  const files = () => workspaceFiles({ platform, folders: () => folders, documents: () => documents.all() });
+  /** The other specs whose text holds the name at a position: only they can use it. */
+  const specsNaming = async (uri: string, position: Position): Promise<readonly View[]> => {
+    const view = viewOf(uri);
+    const hit = view && symbolAt(view.checked.symbols, view.file, view.lines.offsetAt(position));
+    if (hit === undefined) return [];
+    const naming = (await files()).filter((file) => file.uri !== uri && file.text.includes(hit.symbol.name));
+    return naming.flatMap((file) => viewOf(file.uri) ?? workspace.viewOfText(file.uri, file.text) ?? []);
+  };
   const withNumbers = async (uri: string) => {
     await soon(settle(uri));
     return workspace.view(uri);
@@ -241,9 +256,10 @@ export function startServer(connection: Connection, platform: Platform): void {
     }),
   );
   connection.onReferences(
-    guarded('References', log, [], ({ textDocument, position, context }) => {
+    guardedLater('References', log, [], async ({ textDocument, position, context }) => {
+      const others = await specsNaming(textDocument.uri, position);
       const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : references(view, position, context.includeDeclaration);
+      return view === undefined ? [] : references(view, position, context.includeDeclaration, others);
     }),
   );
   connection.onPrepareRename(
@@ -253,15 +269,19 @@ export function startServer(connection: Connection, platform: Platform): void {
     }),
   );
   connection.onRenameRequest(
-    guarded('Rename', log, null, ({ textDocument, position, newName }) => {
+    guardedLater('Rename', log, null, async ({ textDocument, position, newName }) => {
+      const others = await specsNaming(textDocument.uri, position);
       const view = viewOf(textDocument.uri);
       try {
-        return (view && rename(view, position, newName)) ?? null;
+        return (view && rename(view, position, newName, others)) ?? null;
       } catch (error) {
         if (error instanceof RenameRefused) return new ResponseError(ErrorCodes.InvalidRequest, error.message);
         throw error;
       }
     }),
+  );
+  connection.onWorkspaceSymbol(
+    guardedLater('Names of the workspace', log, [], async ({ query }) => workspaceSymbols(await files(), query)),
   );
   connection.onDocumentFormatting(
     guarded('Formatting', log, [], ({ textDocument }) => {

@@ -35,6 +35,8 @@ export interface WorkspaceOptions {
 export interface Workspace {
   /** Undefined for a document that is not open or too long to be read. */
   view(uri: string): View | undefined;
+  /** The view of a spec that need not be open, without results. */
+  viewOfText(uri: string, text: string): View | undefined;
   /** What is to be worked out for the document; undefined when the numbers are there or the text is broken. */
   pending(uri: string): Pending | undefined;
   /** Takes the numbers that were worked out. */
@@ -139,12 +141,9 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       parsed,
       results: isTried ? undefined : shiftedResults(uri, text, file),
       stale: isBroken(result),
-      pending: !isBroken(result) && entryOf(uri).assessed?.spec !== result.spec,
+      pending: !isTried && !isBroken(result) && entryOf(uri).assessed?.spec !== result.spec,
       checkWith: (other) => checkInstead(uri, other),
-      withText(other) {
-        const checked = checkInstead(uri, other);
-        return checked && viewOf(uri, other, checked, lineTable(other), true);
-      },
+      withText: (other) => viewOfText(uri, other),
       locate(range) {
         if (range.file === file) return { uri, range: lines.rangeOf(range) };
         const other = result.files.find((each) => each.file === range.file);
@@ -160,7 +159,14 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
     };
   };
 
+  const viewOfText = (uri: string, text: string): View | undefined => {
+    const checked = checkInstead(uri, text);
+    return checked && viewOf(uri, text, checked, lineTable(text), true);
+  };
+
   return {
+    viewOfText,
+
     view(uri) {
       const checked = check(uri);
       const document = open(uri);

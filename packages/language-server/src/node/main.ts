@@ -3,6 +3,7 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node.j
 import { receiveFiles } from '../common/sent-files.js';
 import { startServer } from '../common/server.js';
 import { answerFromThread, assessInThread } from './assess-in-thread.js';
+import { listBelow } from './list-below.js';
 import { readBelow } from './read-below.js';
 
 // The bundle is a CommonJS script, and the thread runs the same script.
@@ -19,10 +20,11 @@ function listen(): void {
     ? createConnection(ProposedFeatures.all)
     : createConnection(ProposedFeatures.all, process.stdin, process.stdout);
 
-  const readSent = receiveFiles(connection);
+  const sent = receiveFiles(connection);
   startServer(connection, {
     // A folder that is not on disk, as in a virtual workspace, is read by the editor.
-    read: (folder, path) => (folder.startsWith('file:') ? readBelow : readSent)(folder, path),
+    read: (folder, path) => (folder.startsWith('file:') ? readBelow : sent.read)(folder, path),
+    list: (folder) => (folder.startsWith('file:') ? listBelow : sent.list)(folder),
     assess: assessInThread(__filename),
     later(task) {
       const handle = setImmediate(task);

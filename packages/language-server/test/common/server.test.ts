@@ -38,6 +38,7 @@ async function connected(capabilities: object, { initialized = true } = {}) {
   const turns = { held: false, waiting: [] as (() => void)[] };
   startServer(createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toClient)), {
     read: () => ({ kind: 'missing' }),
+    list: async () => [],
     assess: (spec) =>
       new Promise((resolve) => {
         answers.push(() => resolve(assessor.assess(spec)));

@@ -61,3 +61,8 @@ export function viewOf(text: string, others: Readonly<Record<string, string>> = 
   specs.assess('test.booth');
   return specs.view('test.booth');
 }
+
+/** The views of all specs of a workspace, open or not. */
+export function specsOf(specs: OpenSpecs, onDisk: Readonly<Record<string, string>>): View[] {
+  return Object.entries(onDisk).flatMap(([path, text]) => specs.workspace.viewOfText(specs.uri(path), text) ?? []);
+}
