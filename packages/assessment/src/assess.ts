@@ -1,4 +1,5 @@
 import type { BoothSpec } from '@boothwright/language';
+import { allower } from './allowed/apply-allowances.js';
 import { assessAssembly } from './assembly/assess-assembly.js';
 import type { AssessmentContext, JudgedContext } from './assessment-context.js';
 import { nominalHz } from './bands/grid.js';
@@ -47,8 +48,11 @@ export function assess(spec: BoothSpec, { memo = createMemo() }: AssessOptions =
 
 function document(spec: BoothSpec, memo: Memo): ResultDocument {
   const base = assessOne(spec, memo);
+  const comments = allower(spec.allowances ?? []);
+  const kept = comments.keep(base);
   const variants = spec.variants.map((variant): [string, VariantResult] => {
     const result = assessOne(variant.spec, memo);
+    const { findings, cautions } = comments.keep(result);
     return [
       variant.name,
       {
@@ -56,8 +60,8 @@ function document(spec: BoothSpec, memo: Memo): ResultDocument {
         assemblies: result.assemblies,
         booths: result.booths,
         requirements: result.requirements,
-        findings: result.findings,
-        cautions: result.cautions,
+        findings,
+        cautions,
         unread: unreadParts(variant.spec),
         changes: changesBetween(base, result),
       },
@@ -77,12 +81,13 @@ function document(spec: BoothSpec, memo: Memo): ResultDocument {
     assemblies: base.assemblies,
     booths: base.booths,
     requirements: base.requirements,
-    findings: base.findings,
-    cautions: base.cautions,
+    findings: kept.findings,
+    cautions: kept.cautions,
     unread: unreadParts(spec),
     defaults: defaultsUsed(spec),
     leavesOut: leavesOut(spec, base.refused),
     variants: Object.fromEntries(variants),
+    allowances: comments.results(),
   };
 }
 

@@ -49,6 +49,24 @@ export interface ResultDocument {
   /** What the prediction leaves out, in sentences. */
   readonly leavesOut: readonly string[];
   readonly variants: Readonly<Record<string, VariantResult>>;
+  /** Comments of the text that allow a finding or a caution, which then stands here and nowhere else. */
+  readonly allowances: readonly AllowanceResult[];
+}
+
+/** `# allow ID: reason`, and what became of it. */
+export interface AllowanceResult {
+  readonly id: string;
+  /** Null when there is nothing of that name. */
+  readonly kind: 'finding' | 'caution' | null;
+  readonly reason: string;
+  /** The identifier in the comment. */
+  readonly range: TextRange;
+  /** `refused`: a hazard that no comment can allow; `unused`: nothing of that name is told at its line. */
+  readonly state: 'allowed' | 'refused' | 'unused' | 'unknown';
+  /** The hazards or findings that it allows, in the base or a variant. */
+  readonly told: readonly string[];
+  /** Why it has no effect; empty when it has. */
+  readonly note: string;
 }
 
 /** An error of the text, by the declaration that it stands in; `outside` is a line outside every declaration. */

@@ -171,6 +171,18 @@ const definitions = {
     },
     'An error of the text, by the declaration that it stands in; outside is a line outside every declaration.',
   ),
+  allowance: record(
+    {
+      id: string,
+      kind: nullable({ enum: ['finding', 'caution'] }),
+      reason: string,
+      range: ref('range'),
+      state: { enum: ['allowed', 'refused', 'unused', 'unknown'] },
+      told: list(string),
+      note: string,
+    },
+    'A comment of the text that allows a finding or a caution, and what became of it.',
+  ),
   defaultUsed: record({ name: string, value: string, evidence: string, source: string, range: ref('range') }),
   variant: record({
     title: nullable(string),
@@ -222,6 +234,7 @@ export const resultSchema = {
     defaults: list(ref('defaultUsed')),
     leavesOut: list(string),
     variants: dictionary(ref('variant')),
+    allowances: list(ref('allowance')),
   }),
   $defs: definitions,
 };

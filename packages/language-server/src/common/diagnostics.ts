@@ -1,6 +1,7 @@
 import type { Caution, Finding, RequirementResult } from '@boothwright/assessment';
 import type { Problem, SourceRange } from '@boothwright/language';
 import { type Diagnostic, type DiagnosticRelatedInformation, DiagnosticSeverity } from 'vscode-languageserver';
+import { allowanceDiagnostics } from './allowance-diagnostics.js';
 import type { View } from './view.js';
 
 const source = 'boothwright';
@@ -34,6 +35,7 @@ export function assessmentDiagnostics(view: View): Diagnostic[] {
     ...results.requirements.map((requirement) => ofRequirement(view, requirement)),
     ...results.findings.map((finding) => ofFinding(view, finding)),
     ...results.cautions.map((caution) => ofCaution(view, caution)),
+    ...allowanceDiagnostics(view),
   ].filter((each) => each !== undefined);
   if (!view.stale) return found;
   return found.map((each) => ({ ...each, message: `${each.message}\n(from before the text was broken)` }));

@@ -2,6 +2,7 @@ import type { RequirementResult, ResultDocument } from '@boothwright/assessment'
 import type { Problem } from '@boothwright/language';
 import { ofBooth } from './section.js';
 import { airSection } from './sections/air.js';
+import { allowancesSection } from './sections/allowances.js';
 import { assembliesSection } from './sections/assemblies.js';
 import { defaultsSection, leavesOutSection } from './sections/assumptions.js';
 import { buildSection } from './sections/build.js';
@@ -56,6 +57,7 @@ export function renderCheckText(
     style.detail === 'full' && assembliesSection(result, style),
     findingsSection(result, style),
     cautionsSection(result, style),
+    allowancesSection(result, style),
     defaultsSection(result, style),
     leavesOutSection(result, style),
     moreSection(style),
