@@ -45,6 +45,7 @@ export function boxTransferGrid(
   const counts = places.map((pairs) => pairs.length) as [number, number, number];
   const total = counts[0] * counts[1] * counts[2];
   const stride = [counts[1] * counts[2], counts[2], 1] as const;
+  const ways = waysOf(places[along], size[along]);
   const straight = shortestTurn(places[along], size[along]);
   const out = new Float64Array(hz.length * total);
   const sum = new Float64Array(2 * total);
@@ -66,13 +67,13 @@ export function boxTransferGrid(
     everywhere.fill(0);
     for (let a = 0; a < first.count; a++) {
       for (let b = 0; b < second.count; b++) {
-        if (first.hard[a]! ** 2 + second.hard[b]! ** 2 > reach * reach) break;
+        if (first.hard[a]! * first.hard[a]! + second.hard[b]! * second.hard[b]! > reach * reach) break;
         const re = k * k - first.squared[2 * a]! - second.squared[2 * b]!;
         const im = -first.squared[2 * a + 1]! - second.squared[2 * b + 1]!;
         // A cross mode that dies before it comes back from a wall is the same wherever the pair stands.
         const direct = straight !== null && re < 0 && Math.sqrt(-re) * straight > 2 * nepers;
         if (direct) closeDirect(re, im, distance, closed);
-        else closeAxis(re, im, k, b0.re, b0.im, b1.re, b1.im, size[along], places[along], closed);
+        else closeAxis(re, im, k, b0.re, b0.im, b1.re, b1.im, size[along], ways, closed);
         for (let i = 0; i < counts[one]; i++) {
           const wRe = first.weight[2 * (a * counts[one] + i)]!;
           const wIm = first.weight[2 * (a * counts[one] + i) + 1]!;
@@ -156,7 +157,7 @@ function crossModes(k: number, side: number, beta0: Part, beta1: Part, places: A
     squared[2 * order] = wRe / side ** 2;
     squared[2 * order + 1] = wIm / side ** 2;
     // Below this the eigenfunction differs from its limit by less than rounding, and dividing by zero is avoided.
-    if (Math.hypot(wRe, wIm) < 1e-8) {
+    if (wRe * wRe + wIm * wIm < 1e-16) {
       zRe = 1e-4;
       zIm = 0;
     } else rootOf(wRe, wIm);
@@ -237,6 +238,58 @@ function rootOf(re: number, im: number): void {
   zIm = sign * (re >= 0 ? small : large);
 }
 
+/** Ways of a wave along an axis, m, one for each pair of places, and room for the wave at their ends. */
+type Way = {
+  readonly length: readonly number[];
+  /** Between neighbours where all are as far apart, shortest first; null otherwise. */
+  readonly step: number | null;
+  /** exp(-j q length), re and im. */
+  readonly wave: Float64Array;
+};
+
+/** From source to receiver, from both by the wall at 0, and by the wall at the other end. */
+type Ways = { readonly direct: Way; readonly low: Way; readonly high: Way };
+
+function waysOf(pairs: AxisPlaces, side: number): Ways {
+  return {
+    direct: wayOf(pairs.map(([source, receiver]) => Math.abs(source - receiver))),
+    low: wayOf(pairs.map(([source, receiver]) => 2 * Math.min(source, receiver))),
+    high: wayOf(pairs.map(([source, receiver]) => 2 * (side - Math.max(source, receiver)))),
+  };
+}
+
+function wayOf(length: readonly number[]): Way {
+  const step = length.length > 1 ? length[1]! - length[0]! : 0;
+  const even = length.every((each, index) => Math.abs(each - length[0]! - index * step) < 1e-12);
+  return { length, step: even ? step : null, wave: new Float64Array(2 * length.length) };
+}
+
+/** Where the ways grow evenly, the wave is turned by the same for each: shortest first, so that no error grows with it. */
+function wavesAlong(qRe: number, qIm: number, { length, step, wave: to }: Way): void {
+  const count = length.length;
+  if (step === null || count < 3) {
+    for (let index = 0; index < count; index++) {
+      const each = wave(qRe, qIm, length[index]!);
+      to[2 * index] = each.re;
+      to[2 * index + 1] = each.im;
+    }
+    return;
+  }
+  const from = step < 0 ? count - 1 : 0;
+  const by = step < 0 ? -2 : 2;
+  const turn = wave(qRe, qIm, Math.abs(step));
+  const first = wave(qRe, qIm, length[from]!);
+  let re = first.re;
+  let im = first.im;
+  for (let index = 0, at = 2 * from; index < count; index++, at += by) {
+    to[at] = re;
+    to[at + 1] = im;
+    const next = re * turn.re - im * turn.im;
+    im = re * turn.im + im * turn.re;
+    re = next;
+  }
+}
+
 /** The closed sum along an axis for every pair of places on it; q^2 given, the root is that of a wave that does not grow. */
 function closeAxis(
   squareRe: number,
@@ -247,7 +300,7 @@ function closeAxis(
   b1Re: number,
   b1Im: number,
   side: number,
-  places: AxisPlaces,
+  ways: Ways,
   out: Float64Array,
 ): void {
   rootOf(squareRe, squareIm);
@@ -269,23 +322,29 @@ function closeAxis(
   const underRe = -2 * (qIm * backRe + qRe * backIm);
   const underIm = 2 * (qRe * backRe - qIm * backIm);
   const size = underRe * underRe + underIm * underIm;
-  for (let pair = 0; pair < places.length; pair++) {
-    const [source, receiver] = places[pair]!;
-    const near = Math.min(source, receiver);
-    const far = Math.max(source, receiver);
-    const direct = wave(qRe, qIm, far - near);
-    const low = wave(qRe, qIm, 2 * near);
-    const high = wave(qRe, qIm, 2 * (side - far));
-    const lRe = 1 + r0.re * low.re - r0.im * low.im;
-    const lIm = r0.re * low.im + r0.im * low.re;
-    const hRe = 1 + r1.re * high.re - r1.im * high.im;
-    const hIm = r1.re * high.im + r1.im * high.re;
+  const { direct, low, high } = ways;
+  wavesAlong(qRe, qIm, direct);
+  wavesAlong(qRe, qIm, low);
+  wavesAlong(qRe, qIm, high);
+  const count = direct.length.length;
+  for (let pair = 0; pair < count; pair++) {
+    const at = 2 * pair;
+    const lowRe = low.wave[at]!;
+    const lowIm = low.wave[at + 1]!;
+    const highRe = high.wave[at]!;
+    const highIm = high.wave[at + 1]!;
+    const directRe = direct.wave[at]!;
+    const directIm = direct.wave[at + 1]!;
+    const lRe = 1 + r0.re * lowRe - r0.im * lowIm;
+    const lIm = r0.re * lowIm + r0.im * lowRe;
+    const hRe = 1 + r1.re * highRe - r1.im * highIm;
+    const hIm = r1.re * highIm + r1.im * highRe;
     const lhRe = lRe * hRe - lIm * hIm;
     const lhIm = lRe * hIm + lIm * hRe;
-    const upRe = direct.re * lhRe - direct.im * lhIm;
-    const upIm = direct.re * lhIm + direct.im * lhRe;
-    out[2 * pair] = (upRe * underRe + upIm * underIm) / size;
-    out[2 * pair + 1] = (upIm * underRe - upRe * underIm) / size;
+    const upRe = directRe * lhRe - directIm * lhIm;
+    const upIm = directRe * lhIm + directIm * lhRe;
+    out[at] = (upRe * underRe + upIm * underIm) / size;
+    out[at + 1] = (upIm * underRe - upRe * underIm) / size;
   }
 }
 

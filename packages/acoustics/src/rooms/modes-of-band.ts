@@ -67,34 +67,40 @@ export function modesOfBand(
     const hz = band.lower * (band.upper / band.lower) ** ((step + 0.5) / steps);
     return (hz * perHz) ** 2;
   });
-  const modes: { order: [number, number, number]; hz: number; damping: number; share: number }[] = [];
+  // Plain numbers first: most modes take next to nothing of the energy and are never named.
+  const found: number[] = [];
+  let most = Number.NEGATIVE_INFINITY;
   for (const a of x) {
     for (const b of y) {
       for (const c of z) {
         if (a.order + b.order + c.order === 0) continue;
         const re = a.re + b.re + c.re;
         const im = a.im + b.im + c.im;
-        const root = Math.sqrt((Math.hypot(re, im) + re) / 2);
+        const root = Math.sqrt((Math.sqrt(re * re + im * im) + re) / 2);
         if (!(root > 0) || root > upTo) continue;
         const hz = root / perHz;
         let energy = 0;
-        for (const square of squares) energy += 1 / ((re - square) ** 2 + im * im + 1e-300);
+        for (let step = 0; step < steps; step++) {
+          const apart = re - squares[step]!;
+          energy += 1 / (apart * apart + im * im + 1e-300);
+        }
         const off = Math.abs(hz - band.exact) / ((band.upper - band.lower) / 2);
         const heard = 1 / (1 + off ** 6);
-        modes.push({
-          order: [a.order, b.order, c.order],
-          hz,
-          damping: Math.max(0, im / (2 * root)) * air.soundSpeed,
-          share: (a.weight * b.weight * c.weight * energy * heard) / steps,
-        });
+        const share = (a.weight * b.weight * c.weight * energy * heard) / steps;
+        // Not a number wins as with `Math.max`.
+        if (!(share <= most)) most = share;
+        found.push(a.order, b.order, c.order, hz, Math.max(0, im / (2 * root)) * air.soundSpeed, share);
       }
     }
   }
-  const most = Math.max(...modes.map(({ share }) => share));
-  return modes
-    .map((mode) => ({ ...mode, share: most > 0 ? mode.share / most : 0 }))
-    .filter(({ share }) => share >= least)
-    .sort((a, b) => b.share - a.share);
+  const modes: BandMode[] = [];
+  for (let at = 0; at < found.length; at += 6) {
+    const share = most > 0 ? found[at + 5]! / most : 0;
+    if (!(share >= least)) continue;
+    const order = [found[at]!, found[at + 1]!, found[at + 2]!] as const;
+    modes.push({ order, hz: found[at + 3]!, damping: found[at + 4]!, share });
+  }
+  return modes.sort((a, b) => b.share - a.share);
 }
 
 /** |psi(source) psi(receiver) / norm|^2, sides of one. */
@@ -108,21 +114,46 @@ function weightOf(wRe: number, wIm: number, b0: { re: number; im: number }, sour
   const zz = zRe * zRe + zIm * zIm;
   const rRe = (b0.re * zRe + b0.im * zIm) / zz;
   const rIm = (b0.im * zRe - b0.re * zIm) / zz;
+  // |cos(z x) + r sin(z x)|^2
+  const sizeOf = (cRe: number, cIm: number, sRe: number, sIm: number) => {
+    const shapeRe = cRe + rRe * sRe - rIm * sIm;
+    const shapeIm = cIm + rRe * sIm + rIm * sRe;
+    return shapeRe * shapeRe + shapeIm * shapeIm;
+  };
   const shape = (place: number) => {
     const cosh = Math.cosh(zIm * place);
     const sinh = Math.sinh(zIm * place);
     const sin = Math.sin(zRe * place);
     const cos = Math.cos(zRe * place);
-    const sRe = sin * cosh;
-    const sIm = cos * sinh;
-    return (cos * cosh + rRe * sRe - rIm * sIm) ** 2 + (-sin * sinh + rRe * sIm + rIm * sRe) ** 2;
+    return sizeOf(cos * cosh, -sin * sinh, sin * cosh, cos * sinh);
   };
   // The size of the shape integrated over the side by Simpson's rule: near enough for a weight.
   const pieces = 8 * Math.max(1, Math.ceil(zRe / Math.PI));
   let norm = 0;
+  // Cosine and sine step by step, by the theorem of addition.
+  const stepSin = Math.sin(zRe / pieces);
+  const stepCos = Math.cos(zRe / pieces);
+  const stepCosh = Math.cosh(zIm / pieces);
+  const stepSinh = Math.sinh(zIm / pieces);
+  const dcRe = stepCos * stepCosh;
+  const dcIm = -stepSin * stepSinh;
+  const dsRe = stepSin * stepCosh;
+  const dsIm = stepCos * stepSinh;
+  let cRe = 1;
+  let cIm = 0;
+  let sRe = 0;
+  let sIm = 0;
   for (let piece = 0; piece <= pieces; piece++) {
     const factor = piece === 0 || piece === pieces ? 1 : piece % 2 === 1 ? 4 : 2;
-    norm += (factor * shape(piece / pieces)) / (3 * pieces);
+    norm += (factor * sizeOf(cRe, cIm, sRe, sIm)) / (3 * pieces);
+    const nextRe = cRe * dcRe - cIm * dcIm - (sRe * dsRe - sIm * dsIm);
+    const nextIm = cRe * dcIm + cIm * dcRe - (sRe * dsIm + sIm * dsRe);
+    const sineRe = sRe * dcRe - sIm * dcIm + (cRe * dsRe - cIm * dsIm);
+    const sineIm = sRe * dcIm + sIm * dcRe + (cRe * dsIm + cIm * dsRe);
+    cRe = nextRe;
+    cIm = nextIm;
+    sRe = sineRe;
+    sIm = sineIm;
   }
   return (shape(source) * shape(receiver)) / norm ** 2;
 }

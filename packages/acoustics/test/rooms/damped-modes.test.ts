@@ -88,3 +88,21 @@ describe('dampedModes(size, admittances, upTo, air)', () => {
     for (const [index, damping] of at(0.1).entries()) expect(damping).toBeGreaterThan(weak[index]!);
   });
 });
+
+describe('axisEigenvalues(b0, b1, 0, last) asked again', () => {
+  test('gives the same roots after fewer, more and others were asked for, in an array of its own', () => {
+    const [b0, b1] = [
+      { re: -0.2, im: 0.9 },
+      { re: 0.1, im: 2.3 },
+    ];
+    const few = axisEigenvalues(b0, b1, 0, 2);
+    axisEigenvalues(b1, b0, 0, 9);
+    const more = axisEigenvalues(b0, b1, 0, 9);
+    expect([...more.slice(0, 6)]).toEqual([...few]);
+    few.fill(0);
+    more.fill(0);
+    const single = [0, 4, 9].map((order) => [...axisEigenvalues(b0, b1, order, order)]);
+    const again = axisEigenvalues(b0, b1, 0, 9);
+    expect([0, 4, 9].map((order) => [again[2 * order], again[2 * order + 1]])).toEqual(single);
+  });
+});
