@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { checkCommand } from './check-command.js';
 import { type ExitCode, exitCode } from './exit-code.js';
 import { formatCommand } from './format-command.js';
+import { newCommand, questionOptions } from './new-command.js';
 import { type PartsFormat, partsCommand } from './parts-command.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
@@ -82,6 +83,30 @@ Exit codes:
     .action((specs: string[], options: { check?: boolean; stdout?: boolean }) => {
       answer = formatCommand(specs, { check: options.check ?? false, stdout: options.stdout ?? false }, terminal);
     });
+
+  const first = program
+    .command('new')
+    .description('write a complete spec to start from, out of what a tape measure knows')
+    .argument('[FILE]', 'the file to write, which must not be there yet; without it the text goes to standard output')
+    .addHelpText(
+      'after',
+      `
+Whatever is not answered stands in the text as not stated, with what is taken in its place. Where choices are given,
+layers may be written instead if the option says so: --walls "osb 18 mm; gypsum-board 12.5 mm".
+Exit codes:
+  0  the spec is written
+  1  the spec is written, and an answer was left out of it
+  2  the command was called wrongly, or the file is there already or cannot be written`,
+    );
+  for (const option of questionOptions()) first.addOption(option);
+  first.action((file: string | undefined, answers: Record<string, string>) => {
+    // The parser of options writes `floor-limit` as `floorLimit`.
+    const byQuestion = Object.entries(answers).map(([name, answer]) => [
+      name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`),
+      answer,
+    ]);
+    answer = newCommand(file, Object.fromEntries(byQuestion), terminal);
+  });
 
   try {
     program.parse([...words], { from: 'user' });

@@ -103,7 +103,8 @@ describe('a booth spec in the editor', () => {
     const whole = new vscode.Range(0, 0, document.lineCount, 0);
     const hints = await until(
       () => vscode.commands.executeCommand<vscode.InlayHint[]>('vscode.executeInlayHintProvider', document.uri, whole),
-      (found) => found.some(({ label }) => /STC/.test(JSON.stringify(label))),
+      // Numbers of an earlier text, which may show first, begin with "was".
+      (found) => found.some(({ label }) => /"\s*STC/.test(JSON.stringify(label))),
     );
     const lines = hints.map(({ label, position }) => {
       const text = typeof label === 'string' ? label : label.map(({ value }) => value).join('');
