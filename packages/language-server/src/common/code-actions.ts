@@ -15,6 +15,15 @@ const mostProblems = 20;
 /** Mends everything that has one sensible mend. */
 export const fixAllKind = `${CodeActionKind.SourceFixAll}.boothwright`;
 
+/** The kinds of actions there are. */
+export const offeredKinds: string[] = [
+  CodeActionKind.QuickFix,
+  CodeActionKind.RefactorExtract,
+  CodeActionKind.RefactorInline,
+  CodeActionKind.RefactorRewrite,
+  fixAllKind,
+];
+
 /** What can be done at a place at once: ways to mend its problems, and to write the same in another way. */
 export function textActions(view: View, range: Range, { only }: Pick<CodeActionContext, 'only'>): CodeAction[] {
   const from = view.lines.offsetAt(range.start);

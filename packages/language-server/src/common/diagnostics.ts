@@ -32,8 +32,8 @@ export function assessmentDiagnostics(view: View): Diagnostic[] {
   const { results } = view;
   if (results === undefined) return [];
   const found = [
-    ...results.requirements.map((requirement) => ofRequirement(view, requirement)),
-    ...results.findings.map((finding) => ofFinding(view, finding)),
+    ...results.requirements.map((requirement) => requirementDiagnostic(view, requirement)),
+    ...results.findings.map((finding) => findingDiagnostic(view, finding)),
     ...results.cautions.map((caution) => ofCaution(view, caution)),
     ...allowanceDiagnostics(view),
   ].filter((each) => each !== undefined);
@@ -80,7 +80,7 @@ function elsewhere(view: View): Diagnostic[] {
   });
 }
 
-function ofRequirement(view: View, requirement: RequirementResult): Diagnostic | undefined {
+export function requirementDiagnostic(view: View, requirement: RequirementResult): Diagnostic | undefined {
   if (requirement.range.file !== view.file || requirement.verdict === 'met') return undefined;
   const missed = requirement.verdict === 'missed';
   return {
@@ -93,7 +93,7 @@ function ofRequirement(view: View, requirement: RequirementResult): Diagnostic |
   };
 }
 
-function ofFinding(view: View, finding: Finding): Diagnostic | undefined {
+export function findingDiagnostic(view: View, finding: Finding): Diagnostic | undefined {
   if (finding.range.file !== view.file) return undefined;
   return {
     range: view.lines.rangeOf(headerOf(view, finding.range)),

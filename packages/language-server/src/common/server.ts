@@ -13,6 +13,8 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { catalogueRequest } from './catalogue-uri.js';
+import { createCodeActions } from './code-actions/service.js';
+import { offeredKinds } from './code-actions.js';
 import { answerClientRequests } from './client-requests.js';
 import { codeLenses } from './code-lenses.js';
 import { completeItem, completion } from './completion.js';
@@ -59,6 +61,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   let settings: Settings = readSettings(undefined);
   let client: ClientOptions = { catalogueDocument: false, pictures: false };
   let canRefreshHints = false;
+  let resolvesEdits = false;
   let canRefreshLenses = false;
   let canWatchSettings = false;
   let canWatchFolders = false;
@@ -111,6 +114,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     const told = (initializationOptions ?? {}) as Record<'catalogueDocument' | 'pictures' | 'boothwright', unknown>;
     client = { catalogueDocument: told.catalogueDocument === true, pictures: told.pictures === true };
     settings = readSettings(told.boothwright);
+    resolvesEdits = capabilities.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true;
     canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
     canRefreshLenses = capabilities.workspace?.codeLens?.refreshSupport === true;
     canWatchSettings = capabilities.workspace?.didChangeConfiguration?.dynamicRegistration === true;
@@ -145,6 +149,7 @@ export function startServer(connection: Connection, platform: Platform): void {
           full: { delta: true },
           range: true,
         },
+        codeActionProvider: { codeActionKinds: offeredKinds, resolveProvider: true },
         foldingRangeProvider: true,
         workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
       },
@@ -337,6 +342,15 @@ export function startServer(connection: Connection, platform: Platform): void {
       return view === undefined ? [] : foldingRanges(view);
     }),
   );
+  const actions = createCodeActions({
+    viewOf,
+    settle,
+    assess: platform.assess,
+    later: platform.later,
+    resolvesEdits: () => resolvesEdits,
+  });
+  connection.onCodeAction(guardedLater('Code actions', log, [], actions.offer));
+  connection.onCodeActionResolve((action) => guarded('Code actions', log, action, actions.resolve)(action));
   connection.onRequest(catalogueRequest, () => catalogueDocumentText());
   answerClientRequests(connection, log, viewOf);
 

@@ -33,6 +33,7 @@ export function addMissingFact(view: View, { lacks = [], range }: Problem): Cand
 interface Line {
   readonly text: string;
   readonly asks?: true;
+  readonly oneOfSeveral?: true;
 }
 
 function linesFor(view: View, fact: Fact): readonly Line[] {
@@ -40,7 +41,8 @@ function linesFor(view: View, fact: Fact): readonly Line[] {
   if (given !== undefined) return [{ text: `${fact.keyword} ${given.text}` }];
   const options = optionsOf(view, fact);
   if (options.length > 0 && options.length <= mostOptions) {
-    return options.map((option) => ({ text: `${fact.keyword} ${option}` }));
+    const several = options.length > 1 ? ({ oneOfSeveral: true } as const) : {};
+    return options.map((option) => ({ text: `${fact.keyword} ${option}`, ...several }));
   }
   const shape = shapeText(fact)
     .slice(fact.keyword.length)
@@ -61,11 +63,11 @@ function optionsOf(view: View, { parts, block }: Fact): readonly string[] {
     .map(({ name }) => name);
 }
 
-function added(view: View, statement: Statement, { text, asks }: Line): Candidate[] {
+function added(view: View, statement: Statement, { text, asks, ...more }: Line): Candidate[] {
   const change = intoBlock(view.text, statement, text);
   if (change === undefined) return [];
   const title = asks ? `Add \`${text.split('  # ')[0]}\`, its value to be filled in` : `Add \`${text}\``;
-  return [{ title, changes: [change], ...(asks ? { asks } : {}) }];
+  return [{ title, changes: [change], ...(asks ? { asks } : {}), ...more }];
 }
 
 function factOf(block: BlockName, keyword: string): Fact | undefined {

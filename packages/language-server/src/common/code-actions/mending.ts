@@ -11,7 +11,7 @@ export interface Mend {
 
 /**
  * Those candidates that do mend a problem, each tried on the text: the problem is gone, and what was put in is no problem
- * itself. Of several, those go that leave more wrong than another.
+ * itself. Of several, those go that leave more wrong than another, unless each only begins another way.
  */
 export function mending(view: View, problem: Problem, candidates: readonly Candidate[]): Mend[] {
   const tried = candidates.flatMap((candidate) => {
@@ -22,7 +22,7 @@ export function mending(view: View, problem: Problem, candidates: readonly Candi
       : [];
   });
   const least = Math.min(...tried.filter(({ candidate }) => !candidate.asks).map(({ left }) => left));
-  const kept = tried.filter(({ candidate, left }) => candidate.asks || left === least);
+  const kept = tried.filter(({ candidate, left }) => candidate.asks || candidate.oneOfSeveral || left === least);
   const whole = kept.filter(({ candidate }) => !candidate.asks);
   return kept.map(({ candidate }) => ({
     candidate,

@@ -12,11 +12,15 @@ const idle: ReadonlySet<string> = new Set([
   'variant-empty',
 ]);
 /** The same thing said twice: either can go. */
-const twice: ReadonlySet<string> = new Set(['fact-twice', 'name-twice', 'separation-twice', 'band-twice']);
+const twice: ReadonlySet<string> = new Set(['fact-twice', 'name-twice', 'separation-twice']);
 
 /** Lines that change nothing, or that say a thing a second time. */
-export function removeLine(view: View, { id, range, related = [] }: Problem): Candidate[] {
-  if (idle.has(id)) return removed(view, range, 'Remove');
+export function removeLine(view: View, { id, range, hint, related = [] }: Problem): Candidate[] {
+  if (idle.has(id)) {
+    // Where the hint names another way, such as what is missing beside the line, that may be the better one.
+    const isOnly = hint === undefined || /^(remove|leave)\b/.test(hint);
+    return removed(view, range, 'Remove').map((each) => (isOnly ? each : { ...each, oneOfSeveral: true }));
+  }
   if (!twice.has(id)) return [];
   const first = related.find((each) => each.range.file === view.file)?.range;
   const same = first !== undefined && said(view, first) === said(view, range);

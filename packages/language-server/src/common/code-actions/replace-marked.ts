@@ -11,10 +11,17 @@ export function replaceMarked(view: View, { id, range, instead = [] }: Problem):
   return instead
     .filter((text) => text !== marked)
     .map((text) => ({
-      title: text === '' ? `Remove \`${marked}\`` : `Replace \`${short(marked)}\` by \`${text.trim()}\``,
+      title: titleOf(marked, text),
       changes: [text === '' ? withoutBlank(view.text, range) : { from: range.from, to: range.to, text }],
-      ...(severalWaysOut.has(id) ? { oneOfSeveral: true } : {}),
+      ...(severalWaysOut.has(id) || marked.includes('$') ? { oneOfSeveral: true } : {}),
     }));
+}
+
+function titleOf(marked: string, text: string): string {
+  if (text === '') return `Remove \`${marked}\``;
+  if (text.trim() === marked)
+    return text.endsWith(' ') ? `Put blanks around \`${marked}\`` : `Put a blank before \`${marked}\``;
+  return `Replace \`${short(marked)}\` by \`${text}\``;
 }
 
 /** A sign that goes takes its line with it where nothing else stands there. */
