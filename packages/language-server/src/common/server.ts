@@ -13,9 +13,9 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { catalogueRequest } from './catalogue-uri.js';
+import { answerClientRequests } from './client-requests.js';
 import { createCodeActions } from './code-actions/service.js';
 import { offeredKinds } from './code-actions.js';
-import { answerClientRequests } from './client-requests.js';
 import { codeLenses } from './code-lenses.js';
 import { completeItem, completion } from './completion.js';
 import { definition } from './definition.js';
@@ -192,6 +192,16 @@ export function startServer(connection: Connection, platform: Platform): void {
   });
 
   const viewOf = (uri: string) => workspace.view(uri);
+  /** An answer about one document, told by nothing but its view. */
+  const ofView = <P extends { readonly textDocument: { readonly uri: string } }, R>(
+    what: string,
+    nothing: R,
+    answer: (view: View, asked: P) => R,
+  ) =>
+    guarded(what, log, nothing, (asked: P): R => {
+      const view = viewOf(asked.textDocument.uri);
+      return view === undefined ? nothing : answer(view, asked);
+    });
   const files = () => workspaceFiles({ platform, folders: () => folders, documents: () => documents.all() });
   /** The other specs whose text holds the name at a position: only they can use it. */
   const specsNaming = async (uri: string, position: Position): Promise<readonly View[]> => {
@@ -229,37 +239,12 @@ export function startServer(connection: Connection, platform: Platform): void {
       return view === undefined ? [] : codeLenses(view, settings);
     }),
   );
-  connection.onCompletion(
-    guarded('Completion', log, [], ({ textDocument, position }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : completion(view, position);
-    }),
-  );
+  connection.onCompletion(ofView('Completion', [], (view, { position }) => completion(view, position)));
   connection.onCompletionResolve((item) => guarded('Completion', log, item, () => completeItem(item, viewOf))());
-  connection.onSignatureHelp(
-    guarded('Signature', log, null, ({ textDocument, position }) => {
-      const view = viewOf(textDocument.uri);
-      return (view && signatureHelp(view, position)) ?? null;
-    }),
-  );
-  connection.onDocumentSymbol(
-    guarded('Outline', log, [], ({ textDocument }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : documentSymbols(view);
-    }),
-  );
-  connection.onDocumentHighlight(
-    guarded('Highlights', log, [], ({ textDocument, position }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : documentHighlights(view, position);
-    }),
-  );
-  connection.onDefinition(
-    guarded('Definition', log, [], ({ textDocument, position }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : definition(view, position);
-    }),
-  );
+  connection.onSignatureHelp(ofView('Signature', null, (view, { position }) => signatureHelp(view, position) ?? null));
+  connection.onDocumentSymbol(ofView('Outline', [], (view) => documentSymbols(view)));
+  connection.onDocumentHighlight(ofView('Highlights', [], (view, { position }) => documentHighlights(view, position)));
+  connection.onDefinition(ofView('Definition', [], (view, { position }) => definition(view, position)));
   connection.onReferences(
     guardedLater('References', log, [], async ({ textDocument, position, context }) => {
       const others = await specsNaming(textDocument.uri, position);
@@ -267,12 +252,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       return view === undefined ? [] : references(view, position, context.includeDeclaration, others);
     }),
   );
-  connection.onPrepareRename(
-    guarded('Rename', log, null, ({ textDocument, position }) => {
-      const view = viewOf(textDocument.uri);
-      return (view && prepareRename(view, position)) ?? null;
-    }),
-  );
+  connection.onPrepareRename(ofView('Rename', null, (view, { position }) => prepareRename(view, position) ?? null));
   connection.onRenameRequest(
     guardedLater('Rename', log, null, async ({ textDocument, position, newName }) => {
       const others = await specsNaming(textDocument.uri, position);
@@ -288,60 +268,21 @@ export function startServer(connection: Connection, platform: Platform): void {
   connection.onWorkspaceSymbol(
     guardedLater('Names of the workspace', log, [], async ({ query }) => workspaceSymbols(await files(), query)),
   );
-  connection.onDocumentFormatting(
-    guarded('Formatting', log, [], ({ textDocument }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : formatting(view);
-    }),
-  );
-  connection.onDocumentRangeFormatting(
-    guarded('Formatting', log, [], ({ textDocument, range }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : rangeFormatting(view, range);
-    }),
-  );
+  connection.onDocumentFormatting(ofView('Formatting', [], (view) => formatting(view)));
+  connection.onDocumentRangeFormatting(ofView('Formatting', [], (view, { range }) => rangeFormatting(view, range)));
   connection.onDocumentOnTypeFormatting(
-    guarded('Formatting', log, [], ({ textDocument, position, ch, options }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : onTypeFormatting(view, position, ch, options);
-    }),
+    ofView('Formatting', [], (view, { position, ch, options }) => onTypeFormatting(view, position, ch, options)),
   );
-  connection.onDocumentLinks(
-    guarded('Links', log, [], ({ textDocument }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : documentLinks(view);
-    }),
-  );
-  connection.onSelectionRanges(
-    guarded('Selection', log, [], ({ textDocument, positions }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : selectionRanges(view, positions);
-    }),
-  );
-  connection.languages.semanticTokens.on(
-    guarded('Tokens', log, { data: [] }, ({ textDocument }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? { data: [] } : tokens.full(view);
-    }),
-  );
+  connection.onDocumentLinks(ofView('Links', [], (view) => documentLinks(view)));
+  connection.onSelectionRanges(ofView('Selection', [], (view, { positions }) => selectionRanges(view, positions)));
+  connection.languages.semanticTokens.on(ofView('Tokens', { data: [] }, (view) => tokens.full(view)));
   connection.languages.semanticTokens.onDelta(
-    guarded('Tokens', log, { data: [] }, ({ textDocument, previousResultId }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? { data: [] } : tokens.delta(view, previousResultId);
-    }),
+    ofView('Tokens', { data: [] }, (view, { previousResultId }) => tokens.delta(view, previousResultId)),
   );
   connection.languages.semanticTokens.onRange(
-    guarded('Tokens', log, { data: [] }, ({ textDocument, range }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? { data: [] } : tokens.range(view, range);
-    }),
+    ofView('Tokens', { data: [] }, (view, { range }) => tokens.range(view, range)),
   );
-  connection.onFoldingRanges(
-    guarded('Folding', log, [], ({ textDocument }) => {
-      const view = viewOf(textDocument.uri);
-      return view === undefined ? [] : foldingRanges(view);
-    }),
-  );
+  connection.onFoldingRanges(ofView('Folding', [], (view) => foldingRanges(view)));
   const actions = createCodeActions({
     viewOf,
     settle,
