@@ -11,6 +11,7 @@ export { format } from './format/format.js';
 export type * from './model/allowance.js';
 export type * from './model/booth-spec.js';
 export type * from './model/inside-the-booth.js';
+export type * from './model/measured.js';
 export type * from './model/problem.js';
 export type * from './model/sourced.js';
 export type * from './model/surroundings.js';

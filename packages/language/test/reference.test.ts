@@ -55,6 +55,7 @@ describe('every example of the vocabulary', () => {
     session: ['session {'],
     budget: ['budget {'],
     variant: ['variant v {'],
+    measured: ['measured m {'],
   };
   const examples = vocabulary.flatMap((block) => block.facts.map((fact) => [block.name, fact.example, fact] as const));
 

@@ -40,6 +40,7 @@ const symbolItemKind: Readonly<Record<SymbolKind, CompletionItemKind>> = {
   equipment: CompletionItemKind.Class,
   item: CompletionItemKind.Value,
   variant: CompletionItemKind.Enum,
+  measured: CompletionItemKind.Event,
 };
 
 /** What may stand at a position, and nothing else. */

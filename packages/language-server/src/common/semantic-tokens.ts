@@ -60,6 +60,7 @@ const symbolType: Readonly<Record<SymbolKind, TokenType>> = {
   equipment: 'class',
   item: 'variable',
   variant: 'enum',
+  measured: 'event',
 };
 
 /** Puts the marks of a stretch of the text into a builder of the protocol, in the order of the text. */

@@ -22,6 +22,7 @@ const kinds: Readonly<Record<SymbolKind, ProtocolKind>> = {
   equipment: ProtocolKind.Object,
   item: ProtocolKind.Number,
   variant: ProtocolKind.Enum,
+  measured: ProtocolKind.Object,
 };
 
 /** An editor narrows the list as one types on; more than these no one reads. */

@@ -11,6 +11,7 @@ import { isCatalogue, type ReferenceLog } from './context.js';
 import { loadFiles, type ParsedAnswer } from './load-files.js';
 import { makeContext } from './make-context.js';
 import { problemKey } from './problem-key.js';
+import { readMeasured } from './read-measured.js';
 import { readSpec } from './read-spec.js';
 import { affordableVariants, readVariants } from './read-variants.js';
 import { unreadOf } from './unread-of.js';
@@ -28,6 +29,16 @@ export function checkParsed(
   const references: ReferenceLog = new Map();
   const base = makeContext(statements, texts, references, loaded);
   const spec = readSpec(base, entry.file);
+  const measured = statements.flatMap((statement) =>
+    statement.fact?.keyword === 'measured'
+      ? (readMeasured(
+          base,
+          statement,
+          spec.site,
+          spec.booths.map(({ name }) => name),
+        ) ?? [])
+      : [],
+  );
   const variantProblems: Problem[] = [];
   const most = Math.min(options.maxVariants ?? limits.variants, affordableVariants(statements));
   const ofFiles = [...files.flatMap((file) => file.problems), ...loaded.problems];
@@ -41,7 +52,7 @@ export function checkParsed(
   );
   const told = [...applied.problems, ...comments.flatMap((comment) => comment.problems)];
   return {
-    spec: { ...spec, variants, unread, allowances: others } satisfies BoothSpec,
+    spec: { ...spec, variants, unread, allowances: others, measured } satisfies BoothSpec,
     problems: inOrder(told, files),
     allowed,
     files,

@@ -1,11 +1,12 @@
-import type { Level, NoiseSource, Requirement, Site } from '../model/booth-spec.js';
+import type { Level, Requirement, Site } from '../model/booth-spec.js';
 import type { Sourced } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { assemblyNamed } from './assembly-names.js';
 import { nearestBand } from './bands.js';
 import { wordIn } from './block-reader.js';
-import { type CheckContext, complain, headerOf, meantHint, refer, textOf, warn, wholeOf } from './context.js';
+import { type CheckContext, complain, headerOf, textOf, warn, wholeOf } from './context.js';
 import { readBoothName } from './read-booth-name.js';
+import { readNeighbourName, readNoiseName } from './read-site-name.js';
 import { type NumberRule, numberIn } from './read-value.js';
 
 /** Undefined when the limit cannot be read; that has been reported. */
@@ -38,7 +39,7 @@ export function readRequirement(
     }
     case 'voice-outside': {
       const limit = level(['A'], 'the voice outside');
-      const where = readWhere(ctx, statement, site);
+      const where = readNeighbourName(ctx, statement, site);
       return limit && where !== null ? { ...base, kind: 'voice-outside', limit, where } : undefined;
     }
     case 'reverberation':
@@ -53,8 +54,11 @@ export function readRequirement(
       const atHz = readBand(ctx, number, 'at');
       return limit && atHz && { ...base, kind: 'decay-ratio', limit, atHz };
     }
-    case 'isolation':
-      return readIsolation(ctx, statement, level(['none', 'A'], 'isolation'), site?.sources, base);
+    case 'isolation': {
+      const limit = level(['none', 'A'], 'isolation');
+      const against = readNoiseName(ctx, statement, site);
+      return limit && against && { ...base, kind: what, limit, against: against.name, againstRange: against.range };
+    }
     case 'stc':
     case 'rw': {
       const name = wordIn(statement, 'assembly');
@@ -115,22 +119,6 @@ const LIMITS = {
   height: { dimension: 'length', noun: 'a height' },
 } as const satisfies Record<string, Omit<NumberRule, 'label' | 'fact'>>;
 
-/** The neighbour that a requirement names; null when there is none of that name and it has been reported. */
-function readWhere(ctx: CheckContext, statement: Statement, site: Site | undefined): string | undefined | null {
-  const name = wordIn(statement, 'where');
-  if (!name) return undefined;
-  const known = site?.neighbours.map((neighbour) => neighbour.name) ?? [];
-  if (!known.includes(name.word)) {
-    if (!ctx.broken.has(name.word))
-      complain(ctx, 'unknown-name', name.range, `no neighbour is called \`${name.word}\``, {
-        hint: meantHint(ctx, name.word, known) ?? `add \`neighbour ${name.word} …\` to the site`,
-      });
-    return null;
-  }
-  refer(ctx, 'neighbour', name.word, name.range);
-  return name.word;
-}
-
 type ReadNumber = (slot: string, rule: Omit<NumberRule, 'label' | 'fact'>) => ReturnType<typeof numberIn>;
 type Base = Pick<Requirement, 'range' | 'text' | 'booth'>;
 
@@ -183,28 +171,4 @@ function inOrder(ctx: CheckContext, low: Sourced<number> | undefined, high: Sour
     },
   );
   return false;
-}
-
-function readIsolation(
-  ctx: CheckContext,
-  statement: Statement,
-  limit: Sourced<Level> | undefined,
-  sources: readonly NoiseSource[] | undefined,
-  base: Base,
-): Requirement | undefined {
-  const name = wordIn(statement, 'against');
-  if (!name) return undefined;
-  const source = sources?.find((candidate) => candidate.name === name.word);
-  if (!source) {
-    if (ctx.broken.has(name.word)) return undefined;
-    const known = sources?.map((candidate) => candidate.name) ?? [];
-    complain(ctx, 'unknown-name', name.range, `no noise is called \`${name.word}\``, {
-      hint:
-        meantHint(ctx, name.word, known) ??
-        (sources ? 'declare it in `site` with `noise`' : 'add a `site` block with this noise'),
-    });
-    return undefined;
-  }
-  refer(ctx, source.kind === 'impact' ? 'impact' : 'noise', name.word, name.range);
-  return limit && { ...base, kind: 'isolation', limit, against: name.word, againstRange: name.range };
 }

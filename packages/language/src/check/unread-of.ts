@@ -36,6 +36,8 @@ export function unreadOf(
     // Each kind of requirement is a keyword of its own: `require co2`.
     const keyword = around?.fact?.keyword.split(' ')[0];
     if (keyword === 'variant' && around !== inVariant) continue;
+    // No prediction rests on what was measured, unless the block has swallowed what follows it.
+    if (keyword === 'measured' && around?.block?.closed) continue;
     // A requirement of a kind that does not exist is still one: nothing else was meant by the line.
     const word = keyword ?? around?.keyword.word;
     const part = word !== undefined && parts.has(word) ? (word as Unread['part']) : 'outside';

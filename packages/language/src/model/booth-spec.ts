@@ -1,6 +1,8 @@
+import type { FittingWord } from '../vocabulary/fitting-words.js';
 import type { Allowance } from './allowance.js';
 import type { Assembly, AssemblyLayer, BandTable, Material, MaterialLayer, Price, Size2, Size3 } from './build-up.js';
 import type { Equipment, Mounts, Panels, Place } from './inside-the-booth.js';
+import type { Measured } from './measured.js';
 import type { Named, Sourced, SourceRange } from './sourced.js';
 import type { HourSpan, Neighbour, Obstacle, Passage } from './surroundings.js';
 import type { Chamber, Fan, Grille, Maze } from './vent-parts.js';
@@ -27,6 +29,8 @@ export interface BoothSpec {
   readonly unread: readonly Unread[];
   /** Comments that allow what is told beyond the text itself: findings and cautions. */
   readonly allowances?: readonly Allowance[];
+  /** What was measured after the build. */
+  readonly measured?: readonly Measured[];
 }
 
 /** An error of the text, by the declaration it stands in. */
@@ -287,6 +291,8 @@ export interface Budget {
 export interface BudgetItem extends Named {
   /** What it buys, so that the list can be held against the parts; undefined when nothing is said. */
   readonly covers: { readonly material: Material; readonly thickness: Sourced<number> | undefined } | undefined;
+  /** The seal or fitting it buys, of ducts perhaps those of one diameter, m. */
+  readonly fitting?: { readonly word: FittingWord; readonly diameter: Sourced<number> | undefined };
   readonly quantity: Sourced<number>;
   readonly price: Sourced<Price>;
 }

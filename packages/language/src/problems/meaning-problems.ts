@@ -62,6 +62,11 @@ export const meaningProblems = {
     means: 'A value divides by zero.',
     remedy: 'Check the values that the divisor is made of.',
   },
+  'fitting-with-size': {
+    severity: 'error',
+    means: 'An item of the budget for a seal or fitting has a size; only a duct has one there.',
+    remedy: 'Leave the size out; several widths of one seal are one item.',
+  },
   'fact-missing': {
     severity: 'error',
     means: 'A block lacks a fact that it cannot do without.',
@@ -122,6 +127,11 @@ export const meaningProblems = {
     means: 'The mass of a layer is not known, and what comes through hangs on it.',
     remedy: 'Write a mass per area on the line, or add `density` to the material.',
   },
+  'measured-nothing': {
+    severity: 'warning',
+    means: 'A `measured` block holds nothing that was measured.',
+    remedy: 'Add a line such as `room-tone 22 dBA`, or remove the block.',
+  },
   'name-twice': {
     severity: 'error',
     means: 'Two things that are told apart by their name have the same one.',
@@ -147,6 +157,11 @@ export const meaningProblems = {
     means: 'A name of something else stands where a value is expected.',
     remedy: 'Declare a value with `let`, or write the number.',
   },
+  'no-such-date': {
+    severity: 'error',
+    means: 'A date is no day of the calendar.',
+    remedy: 'Write year, month and day, like `2026-05-14`.',
+  },
   'number-too-large': {
     severity: 'error',
     means: 'A number is larger than any that can be worked with.',
@@ -167,6 +182,11 @@ export const meaningProblems = {
     severity: 'error',
     means: 'A range ends below its beginning.',
     remedy: 'Write the smaller value first.',
+  },
+  'recording-kind': {
+    severity: 'error',
+    means: 'A recording is no file of a kind that can be read.',
+    remedy: 'Name a `.wav` file.',
   },
   'stiffer-across': {
     severity: 'warning',

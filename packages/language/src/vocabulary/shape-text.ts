@@ -48,7 +48,7 @@ export function partText(part: Part): string {
     case 'faces':
       return 'FACE, …';
     case 'bands':
-      return `(octave | third) FREQUENCY ${part.dimension === 'level' ? 'LEVEL' : 'NUMBER'}, …`;
+      return `(octave | third) FREQUENCY ${part.dimension === 'count' ? 'NUMBER' : part.dimension.toUpperCase()}, …`;
     case 'pairs':
       return `${part.first.toUpperCase()} ${part.second.toUpperCase()}, …`;
     case 'clock':

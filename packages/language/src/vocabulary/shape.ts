@@ -24,7 +24,8 @@ export type BlockName =
   | 'panels'
   | 'session'
   | 'budget'
-  | 'variant';
+  | 'variant'
+  | 'measured';
 
 export type SymbolKind =
   | 'material'
@@ -44,7 +45,8 @@ export type SymbolKind =
   | 'hole'
   | 'equipment'
   | 'item'
-  | 'variant';
+  | 'variant'
+  | 'measured';
 
 /** One thing that may stand on a line, in order. The parser, completion, hover and the reference all read these. */
 export type Part =

@@ -2,6 +2,7 @@ import { assemblyBlock, assemblyFact, frameBlock, liningBlock } from './assembly
 import { boothBlock, boothFact } from './booth-facts.js';
 import { equipmentBlock, panelsBlock } from './inside-facts.js';
 import { materialBlock } from './material-facts.js';
+import { measuredBlock, measuredFact } from './measured-facts.js';
 import { doorBlock, holeBlock, micBlock, slitBlock, windowBlock } from './opening-facts.js';
 import { either, literal, newName, text, title } from './parts.js';
 import { requirementFacts } from './requirement-facts.js';
@@ -71,6 +72,7 @@ const fileBlock: Block = {
     budgetFact,
     ...requirementFacts,
     variantFact,
+    measuredFact,
   ],
 };
 
@@ -105,6 +107,7 @@ export const vocabulary: readonly Block[] = [
   sessionBlock,
   budgetBlock,
   variantBlock,
+  measuredBlock,
 ];
 
 const byName = new Map(vocabulary.map((block) => [block.name, block]));
