@@ -36,6 +36,7 @@ export type { DimensionName } from './units/dimension.js';
 export { DIMENSION_WORDS as dimensionWords } from './units/dimension-words.js';
 export type { UnitEntry } from './units/unit-entry.js';
 export { units } from './units/units.js';
+export { type FittingWord, fittingWords } from './vocabulary/fitting-words.js';
 export type { Block, BlockName, Fact, Part, SymbolKind } from './vocabulary/shape.js';
 export { partText, shapeText } from './vocabulary/shape-text.js';
 export { vocabulary } from './vocabulary/vocabulary.js';

@@ -188,6 +188,8 @@ export const badInputs: readonly BadInput[] = [
   { what: 'a part of a person', files: session('people 1.5') },
   { what: 'a fan without a way out', files: booth('vent a on left { duct 100 mm; run 1 m; fan 10 L/s }') },
   { what: 'currencies mixed', files: 'budget {\n  item a 1 at 3 EUR\n  item b 1 at 3 USD\n}\n' },
+  { what: 'a fitting with a size that it does not have', files: 'budget {\n  item a for sealant 5 mm 3 at 1 EUR\n}\n' },
+  { what: 'a seal by another name', files: 'budget {\n  item a for gasket 44 at 1 EUR\n}\n' },
   // variants
   { what: 'a variant of nothing that is there', files: 'let gap = 3 mm\nvariant v { gpa = 4 mm }\n' },
   { what: 'a variant with another sort of value', files: 'let gap = 3 mm\nvariant v { gap = 4 kg }\n' },

@@ -1,5 +1,6 @@
 import type { Budget, BudgetItem } from '../model/booth-spec.js';
 import type { Statement } from '../syntax/tree.js';
+import { fittingsMeant, isFittingWord } from '../vocabulary/fitting-words.js';
 import { factsOf, nameOf, readBlock, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, hearing, wholeOf } from './context.js';
 import { materialNamed } from './names.js';
@@ -45,7 +46,7 @@ export function readBudget(ctx: CheckContext, statement: Statement): Budget {
       ...named,
       ...titleOf(line),
       range: wholeOf(line),
-      covers: readCovers(ctx, line, label),
+      ...readFor(ctx, line, label),
       quantity: quantity.sourced,
       price,
     };
@@ -72,10 +73,18 @@ export function readBudget(ctx: CheckContext, statement: Statement): Budget {
   };
 }
 
-/** What an item buys; undefined when nothing is said or there is no such material. */
-function readCovers(ctx: CheckContext, line: Statement, label: string): BudgetItem['covers'] {
+/** What an item buys: a material, or a seal or fitting where no material has that name; nothing when nothing is said. */
+function readFor(ctx: CheckContext, line: Statement, label: string): Pick<BudgetItem, 'covers' | 'fitting'> {
   const name = wordIn(line, 'material');
-  const material = name && materialNamed(hearing(ctx, line), name.word, name.range);
+  const isFitting = name && !ctx.program.materials.has(name.word) && isFittingWord(name.word);
+  const known = name && (ctx.program.materials.has(name.word) || ctx.broken.has(name.word));
+  const meant = name && !known && !isFitting ? fittingsMeant(name.word) : [];
+  if (name && meant.length > 0)
+    complain(ctx, 'unknown-name', name.range, `no material and no fitting is called \`${name.word}\``, {
+      hint: `write ${meant.map((word) => `\`for ${word}\``).join(' or ')}`,
+    });
+  const material =
+    name && !isFitting && meant.length === 0 ? materialNamed(hearing(ctx, line), name.word, name.range) : undefined;
   const thickness = numberIn(ctx, line, 'thickness', {
     dimension: 'length',
     noun: 'a thickness',
@@ -84,5 +93,10 @@ function readCovers(ctx: CheckContext, line: Statement, label: string): BudgetIt
     aboveZero: true,
     usual: { min: 0.00002, max: 0.5, text: 'layers have 0.02 to 500 mm' },
   })?.sourced;
-  return material && { material, thickness };
+  if (!name || !isFittingWord(name.word) || !isFitting) return { covers: material && { material, thickness } };
+  if (thickness && name.word !== 'duct')
+    complain(ctx, 'fitting-with-size', thickness.range, `only a duct has a size here, no ${name.word}`, {
+      hint: `write \`for ${name.word}\``,
+    });
+  return { covers: undefined, fitting: { word: name.word, diameter: thickness } };
 }

@@ -1,3 +1,4 @@
+import { fittingWords } from './fitting-words.js';
 import { amount, choice, clock, literal, newName, optional, quantity, reference, title } from './parts.js';
 import type { Block, Fact } from './shape.js';
 import { EFFORTS } from './words.js';
@@ -155,8 +156,7 @@ export const budgetBlock: Block = {
       declares: 'item',
       repeats: true,
       example: 'item boards "gypsum board 1.2 x 2.4 m" for gypsum-board 12.5 mm 18 at 11.00 EUR',
-      documentation:
-        'A position of the shopping list: what it buys where that is a material, how many, at what price each.',
+      documentation: `A position of the shopping list: what it is \`for\`, how many, at what price each. It can be for a material, or by the metre or piece for ${fittingWords.map((word) => `\`${word}\``).join(', ')}; a duct may have its diameter.`,
     },
     {
       keyword: 'kerf',

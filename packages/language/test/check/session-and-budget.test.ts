@@ -107,6 +107,33 @@ describe('a budget', () => {
     expect(result.spec.budget!.items).toMatchObject([{ name: 'a', covers: undefined, quantity: { value: 7 } }]);
   });
 
+  it('has items for seals and fittings, which are no materials', () => {
+    const { spec, problems } = budgetOf(
+      'item a for compression-gasket 44 at 1 EUR; item b for duct 125 mm 6 at 5 EUR; item c for fan 1 at 80 EUR',
+    );
+    expect(problems).toEqual([]);
+    expect(spec.budget!.items).toMatchObject([
+      { covers: undefined, fitting: { word: 'compression-gasket', diameter: undefined } },
+      { covers: undefined, fitting: { word: 'duct', diameter: { value: 0.125 } } },
+      { covers: undefined, fitting: { word: 'fan' } },
+    ]);
+  });
+
+  it('reads a material of that name first', () => {
+    const text = 'material duct { kind covering; surface-mass 1 kg/m2 }\nbudget { item a for duct 1 at 1 EUR }\n';
+    const [item] = checkText(text).spec.budget!.items;
+    expect(item).toMatchObject({ covers: { material: { name: 'duct' } } });
+    expect(item).not.toHaveProperty('fitting');
+  });
+
+  it('tells a fitting that is nearly named, and a size that only a duct has', () => {
+    expect(budgetOf('item a for gaskets 4 at 1 EUR').problems).toMatchObject([
+      { id: 'unknown-name', hint: 'write `for compression-gasket` or `for door-gasket`' },
+    ]);
+    expect(budgetOf('item a for selant 4 at 1 EUR').problems).toMatchObject([{ hint: 'write `for sealant`' }]);
+    expect(budgetOf('item a for sealant 5 mm 4 at 1 EUR').problems).toMatchObject([{ id: 'fitting-with-size' }]);
+  });
+
   it('leaves out the item in another currency, says so, and keeps the others', () => {
     const { spec, problems } = budgetOf('item a 1 at 10 EUR; item b 1 at 10 USD; item c 2 at 5 EUR');
     expect(problems).toMatchObject([
