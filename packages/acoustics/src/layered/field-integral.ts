@@ -1,15 +1,19 @@
 import { requireNumber } from '../errors/require-number.js';
-import { type AdaptiveResult, integratePieces, pointsPerPiece } from '../math/integrate-adaptive.js';
-import { angleBreaks, type Follow, hasSharpPeak, Incidents, pieceEdges } from './angle-breaks.js';
+import { type AdaptiveResult, PieceSum } from '../math/integrate-adaptive.js';
+import { type Follow, Incidents } from './angle-peaks.js';
+import { anglePieces } from './angle-pieces.js';
 import { waveBlock } from './kernel-in-use.js';
 import type { Field } from './layer.js';
-import type { PreparedStack } from './prepared-stack.js';
+import type { Peak, PreparedStack } from './prepared-stack.js';
 import { lookUpRadiation, type RadiationTable, radiationTable } from './radiation-table.js';
 
 /** Error allowed in a power summed over directions, as a share of it: 0.02 dB. */
 export const angularTolerance = 0.005;
 /** Evaluations of a stack after which one frequency counts as not converged. */
 export const angularEvaluationLimit = 60_000;
+
+/** Passes in which peaks are looked for: narrow ones may lie beside where the first pass puts them. */
+const mostRounds = 4;
 
 /** Quantities of the waves in the block, after they were followed: component c of wave i goes to out[count c + i]. */
 export type Response = (count: number, out: Float64Array) => void;
@@ -25,8 +29,8 @@ export type Response = (count: number, out: Float64Array) => void;
  * Waves through an unlimited stack know nothing of the size, so that they are followed once for all fields. Several fields
  * are all of finite panels.
  *
- * The nodes of the first pass serve as a scan for sharp peaks as well. Where there is one, `angleBreaks` closes in on it
- * and the integration starts anew.
+ * The nodes of a pass serve as a scan for sharp peaks as well. Where there is one that no piece is stretched around, its place
+ * is found and the integration starts anew.
  */
 export function integrateOverField(
   stack: PreparedStack,
@@ -40,13 +44,12 @@ export function integrateOverField(
   for (const field of fields) {
     if (field.kind === 'finite') tables.push(radiationTable(stack.wavenumber, field.size));
   }
-  const edges = pieceEdges(stack, from, 1, pointsPerPiece);
-  const scan = new Incidents((edges.length - 1) * pointsPerPiece);
+  let scan: Incidents | undefined = new Incidents();
   const { cosine } = waveBlock();
   const integrand = (places: Float64Array, count: number, out: Float64Array) => {
     for (let i = 0; i < count; i++) cosine[i] = places[i]!;
     follow(count);
-    scan.note(stack, count);
+    scan?.note(stack, count);
     response(count, out);
     if (tables.length === 0) {
       for (let i = 0; i < count; i++) out[i]! *= perSine * places[i]!;
@@ -58,17 +61,24 @@ export function integrateOverField(
     for (let i = components * count - 1; i >= count; i--) out[i + shift] = out[i]! * perSine;
     for (let t = tables.length - 1; t >= 0; t--) radiate(tables[t]!, places, count, out, t * count);
   };
-  const integrate = (breaks: readonly number[], isResolved?: () => boolean) =>
-    integratePieces(
-      integrand,
-      components + fields.length - 1,
-      breaks,
-      angularTolerance,
-      angularEvaluationLimit,
-      isResolved,
-    );
-  const smooth = stack.coincidences.length === 0 ? integrate(edges, () => !hasSharpPeak(scan)) : undefined;
-  return smooth ?? integrate(angleBreaks(stack, from, 1, follow))!;
+  let peaks: readonly Peak[] = stack.coincidences;
+  for (let round = 1; ; round++) {
+    const sum = new PieceSum(integrand, components + fields.length - 1, anglePieces(stack, from, peaks));
+    const found: readonly Peak[] = round < mostRounds ? scan!.unresolvedPeaks(stack, follow) : [];
+    if (found.length === 0) {
+      scan = undefined;
+      return sum.refined(angularTolerance, angularEvaluationLimit);
+    }
+    peaks = withFound(peaks, found);
+    scan!.count = 0;
+  }
+}
+
+/** Known peaks and found ones; one that lies where another was found is known better now. */
+function withFound(known: readonly Peak[], found: readonly Peak[]): Peak[] {
+  const isApart = (peak: Peak) =>
+    found.every(({ place, halfWidth }) => Math.abs(place - peak.place) > 2 * Math.max(halfWidth, peak.halfWidth));
+  return [...known.filter(isApart), ...found];
 }
 
 /** Writes from `at` on what a panel radiates of the shares at the start of `out`. */

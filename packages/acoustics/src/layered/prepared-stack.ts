@@ -33,9 +33,15 @@ export type PreparedStack = {
    * range of numbers, so the waves are kept small on the way by what the fibre takes at normal incidence.
    */
   readonly attenuation: number;
-  /** cos(theta) at which the bending wave of a leaf runs along with the sound: none below its critical frequency. */
-  readonly coincidences: readonly number[];
+  /**
+   * Peaks over cos(theta) where the bending wave of a leaf runs along with the sound, as if air alone were on both sides: none
+   * below its critical frequency.
+   */
+  readonly coincidences: readonly Peak[];
 };
+
+/** A resonance over cos(theta): a near-zero of the incident wave at `place` + j `halfWidth`. */
+export type Peak = { readonly place: number; readonly halfWidth: number };
 
 /** Pressure and normal velocity, and the velocity at two marked operations. */
 export type WaveState = {
@@ -166,27 +172,39 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
     depthPhase,
     turn,
     attenuation: Math.exp(-2 * takenOut),
-    coincidences: coincidencesOf(operations, constants, count),
+    coincidences: coincidencesOf(operations, constants, count, air.impedance),
   };
 }
 
 /** Where the mass and the bending of a leaf cancel: mass (1 + s sin^2(theta)) = bending sin^4(theta). */
-function coincidencesOf(operations: Int8Array, constants: number[], count: number): readonly number[] {
+function coincidencesOf(
+  operations: Int8Array,
+  constants: number[],
+  count: number,
+  airImpedance: number,
+): readonly Peak[] {
   let found = nothing;
   for (let index = 0; index < count; index++) {
     const mass = constants[index * stride + 1]!;
     const bending = -constants[index * stride + 3]!;
     if (operations[index] !== series || !(mass > 0)) continue;
-    const shear = mass * constants[index * stride + 4]!;
-    if (bending > mass + shear) {
-      const sineSquared = (shear + Math.sqrt(shear * shear + 4 * bending * mass)) / (2 * bending);
-      found = [...found, Math.sqrt(1 - sineSquared)];
+    const shear = constants[index * stride + 4]!;
+    const half = mass * shear;
+    if (bending > mass + half) {
+      const square = (half + Math.sqrt(half * half + 4 * bending * mass)) / (2 * bending);
+      const place = Math.sqrt(1 - square);
+      // The resistance at the place over the slope of the reactance there.
+      const slower = 1 + shear * square;
+      const resistance = (constants[index * stride]! + (2 * airImpedance) / place) * slower;
+      const lost = constants[index * stride + 2]! * square * square;
+      const halfWidth = ((resistance + lost) * slower) / (2 * place * bending * square * (2 + shear * square));
+      found = [...found, { place, halfWidth }];
     }
   }
   return found;
 }
 
-const nothing: readonly number[] = [];
+const nothing: readonly Peak[] = [];
 
 function putFluid(constants: number[], at: number, square: Complex, product: Complex, thickness: number): void {
   constants[at] = square.re;

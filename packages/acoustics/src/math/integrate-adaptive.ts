@@ -1,3 +1,5 @@
+import { Pieces } from './pieces.js';
+
 /** Nodes and weights of the 15-point Kronrod rule and the weights of the 7-point Gauss rule inside it (QUADPACK). */
 const nodes = [
   0.9914553711208126, 0.9491079123427585, 0.8648644233597691, 0.7415311855993945, 0.5860872354676911,
@@ -31,8 +33,6 @@ export const mostPlaces = piecesAtOnce * pointsPerPiece;
 /** The same at the first `count` of some places at once, in rising order: component c at place i goes to out[count c + i]. */
 export type PieceIntegrand = (places: Float64Array, count: number, out: Float64Array) => void;
 
-type Piece = { from: number; to: number; values: number[]; errors: number[] };
-
 /**
  * Integrates several components at once over consecutive intervals given by `breaks`, with error control on each
  * component relative to its own total.
@@ -56,76 +56,118 @@ export function integrateAdaptive(
       for (let c = 0; c < components; c++) out[count * c + i] = one[c]!;
     }
   };
-  return integratePieces(piecewise, components, breaks, tolerance, maximumEvaluations)!;
+  const pieces = new Pieces();
+  for (let i = 0; i + 1 < breaks.length; i++) pieces.addPlain(breaks[i]!, breaks[i + 1]!);
+  return new PieceSum(piecewise, components, pieces).refined(tolerance, maximumEvaluations);
 }
 
 /**
- * The same for an integrand that is evaluated at the places of several pieces at once. `isResolved`, asked once after the first
- * pass over the breaks, can reject them: then nothing is returned.
+ * The same for an integrand that is evaluated at the places of several pieces at once, and for pieces that may be stretched. The
+ * first pass over the pieces is made at once, so that its caller may look at it before it asks for more.
  */
-export function integratePieces(
-  integrand: PieceIntegrand,
-  components: number,
-  breaks: readonly number[],
-  tolerance: number,
-  maximumEvaluations: number,
-  isResolved?: () => boolean,
-): AdaptiveResult | undefined {
-  if (results.length < mostPlaces * components) results = new Float64Array(mostPlaces * components);
-  const pieces: Piece[] = [];
-  const totals = new Array<number>(components).fill(0);
-  const errors = new Array<number>(components).fill(0);
-  let evaluations = 0;
-  const count = (piece: Piece, sign: 1 | -1) => {
-    for (let c = 0; c < components; c++) {
-      totals[c]! += sign * piece.values[c]!;
-      errors[c]! += sign * piece.errors[c]!;
+export class PieceSum {
+  private readonly totals: number[];
+  private readonly errors: number[];
+  /** One row of components for each piece. */
+  private readonly values: number[] = [];
+  private readonly spreads: number[] = [];
+  private evaluations = 0;
+
+  constructor(
+    private readonly integrand: PieceIntegrand,
+    private readonly components: number,
+    private readonly pieces: Pieces,
+  ) {
+    if (results.length < mostPlaces * components) results = new Float64Array(mostPlaces * components);
+    this.totals = new Array<number>(components).fill(0);
+    this.errors = new Array<number>(components).fill(0);
+    for (let start = 0; start < pieces.count; start += piecesAtOnce) {
+      const end = Math.min(start + piecesAtOnce, pieces.count);
+      for (let index = start; index < end; index++) putPlaces(pieces, index, (index - start) * pointsPerPiece);
+      this.evaluate(end - start);
+      for (let index = start; index < end; index++) this.take(index, index - start, end - start);
     }
-  };
-  for (let i = 0; i + 1 < breaks.length; i++) {
-    if (breaks[i + 1]! > breaks[i]!) pieces.push(emptyPiece(breaks[i]!, breaks[i + 1]!));
   }
-  for (let start = 0; start < pieces.length; start += piecesAtOnce) {
-    const end = Math.min(start + piecesAtOnce, pieces.length);
-    applyRule(integrand, components, pieces, start, end);
-    evaluations += (end - start) * pointsPerPiece;
-    for (let i = start; i < end; i++) count(pieces[i]!, 1);
+
+  /** Halves the worst pieces until the error is small enough. */
+  refined(tolerance: number, maximumEvaluations: number): AdaptiveResult {
+    const { pieces, components, totals } = this;
+    while (!this.isGood(tolerance) && this.evaluations + 2 * pointsPerPiece <= maximumEvaluations) {
+      const worst = this.worstPiece(tolerance);
+      const [from, to] = [pieces.from[worst]!, pieces.to[worst]!];
+      const middle = (from + to) / 2;
+      if (!(middle > from && middle < to)) break;
+      const [centre, width] = [pieces.centre[worst]!, pieces.width[worst]!];
+      const added = pieces.count++;
+      for (let c = 0; c < components; c++) {
+        totals[c]! -= this.values[worst * components + c]!;
+        this.errors[c]! -= this.spreads[worst * components + c]!;
+      }
+      pieces.put(worst, from, middle, centre, width);
+      pieces.put(added, middle, to, centre, width);
+      putPlaces(pieces, worst, 0);
+      putPlaces(pieces, added, pointsPerPiece);
+      this.evaluate(2);
+      this.take(worst, 0, 2);
+      this.take(added, 1, 2);
+    }
+    return { values: totals, evaluations: this.evaluations, converged: this.isGood(tolerance) };
   }
-  if (isResolved !== undefined && !isResolved()) return undefined;
-  const isGood = () => {
+
+  private isGood(tolerance: number): boolean {
     // Written so that a value that is no number counts as bad.
-    for (let c = 0; c < components; c++) if (!(errors[c]! <= tolerance * Math.abs(totals[c]!))) return false;
+    for (let c = 0; c < this.components; c++) {
+      if (!(this.errors[c]! <= tolerance * Math.abs(this.totals[c]!))) return false;
+    }
     return true;
-  };
-  while (!isGood() && evaluations + 30 <= maximumEvaluations) {
+  }
+
+  private worstPiece(tolerance: number): number {
+    const { components, totals, errors, spreads } = this;
     let worst = 0;
     let worstShare = -1;
-    for (let i = 0; i < pieces.length; i++) {
+    for (let index = 0; index < this.pieces.count; index++) {
       let share = 0;
       for (let c = 0; c < components; c++) {
-        if (errors[c]! > tolerance * Math.abs(totals[c]!)) {
-          share = Math.max(share, pieces[i]!.errors[c]! / Math.abs(totals[c]! || Number.MIN_VALUE));
+        const total = Math.abs(totals[c]!);
+        if (errors[c]! > tolerance * total) {
+          share = Math.max(share, spreads[index * components + c]! / (total || Number.MIN_VALUE));
         }
       }
       if (share > worstShare) {
         worstShare = share;
-        worst = i;
+        worst = index;
       }
     }
-    const piece = pieces[worst]!;
-    const middle = (piece.from + piece.to) / 2;
-    if (!(middle > piece.from && middle < piece.to)) break;
-    const left = emptyPiece(piece.from, middle);
-    const right = emptyPiece(middle, piece.to);
-    applyRule(integrand, components, [left, right], 0, 2);
-    evaluations += 2 * pointsPerPiece;
-    count(piece, -1);
-    count(left, 1);
-    count(right, 1);
-    pieces[worst] = left;
-    pieces.push(right);
+    return worst;
   }
-  return { values: totals, evaluations, converged: isGood() };
+
+  private evaluate(count: number): void {
+    this.integrand(places, count * pointsPerPiece, results);
+    this.evaluations += count * pointsPerPiece;
+  }
+
+  /** Sums the results in the given slot of `slots` for a piece. */
+  private take(piece: number, slot: number, slots: number): void {
+    const { components, pieces } = this;
+    const half = (pieces.to[piece]! - pieces.from[piece]!) / 2;
+    const first = slot * pointsPerPiece;
+    for (let c = 0; c < components; c++) {
+      const at = c * slots * pointsPerPiece + first;
+      let kronrod = 0;
+      let gauss = 0;
+      for (let i = 0; i < pointsPerPiece; i++) {
+        const value = results[at + i]! * slopes[first + i]!;
+        kronrod += risingKronrod[i]! * value;
+        gauss += risingGauss[i]! * value;
+      }
+      const spread = Math.abs(kronrod - gauss) * half;
+      this.values[piece * components + c] = kronrod * half;
+      this.spreads[piece * components + c] = spread;
+      this.totals[c]! += kronrod * half;
+      this.errors[c]! += spread;
+    }
+  }
 }
 
 /** All 15 nodes in rising order with their weights; the Gauss weights are 0 where that rule has no node. */
@@ -135,42 +177,40 @@ const risingKronrod = mirrored(kronrodWeights);
 const risingGauss = mirrored(nodes.map((_, i) => (i % 2 === 1 ? gaussWeights[(i - 1) / 2]! : 0)));
 
 const places = new Float64Array(mostPlaces);
+/** dx/du at the places, 1 in plain pieces. */
+const slopes = new Float64Array(mostPlaces);
 /** Made larger for an integrand of more components than there were before. */
 let results = new Float64Array(mostPlaces * 8);
 
-function emptyPiece(from: number, to: number): Piece {
-  return { from, to, values: [], errors: [] };
+/** Writes the places of a piece from `at` on. */
+function putPlaces(pieces: Pieces, index: number, at: number): void {
+  const [from, to] = [pieces.from[index]!, pieces.to[index]!];
+  const centre = (from + to) / 2;
+  const half = (to - from) / 2;
+  const width = pieces.width[index]!;
+  if (width === 0) {
+    for (let i = 0; i < pointsPerPiece; i++) {
+      places[at + i] = centre + half * risingNodes[i]!;
+      slopes[at + i] = 1;
+    }
+    return;
+  }
+  const peak = pieces.centre[index]!;
+  const middle = (width / 2) * Math.exp(centre);
+  const middleInverse = (width * width) / 4 / middle;
+  for (let i = 0; i <= lastPoint / 2; i++) {
+    // Nodes lie in pairs, so that half of the exponentials do.
+    const grow = Math.exp(half * risingNodes[lastPoint - i]!);
+    const shrink = 1 / grow;
+    putStretched(at + i, peak, middle * shrink, middleInverse * grow);
+    putStretched(at + lastPoint - i, peak, middle * grow, middleInverse * shrink);
+  }
 }
 
-/** Fills the pieces from index `start` up to, not including, `end`. */
-function applyRule(
-  integrand: PieceIntegrand,
-  components: number,
-  pieces: readonly Piece[],
-  start: number,
-  end: number,
-): void {
-  const count = (end - start) * pointsPerPiece;
-  for (let index = start, at = 0; index < end; index++) {
-    const { from, to } = pieces[index]!;
-    const centre = (from + to) / 2;
-    const half = (to - from) / 2;
-    for (let i = 0; i < pointsPerPiece; i++, at++) places[at] = centre + half * risingNodes[i]!;
-  }
-  integrand(places, count, results);
-  for (let c = 0; c < components; c++) {
-    for (let index = start, at = count * c; index < end; index++) {
-      const piece = pieces[index]!;
-      const half = (piece.to - piece.from) / 2;
-      let kronrod = 0;
-      let gauss = 0;
-      for (let i = 0; i < pointsPerPiece; i++, at++) {
-        const value = results[at]!;
-        kronrod += risingKronrod[i]! * value;
-        gauss += risingGauss[i]! * value;
-      }
-      piece.values.push(kronrod * half);
-      piece.errors.push(Math.abs(kronrod - gauss) * half);
-    }
-  }
+const lastPoint = pointsPerPiece - 1;
+
+/** A place from the halves of exp(u) and exp(-u) by the width of the peak. */
+function putStretched(at: number, peak: number, rising: number, falling: number): void {
+  places[at] = peak + (rising - falling);
+  slopes[at] = rising + falling;
 }
