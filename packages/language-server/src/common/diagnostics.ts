@@ -1,6 +1,11 @@
 import type { Caution, Finding, RequirementResult } from '@boothwright/assessment';
 import type { Problem, SourceRange } from '@boothwright/language';
-import { type Diagnostic, type DiagnosticRelatedInformation, DiagnosticSeverity } from 'vscode-languageserver';
+import {
+  type Diagnostic,
+  type DiagnosticRelatedInformation,
+  DiagnosticSeverity,
+  DiagnosticTag,
+} from 'vscode-languageserver';
 import { allowanceDiagnostics } from './allowance-diagnostics.js';
 import type { View } from './view.js';
 
@@ -49,6 +54,7 @@ export function problemDiagnostic(view: View, problem: Problem): Diagnostic {
     source,
     message: problem.hint === undefined ? problem.message : `${problem.message}\n${problem.hint}`,
     relatedInformation: related(view, problem.related ?? []),
+    ...(problem.tags === undefined ? {} : { tags: [DiagnosticTag.Deprecated] }),
     ...dataOf(problem),
   };
 }

@@ -4,10 +4,13 @@ import { fixedWords, parseParts } from '../syntax/parse-parts.js';
 import { BrokenLine, endsFact, fail, peek } from '../syntax/parser-state.js';
 import type { Token } from '../syntax/token.js';
 import type { Slot, Span, Statement } from '../syntax/tree.js';
+import { renamedProblem } from '../text/renamed-problem.js';
+import { formerWord } from '../vocabulary/former-words.js';
 import type { BlockName, Fact, Part } from '../vocabulary/shape.js';
 import { blockOf } from '../vocabulary/vocabulary.js';
 import { nameOf, slotOf } from './block-reader.js';
 import { type CheckContext, complain, headerOf, meantHint, rangeIn, refer } from './context.js';
+import { slotParts } from './slot-parts.js';
 import { withUnwritten } from './unwritten-parts.js';
 
 type Word = Span & { readonly word: string };
@@ -161,7 +164,7 @@ function change(
   container: string | undefined,
 ): Statement | undefined {
   const { ctx, path } = override;
-  const word = path[depth]!;
+  const word = ofToday(override, statement, path[depth]!);
   const child = namedChildren(statement).find(({ name }) => name === word.word)?.child;
   if (child) {
     const inBooth = statement.fact?.keyword === 'booth';
@@ -194,6 +197,15 @@ function change(
   }
   const next = changeFact(override, fact, existing, used);
   return next && (same[0] ? replaceChild(statement, same[0], next) : addChild(statement, next));
+}
+
+/** A fact by its former name is the same fact, and told so. */
+function ofToday(override: Override, { block }: Statement, word: Word): Word {
+  const former = block && formerWord(block.name, word.word);
+  if (!former) return word;
+  const written = former.now.replace(' ', '.');
+  override.ctx.problems.push(renamedProblem(former, here(override, word), written));
+  return { ...word, word: former.now };
 }
 
 function reportSeveral(override: Override, word: Word, count: number): undefined {
@@ -352,22 +364,6 @@ function changeFact(
     { ...slot, file: statement.file },
   ]);
   return { ...existing, slots: new Map([...existing.slots, ...renamed]) };
-}
-
-/** Parts that can be changed on their own, by the name of their slot. */
-function slotParts(parts: readonly Part[]): ReadonlyMap<string, Part> {
-  const found = new Map<string, Part>();
-  const walk = (part: Part): void => {
-    if (part.kind === 'optional') part.parts.forEach(walk);
-    else if (part.kind === 'either') part.branches.flat().forEach(walk);
-    else if (part.kind === 'size' || part.kind === 'position') {
-      for (const axis of part.axes) found.set(axis, { kind: 'quantity', slot: axis, dimension: 'length' });
-      if (part.kind === 'size' && part.single)
-        found.set(part.single, { kind: 'quantity', slot: part.single, dimension: 'length' });
-    } else if ('slot' in part) found.set(part.slot, part);
-  };
-  parts.forEach(walk);
-  return found;
 }
 
 /** Reads the right side as the parts say; complaints go where it stands. */

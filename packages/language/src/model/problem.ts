@@ -17,5 +17,7 @@ export interface Problem {
   readonly instead?: readonly string[];
   /** Keywords of the facts that the marked block lacks. */
   readonly lacks?: readonly string[];
+  /** `deprecated`: it still works and should be written otherwise; editors strike it through. */
+  readonly tags?: readonly 'deprecated'[];
   readonly related?: readonly { readonly range: SourceRange; readonly message: string }[];
 }

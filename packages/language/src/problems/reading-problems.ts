@@ -97,6 +97,11 @@ export const readingProblems = {
     means: 'An inch or a foot is written with a quotation mark.',
     remedy: 'Write `in` or `ft`: quotation marks hold texts.',
   },
+  'keyword-renamed': {
+    severity: 'hint',
+    means: 'The line is written with a word that the language used to have. It still means the same.',
+    remedy: 'Write the present word; the older one will be dropped in a later version.',
+  },
   'let-in-block': {
     severity: 'error',
     means: 'A `let` stands inside a block.',

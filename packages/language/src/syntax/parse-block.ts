@@ -1,5 +1,7 @@
 import { limits } from '../limits.js';
 import { type Hint, writeAdvice } from '../text/advice.js';
+import { renamedProblem } from '../text/renamed-problem.js';
+import { formerWord } from '../vocabulary/former-words.js';
 import type { Block, BlockName, Fact } from '../vocabulary/shape.js';
 import { blockOf, overrideFact, vocabulary } from '../vocabulary/vocabulary.js';
 import { EVIDENCE_WORDS } from '../vocabulary/words.js';
@@ -168,6 +170,14 @@ function findFact(state: ParserState, block: BlockName, open: Open): Found {
     }
     next(state);
     return { fact: facts[at]!, keyword: { word: facts[at]!.keyword, from: first.from, to: second.to } };
+  }
+  const former = first.kind === 'word' && !isOverride ? formerWord(block, first.text) : undefined;
+  const renamed = former && definition.facts.find((fact) => fact.keyword === former.now);
+  if (former && renamed) {
+    next(state);
+    const range = { file: state.file, from: first.from, to: first.to };
+    state.problems.push(renamedProblem(former, range));
+    return { fact: renamed, keyword: { word: renamed.keyword, from: first.from, to: first.to } };
   }
   const free = definition.facts.find((fact) => fact.keyword === '');
   const isForeign = free === overrideFact && !isOverride && factsStartingWith('file', first.text).length > 0;

@@ -36,7 +36,8 @@ export const boothBlock: Block = {
       keyword: 'outside',
       parts: [size3],
       example: 'outside 1.34 m x 1.54 m x 2.14 m',
-      documentation: 'Width x depth x height over the structure, without what is fixed to it outside; when it is left out, the inside and the layers of both faces.',
+      documentation:
+        'Width x depth x height over the structure, without what is fixed to it outside; when it is left out, the inside and the layers of both faces.',
     },
     {
       keyword: 'inside',

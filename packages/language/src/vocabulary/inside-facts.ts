@@ -75,7 +75,8 @@ export const panelsBlock: Block = {
       parts: [quantity('value', 'length')],
       required: true,
       example: 'width 600 mm',
-      documentation: 'Widest panel; a wider face is made of several. A door, and a window that a joint would cut, gets a panel of its own with a post at either side, which may be wider.',
+      documentation:
+        'Widest panel; a wider face is made of several. A door, and a window that a joint would cut, gets a panel of its own with a post at either side, which may be wider.',
     },
     {
       keyword: 'split',
