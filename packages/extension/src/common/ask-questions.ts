@@ -48,8 +48,13 @@ interface Step {
   readonly before: string | undefined;
 }
 
-function dress(input: vscode.QuickInput & { buttons: readonly vscode.QuickInputButton[] }, step: Step): void {
-  input.title = 'New booth spec';
+function dress(
+  input: vscode.QuickInput & { buttons: readonly vscode.QuickInputButton[] },
+  { asks }: Question,
+  step: Step,
+): void {
+  // In the title the question stays in sight, whatever is said below about an answer.
+  input.title = asks;
   input.step = step.number;
   input.totalSteps = step.of;
   input.ignoreFocusOut = true;
@@ -59,8 +64,8 @@ function dress(input: vscode.QuickInput & { buttons: readonly vscode.QuickInputB
 async function choose(question: Question, step: Step, check: Check): Promise<Reply> {
   const reply = await new Promise<Reply>((resolve) => {
     const pick = vscode.window.createQuickPick();
-    dress(pick, step);
-    pick.placeholder = question.asks;
+    dress(pick, question, step);
+    pick.placeholder = `Choose, such as ${question.example}`;
     pick.items = [
       ...(question.choices ?? []).map(({ value, says }) => ({ label: value, description: says })),
       ...(question.free === true ? [{ label: ownWords, description: `such as ${question.example}` }] : []),
@@ -87,9 +92,9 @@ async function choose(question: Question, step: Step, check: Check): Promise<Rep
 function askText(question: Question, step: Step, check: Check): Promise<Reply> {
   return new Promise<Reply>((resolve) => {
     const box = vscode.window.createInputBox();
-    dress(box, step);
-    box.prompt = `${question.asks} Leave it empty if you do not know.`;
-    box.placeholder = question.example;
+    dress(box, question, step);
+    box.prompt = 'Leave it empty if you do not know.';
+    box.placeholder = `such as ${question.example}`;
     box.value = step.before ?? '';
     const end = (answer: Reply): void => {
       resolve(answer);

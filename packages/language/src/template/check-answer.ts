@@ -34,7 +34,8 @@ export function checkAnswer(name: string, answer: string): AnswerCheck {
   });
   const error = problems.find(({ severity }) => severity === 'error');
   if (error === undefined) return { kind: 'good', answer: written };
-  return { kind: 'bad', message: error.hint === undefined ? error.message : `${error.message}; ${error.hint}` };
+  // What the checker would have one write names the whole line; only the answer is asked for here.
+  return { kind: 'bad', message: `${error.message}; such as ${question.example}` };
 }
 
 function bracesMatch(text: string): boolean {
