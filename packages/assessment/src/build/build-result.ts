@@ -4,6 +4,7 @@ import type { Memo } from '../memo/memo.js';
 import type { PanelResult } from '../result/build-result.js';
 import type { BoothResult } from '../result/result-document.js';
 import { costOf } from './cost.js';
+import { fittingNeeds } from './fitting-checks.js';
 import { fittingsOf } from './fittings.js';
 import { gravity } from './gravity.js';
 import { liningMasses, massByPart } from './mass.js';
@@ -42,7 +43,8 @@ export function buildResult(
   const owned = ownedParts(booth, division);
   const sealing = sealingOf(booth, division);
   const rows = stockRows(booth, division, owned, budget, memo);
-  const shopping = shoppingOf(booth, rows, budget);
+  const fittings = fittingsOf(booth, sealing);
+  const shopping = shoppingOf(booth, rows, budget, fittingNeeds(sealing, fittings, diametersOf(booth)));
   return {
     massKg,
     massByPart: parts,
@@ -58,9 +60,17 @@ export function buildResult(
     sheetLayouts: rows.flatMap(({ sheets }) => (sheets === undefined ? [] : [sheets])),
     lengthLayouts: rows.flatMap(({ lengths }) => (lengths === undefined ? [] : [lengths])),
     shopping,
-    fittings: fittingsOf(booth, sealing),
+    fittings,
     sealing,
     structure: structureOf(booth, site, parts, liningMasses(booth), loadedMassKg, floorLoadPa),
+  };
+}
+
+/** Diameter of the duct of a vent, m; undefined for one with four sides. */
+function diametersOf({ vents }: Booth): (vent: string) => number | undefined {
+  return (name) => {
+    const duct = vents.find((vent) => vent.name === name)?.duct;
+    return duct?.kind === 'round' ? duct.diameter.value : undefined;
   };
 }
 

@@ -2,6 +2,7 @@ import type { Booth, Budget, BudgetItem, Price } from '@boothwright/language';
 import type { ItemCheck, Money, ShoppingResult, StockResult } from '../result/parts-result.js';
 import { textRange } from '../text/text-range.js';
 import { airBoxes } from './air-boxes.js';
+import { type FittingNeed, fittingChecks } from './fitting-checks.js';
 import type { StockRow } from './stock-rows.js';
 
 /** More than this share above the need counts as too much, besides one whole piece. Evidence: judgement. */
@@ -13,17 +14,28 @@ export const spareShare = 0.2;
  * budget that names the material, else from the material. Sums are one per currency; what has no price is in none and is
  * named.
  */
-export function shoppingOf(booth: Booth, rows: readonly StockRow[], budget: Budget | undefined): ShoppingResult {
+export function shoppingOf(
+  booth: Booth,
+  rows: readonly StockRow[],
+  budget: Budget | undefined,
+  fittings: readonly FittingNeed[] = [],
+): ShoppingResult {
   const items = budget?.items ?? [];
   const stock = rows.map((row) => stockResult(row, items));
-  const checks = itemChecks(rows, stock, items);
+  const ofFittings = fittingChecks(fittings, items, verdictOf);
+  const checks = [...itemChecks(rows, stock, items), ...ofFittings];
   const reserve = budget?.reserve.value ?? 0;
   // An item whose unit the need cannot be turned into stays as typed.
   const covering = new Set(
     items.filter((item) => rows.some((row, index) => covers(item, row) && stock[index]?.cost !== null)),
   );
-  const others = items.filter((item) => !covering.has(item)).map(sumOf);
-  const counted = [...stock.flatMap(({ cost }) => (cost === null ? [] : [cost])), ...others];
+  const fitted = new Set(items.filter(({ fitting }) => fitting !== undefined));
+  const others = items.filter((item) => !covering.has(item) && !fitted.has(item)).map(sumOf);
+  const needed = ofFittings.flatMap((check): Money[] => {
+    const price = items.find(({ name }) => name === check.items[0])?.price.value;
+    return price === undefined ? [] : [{ currency: price.currency, amount: check.needed * price.amount }];
+  });
+  const counted = [...stock.flatMap(({ cost }) => (cost === null ? [] : [cost])), ...needed, ...others];
   const withReserve = (sums: readonly Money[]) =>
     sums.map((sum) => ({ ...sum, withReserve: sum.amount * (1 + reserve) }));
   const typed = byCurrency(items.map(sumOf));
@@ -252,10 +264,12 @@ function verdictOf(bought: number, needed: number): ItemCheck['verdict'] {
 }
 
 function leavesOut(booth: Booth, items: readonly BudgetItem[]): string[] {
-  const unlinked = items.filter(({ covers: what }) => what === undefined).length;
+  const unlinked = items.filter(({ covers: what, fitting }) => what === undefined && fitting === undefined).length;
   return [
     ...(unlinked > 0
-      ? [`${unlinked} items of the budget name no material: they are taken as typed and not counted against the parts.`]
+      ? [
+          `${unlinked} ${unlinked === 1 ? 'item of the budget does not say what it is' : 'items of the budget do not say what they are'} \`for\`: taken as typed and not counted against the parts.`,
+        ]
       : []),
     'Screws, glue, hinges, latches, seals and tools are only in it where the budget lists them.',
     ...(booth.vents.length > 0 ? ['Ducts, grilles and fans are only in it where the budget lists them.'] : []),

@@ -24,7 +24,7 @@ export function fittingsSection(
     ]),
   );
   const note =
-    'In the sums only where the budget lists them. Screws, corner brackets and grips are not counted' +
+    'In the sums only where the budget lists them; an item `for duct`, `for latch` and so on is held against the count. Screws, corner brackets and grips are not counted' +
     (fittings.some(({ what }) => what === 'latch')
       ? '; of latches two to each seam that comes apart, more where the gasket wants more pull.'
       : '.');
