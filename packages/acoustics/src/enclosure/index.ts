@@ -5,5 +5,6 @@ export * from './enclosure-models.js';
 export * from './mount-deflection.js';
 export * from './mount-frequency.js';
 export * from './mount-transmissibility.js';
+export * from './small-enclosure-by-path.js';
 export * from './small-enclosure-level-difference.js';
 export * from './small-enclosure-limit.js';

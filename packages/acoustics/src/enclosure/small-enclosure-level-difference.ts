@@ -2,19 +2,14 @@ import type { Air } from '../air/air-properties.js';
 import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
 import { requireOneOf } from '../errors/require-one-of.js';
-import { checkLayers, type Layer, type PanelSize } from '../layered/layer.js';
-import { leafAt } from '../layered/leaf.js';
-import { isPresent } from '../layered/prepared-stack.js';
-import { transferMatrix } from '../layered/transfer-matrix.js';
-import { add, type Complex, complex, divide, multiply, scale, squaredSize } from '../math/complex.js';
+import type { Layer, PanelSize } from '../layered/layer.js';
+import { complex, multiply } from '../math/complex.js';
 import { heatRatio } from '../openings/air-friction.js';
-import { pistonImpedance } from '../openings/aperture-transmission-loss.js';
-import { channelMatrix, narrowGapMedium } from '../openings/narrow-gap-medium.js';
-import { slitMouthImpedance } from '../openings/slit-transmission-loss.js';
 import type { Edges } from '../panels/first-panel-resonance.js';
-import { panelImpedance } from '../panels/panel-impedance.js';
 import type { LevelDifference } from '../quantities/level-difference.js';
 import { boxRadiationImpedance, type Surrounding } from './box-radiation-impedance.js';
+import { addFlow, createFlows, driveOf, levelDifferenceOf } from './enclosure-flows.js';
+import { checkElement, enclosureParts } from './enclosure-parts.js';
 
 /** A part of the skin of an enclosure: a wall of layers or an opening. */
 export type EnclosureElement =
@@ -104,6 +99,7 @@ export const defaultCancellation: Cancellation = 'full';
  * the pressure inside is not uniform and the result is meaningless. Positive means quieter inside; at the resonances of
  * the box it is negative.
  * Errors: ArgumentError for a quantity that can't be, a word that is not known, or an enclosure without elements.
+ * See also: `smallEnclosureByPath` for the same with each part of the skin alone beside it.
  */
 export function smallEnclosureLevelDifference({
   volume,
@@ -121,137 +117,22 @@ export function smallEnclosureLevelDifference({
     throw new ArgumentError('number of elements', 0, '1 or more, as sound gets in through them');
   elements.forEach(checkElement);
   for (const frequency of hz) requireNumber('frequency', frequency, { above: 0, unit: 'Hz' });
-  const prepared = elements.map((element) => ({
-    element,
-    wall: element.kind === 'wall' ? wallParts(element, air) : [],
-  }));
+  const parts = enclosureParts(elements, air);
   const compliance = (volume / (air.density * air.soundSpeed ** 2)) * (1 + isothermalShare * (heatRatio(air) - 1));
   const differences: readonly number[] = hz.map((frequency) => {
-    let driven = complex(0);
-    const parts = [0, 0, 0, 0];
-    let loading = complex(0, 2 * Math.PI * frequency * compliance);
-    for (const { element, wall } of prepared) {
-      const { area, a, b } = elementTwoPort(element, wall, frequency, air);
-      const drive = driveOf(element);
-      if (area === 0) continue;
-      // Nothing in the way: the pressure outside is the pressure inside.
-      if (squaredSize(b) === 0) return 0;
-      const flow = divide(complex(area * drive), b);
-      driven = add(driven, flow);
-      parts[flow.re > 0 ? 0 : 1]! += flow.re;
-      parts[flow.im > 0 ? 2 : 3]! += flow.im;
-      loading = add(loading, divide(scale(a, area), b));
-    }
+    const flows = createFlows(frequency, compliance);
+    parts.forEach(({ area, twoPort }, index) => {
+      if (area > 0) addFlow(flows, area, driveOf(elements[index]!), twoPort(frequency));
+    });
     if (outside !== undefined) {
       // All that flows in compresses the air, and the air outside must bring it: p_o = p_blocked - Z_outside Q.
       const load = boxRadiationImpedance(outside.freeSurface, outside.surrounding, frequency, air);
-      const taken = complex(0, 2 * Math.PI * frequency * compliance);
-      loading = add(loading, multiply(driven, multiply(load, taken)));
+      const taken = multiply(load, complex(0, 2 * Math.PI * frequency * compliance));
+      const lost = multiply(complex(flows.drivenRe, flows.drivenIm), taken);
+      flows.loadingRe += lost.re;
+      flows.loadingIm += lost.im;
     }
-    const inFlow = cancellation === 'full' ? squaredSize(driven) : parts.reduce((sum, part) => sum + part * part, 0);
-    return 10 * Math.log10(squaredSize(loading) / inFlow);
+    return levelDifferenceOf(flows, cancellation);
   });
   return differences as LevelDifference;
-}
-
-/** Pressure that drives one part over that which drives a plain wall. */
-function driveOf(element: EnclosureElement): number {
-  if (element.kind === 'leak') return 10 ** (-(element.attenuation ?? 0) / 20);
-  return element.kind === 'slit' && element.position === 'edge' ? Math.SQRT2 : 1;
-}
-
-/** Area and the elements A and B of the two-port of one part of the shell. */
-function elementTwoPort(
-  element: EnclosureElement,
-  wall: readonly WallPart[],
-  hz: number,
-  air: Air,
-): { area: number; a: Complex; b: Complex } {
-  if (element.kind === 'wall') return { area: element.area, ...wallTwoPort(wall, hz, air) };
-  const k = (2 * Math.PI * hz) / air.soundSpeed;
-  if (element.kind === 'slit') {
-    const { gap, length, depth, position = 'mid' } = element;
-    if (gap * length === 0) return { area: 0, a: complex(1), b: complex(0) };
-    const mouth = slitMouthImpedance(k * gap * (position === 'edge' ? 2 : 1), air);
-    const { a, b } = throughMouths(mouth, narrowGapMedium(gap, hz, air), depth);
-    return { area: gap * length, a, b };
-  }
-  const { area, depth, count = 1 } = element;
-  if (area === 0) return { area: 0, a: complex(1), b: complex(0) };
-  const radius = Math.sqrt(area / count / Math.PI);
-  const mouth = scale(pistonImpedance(k * radius), air.impedance);
-  // A slit as wide as the radius has the same rim for its area, and so the same friction while the boundary layer is thin.
-  return { area, ...throughMouths(mouth, narrowGapMedium(radius, hz, air), depth) };
-}
-
-/** A channel with the mass and radiation of a mouth in series at both ends. */
-function throughMouths(
-  mouth: Complex,
-  medium: { readonly characteristicImpedance: Complex; readonly wavenumber: Complex },
-  depth: number,
-): { a: Complex; b: Complex } {
-  const { a, b, c, d } = channelMatrix(medium, depth);
-  const throughFirst = add(a, multiply(mouth, c));
-  return { a: throughFirst, b: add(add(b, multiply(mouth, d)), multiply(throughFirst, mouth)) };
-}
-
-/** A leaf of a wall as a panel, or a layer as it is. */
-type WallPart = { readonly layer: Layer } | { readonly impedance: (hz: number) => Complex };
-
-/** What does not depend on the frequency. */
-function wallParts(
-  { layers, size, edges = defaultPanelEdges }: EnclosureElement & { kind: 'wall' },
-  air: Air,
-): WallPart[] {
-  const parts: WallPart[] = [];
-  for (let index = 0; index < layers.length; index++) {
-    const layer = layers[index]!;
-    if (size === undefined || !isPresent(layer) || (layer.kind !== 'plate' && layer.kind !== 'limp-sheet')) {
-      parts.push({ layer });
-      continue;
-    }
-    const { surfaceMass, bendingStiffness: stiffness, lossFactor, last } = leafAt(layers, index, air);
-    parts.push({ impedance: panelImpedance({ surfaceMass, stiffness, lossFactor }, size.width, size.height, edges) });
-    index = last;
-  }
-  return parts;
-}
-
-function wallTwoPort(parts: readonly WallPart[], hz: number, air: Air): { a: Complex; b: Complex } {
-  let a = complex(1);
-  let b = complex(0);
-  for (const part of parts) {
-    if ('impedance' in part) {
-      b = add(b, multiply(a, part.impedance(hz)));
-      continue;
-    }
-    const next = transferMatrix(part.layer, hz, 0, air);
-    [a, b] = [add(multiply(a, next.a), multiply(b, next.c)), add(multiply(a, next.b), multiply(b, next.d))];
-  }
-  return { a, b };
-}
-
-function checkElement(element: EnclosureElement): void {
-  const expectSize = (name: string, value: number, unit: string) => requireNumber(name, value, { atLeast: 0, unit });
-  requireOneOf('kind of an element', element.kind, ['wall', 'leak', 'slit']);
-  if (element.kind === 'slit') {
-    if (element.position !== undefined) requireOneOf('position of a slit', element.position, ['mid', 'edge']);
-    expectSize('length of a slit', element.length, 'metres');
-    expectSize('gap of a slit', element.gap, 'metres');
-    expectSize('depth of a slit', element.depth, 'metres');
-    return;
-  }
-  expectSize(element.kind === 'wall' ? 'area of a wall' : 'area of a leak', element.area, 'm2');
-  if (element.kind === 'wall') {
-    if (element.edges !== undefined) {
-      requireOneOf('edges of a wall', element.edges, ['simply-supported', 'clamped', 'between']);
-    }
-    checkLayers(element.layers);
-    return;
-  }
-  expectSize('depth of a leak', element.depth, 'metres');
-  if (element.attenuation !== undefined) expectSize('attenuation of a leak', element.attenuation, 'dB');
-  if (element.count !== undefined && !(Number.isInteger(element.count) && element.count > 0)) {
-    throw new ArgumentError('count of leaks', element.count, 'a whole number above 0');
-  }
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { airProperties } from '../../src/air/air-properties.js';
 import { boxModes, firstCavityMode } from '../../src/enclosure/box-modes.js';
+import { smallEnclosureByPath } from '../../src/enclosure/small-enclosure-by-path.js';
 import {
   type EnclosureElement,
   smallEnclosureLevelDifference,
@@ -264,5 +265,41 @@ describe('smallEnclosureLimit(size, air)', () => {
     const hz = smallEnclosureLimit([1.2, 2, 1.8], air);
     expect(hz).toBeCloseTo(air.soundSpeed / 8, 9);
     expect(20 * Math.log10(Math.cos(((2 * Math.PI * hz) / air.soundSpeed) * 1))).toBeCloseTo(-3.01, 2);
+  });
+});
+
+describe('smallEnclosureByPath({ volume, paths, air, hz })', () => {
+  const wall = { kind: 'wall' as const, layers: [board], area: 2, size: { width: 1, height: 2 } };
+  const other = { ...wall, area: 1.5 };
+  const small = { ...wall, area: 0.5, size: { width: 0.5, height: 1 } };
+  const leak = { kind: 'leak' as const, area: 0.002, depth: 0.1 };
+  const slit = { kind: 'slit' as const, length: 2, gap: 0.001, depth: 0.05, position: 'edge' as const };
+  const hz = [20, 50, 80];
+
+  it.each(['full', 'none'] as const)('is what each and all give to the function of elements, %s', (cancellation) => {
+    const paths = [{ elements: [wall, small] }, { elements: [other] }, { elements: [leak] }, { elements: [slit] }];
+    const { all, alone } = smallEnclosureByPath({ volume: 3, paths, air, hz, cancellation });
+    const of = (elements: readonly EnclosureElement[]) =>
+      smallEnclosureLevelDifference({ volume: 3, elements, air, hz, cancellation });
+    expect(all).toEqual(of(paths.flatMap(({ elements }) => elements)));
+    expect(alone).toEqual(paths.map(({ elements }) => of(elements)));
+  });
+
+  it('takes the attenuation of a path at each frequency off its leaks alone', () => {
+    const paths = [{ elements: [wall, leak], attenuation: [3, 6, 9] }];
+    const { all } = smallEnclosureByPath({ volume: 3, paths, air, hz });
+    const expected = hz.map((each, at) => {
+      const elements = [wall, { ...leak, attenuation: 3 * (at + 1) }];
+      return smallEnclosureLevelDifference({ volume: 3, elements, air, hz: [each] })[0];
+    });
+    expect(all).toEqual(expected);
+  });
+
+  it('refuses another number of attenuations than of frequencies, and no elements', () => {
+    const short = [{ elements: [leak], attenuation: [3] }];
+    expect(() => smallEnclosureByPath({ volume: 3, paths: short, air, hz })).toThrow(
+      'one for each of the 3 frequencies',
+    );
+    expect(() => smallEnclosureByPath({ volume: 3, paths: [], air, hz })).toThrow('number of elements');
   });
 });

@@ -2,13 +2,13 @@ import {
   type Air,
   bandSamples,
   defaultSamplesPerBand,
-  type EnclosureElement,
   handOverLevelDifference,
-  smallEnclosureLevelDifference,
+  smallEnclosureByPath,
   thirdOctaveBands,
 } from '@boothwright/acoustics';
 import { exactHz, perBand } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
+import { keyText } from '../memo/once-per.js';
 import type { BandModel, ByBand } from '../result/result-document.js';
 import { combinedHalfWidth } from '../uncertainty/combined.js';
 import { fieldHalfWidth } from '../uncertainty/model-uncertainty.js';
@@ -52,8 +52,7 @@ export function isolationOf(
   const total = perBand((band) => energies.reduce((sum, energy) => sum + (energy[band] as number), 0));
   const statistical = perBand((band) => -10 * Math.log10((total[band] as number) / (absorptionArea[band] as number)));
   const lowBands = exactHz.flatMap((_, band) => (isLow(bandModels[band]) ? [band] : []));
-  const small = smallDifferences(paths, volume, lowBands, air, memo);
-  const alone = paths.map((path) => smallDifferences([path], volume, lowBands, air, memo));
+  const { small, alone } = smallDifferences(paths, volume, lowBands, air, memo);
 
   const difference = perBand((band) => {
     const sealed = small.get(band);
@@ -88,30 +87,63 @@ function isLow(model: BandModel | undefined): boolean {
   return model === 'small-enclosure' || model === 'hand-over';
 }
 
+/** Level difference of the closed box in the low bands, by band: of all paths, and of each alone. */
+interface SmallDifferences {
+  readonly small: ReadonlyMap<number, number>;
+  readonly alone: readonly ReadonlyMap<number, number>[];
+}
+
 function smallDifferences(
   paths: readonly BoothPath[],
   volume: number,
   bands: readonly number[],
   air: Air,
   memo: Memo,
-): Map<number, number> {
-  return new Map(
-    bands.map((band) => {
-      const elements = paths.flatMap((path) => path.elements.map((element) => attenuated(element, path, band)));
-      const key = `enclosure ${JSON.stringify([volume, elements, band, air])}`;
-      return [band, memo.of(key, () => bandDifference(elements, volume, band, air))];
-    }),
+): SmallDifferences {
+  const walls = paths.map(({ elements, attenuation }) => [
+    elements.map((element) =>
+      element.kind === 'wall' ? [keyText(element.layers), element.area, element.size] : element,
+    ),
+    bands.map((band) => attenuation?.[band] ?? null),
+  ]);
+  return memo.of(`enclosure ${JSON.stringify([volume, walls, bands])} ${keyText(air)}`, () =>
+    computed(paths, volume, bands, air),
   );
 }
 
-/** Difference of the mean energies of one band: resonances are narrower than a third octave. */
-function bandDifference(elements: readonly EnclosureElement[], volume: number, band: number, air: Air): number {
-  const hz = bandSamples(thirdOctaveBands[band] as (typeof thirdOctaveBands)[number], defaultSamplesPerBand);
-  const differences = smallEnclosureLevelDifference({ volume, elements, air, hz, cancellation: 'none' });
-  return -10 * Math.log10(differences.reduce((sum, value) => sum + 10 ** (-value / 10), 0) / differences.length);
-}
-
-function attenuated(element: EnclosureElement, { attenuation }: BoothPath, band: number): EnclosureElement {
-  if (attenuation === undefined || element.kind !== 'leak') return element;
-  return { ...element, attenuation: Math.max(0, attenuation[band] as number) };
+/** Differences of the mean energies of each band: resonances are narrower than a third octave. */
+function computed(paths: readonly BoothPath[], volume: number, bands: readonly number[], air: Air): SmallDifferences {
+  const samples = bands.map((band) =>
+    bandSamples(thirdOctaveBands[band] as (typeof thirdOctaveBands)[number], defaultSamplesPerBand),
+  );
+  const hz = samples.flat();
+  if (hz.length === 0 || paths.every(({ elements }) => elements.length === 0)) {
+    return { small: new Map(), alone: paths.map(() => new Map()) };
+  }
+  const { all, alone } = smallEnclosureByPath({
+    volume,
+    air,
+    hz,
+    cancellation: 'none',
+    paths: paths.map(({ elements, attenuation }) => ({
+      elements,
+      ...(attenuation === undefined
+        ? {}
+        : {
+            attenuation: samples.flatMap((each, index) =>
+              each.map(() => Math.max(0, attenuation[bands[index] as number] as number)),
+            ),
+          }),
+    })),
+  });
+  const byBand = (differences: readonly number[]) => {
+    let at = 0;
+    return new Map(
+      samples.map((each, index) => {
+        const sum = each.reduce((total) => total + 10 ** (-(differences[at++] as number) / 10), 0);
+        return [bands[index] as number, -10 * Math.log10(sum / each.length)];
+      }),
+    );
+  };
+  return { small: byBand(all), alone: alone.map(byBand) };
 }

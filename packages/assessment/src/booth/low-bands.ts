@@ -13,6 +13,7 @@ import { constructionOf } from '../assembly/construction.js';
 import { resonancesOf } from '../assembly/resonances.js';
 import { nominalHz } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
+import { keyText } from '../memo/once-per.js';
 import type { LowBands } from '../result/noise-result.js';
 import type { BandModel } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
@@ -119,7 +120,10 @@ function breathingOf(
   const steps = Math.floor(stepsPerOctave * Math.log2(limit / searchFrom));
   if (steps < 2 || elements.length === 0) return null;
   const hz = Array.from({ length: steps + 1 }, (_, step) => searchFrom * 2 ** (step / stepsPerOctave));
-  const differences = memo.of(`breathing ${JSON.stringify([volume, elements, hz, air])}`, () =>
+  const parts = elements.map((element) =>
+    element.kind === 'wall' ? [keyText(element.layers), element.area, element.size] : element,
+  );
+  const differences = memo.of(`breathing ${JSON.stringify([volume, parts, hz])} ${keyText(air)}`, () =>
     smallEnclosureLevelDifference({ volume, elements, air, hz, cancellation: 'none' }),
   );
   const least = differences.reduce((best, value, index) => (value < (differences[best] as number) ? index : best), 0);
