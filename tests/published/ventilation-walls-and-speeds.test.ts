@@ -4,10 +4,14 @@ import {
   ductSpeedForRoomCriterion,
   ductWallRows,
   fanCasingPower,
+  flexibleDuctBreakoutLoss,
   flexibleDuctOctaveLoss,
+  flexibleDuctReferenceLength,
   grilleSpeedForNoiseCriterion,
   rectangularDuctBreakinLoss,
   rectangularDuctBreakoutLoss,
+  roundDuctBreakinLoss,
+  roundDuctBreakoutLoss,
   unlinedRectangularDuctOctaveLoss,
 } from '@boothwright/acoustics';
 import { describe, expect, test } from 'vitest';
@@ -63,6 +67,46 @@ describe('ASHRAE Handbook, HVAC Applications (2019), chapter 49', () => {
       ['out', [45, 53, 55, 52, 44, 35, 34, null]],
       ['out', [52, 51, 53, 51, 50, 46, 36, null]],
     ]);
+  });
+});
+
+describe('round and flexible ducts', () => {
+  test('ASHRAE Handbook (2019), chapter 49: round ducts of 200 mm in 26 gauge and of 300 mm spiral keep in what the rows print', () => {
+    expect([...roundDuctBreakoutLoss({ diameter: 0.2 })].slice(0, 7)).toEqual([45, 53, 55, 52, 44, 35, 34]);
+    expect([...roundDuctBreakoutLoss({ diameter: 0.3 })].slice(0, 7)).toEqual([52, 51, 53, 51, 50, 46, 36]);
+    // A tube of half the diameter is stiffer; the row of the larger one is its least.
+    expect([...roundDuctBreakoutLoss({ diameter: 0.1 })]).toEqual([...roundDuctBreakoutLoss({ diameter: 0.2 })]);
+    expect(() => roundDuctBreakoutLoss({ diameter: 0.4 })).toThrow('duct diameter');
+  });
+  // M. Long, Architectural Acoustics, Eqs. (14.57) to (14.59) after Ver (1983), as read on a public page: round and square ducts
+  // have the same rule with a = b. A square duct and a round one of one cut-on frequency differ by nothing but the section.
+  test('M. Long: with a = b the rule of the round duct is that of the square one above the first mode and below it', () => {
+    const out = rectangularDuctBreakoutLoss({ width: 0.2, height: 0.2, surfaceMass: 4.7 });
+    const square = rectangularDuctBreakinLoss(out, { width: 0.2, height: 0.2, length: 2 });
+    // 6764/a of the square is 7929/d of the round one.
+    const round = roundDuctBreakinLoss(out, { diameter: (0.2 * 7929) / 6764, length: (2 * 7929) / 6764 });
+    square.forEach((loss, octave) => {
+      expect(round[octave]).toBeCloseTo(loss, 9);
+    });
+    // The first mode across a tube, 1.841 c/(pi d), is that of 7929/d with d in inches.
+    expect((1.8412 * 343) / Math.PI / inch / 7929).toBeCloseTo(1, 2);
+  });
+  // AHRI Standard 885-2008, Table D4, as quoted on a help page: 0.00179 f + 10.79 - (0.0000563 f + 0.41419) D for 10 ft.
+  test.each([
+    [6, [8.4, 8.48, 8.67, 9.03, 9.76, 11.21, 14.11, 19.92]],
+    [12, [5.89, 5.96, 6.1, 6.37, 6.93, 8.03, 10.28, 14.73]],
+  ])('AHRI 885: flexible duct of %i in keeps in, worked by hand from the equation', (inches, byHand) => {
+    const diameter = inches * inch;
+    const areas = 10 * Math.log10((4 * flexibleDuctReferenceLength) / diameter);
+    flexibleDuctBreakoutLoss({ diameter }).forEach((loss, octave) => {
+      expect(Math.abs(loss - areas - byHand[octave]!)).toBeLessThan(0.06);
+    });
+  });
+  test('the printed least, 10 lg(2 l/d), says that a wall that keeps nothing out takes in what an opening of the section does', () => {
+    const [diameter, length] = [0.125, 1.2];
+    const least = roundDuctBreakinLoss(flexibleDuctBreakoutLoss({ diameter }), { diameter, length })[0]!;
+    // Power on the wall over power on the section, 4 l/d, half of it each way.
+    expect(10 * Math.log10((4 * length) / diameter) - least - 10 * Math.log10(2)).toBeCloseTo(0, 9);
   });
 });
 

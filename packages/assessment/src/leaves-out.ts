@@ -29,7 +29,7 @@ export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> 
     'Resonances of single panels, rattles and the bass lift of a close directional microphone are not predicted.',
     'A voice has energy below 160 Hz that no published spectrum here holds: a low voice is heard further than is said.',
     'Sound is taken to surround the booth evenly; a source on one side, or a wall close by, shifts single bands by several decibels.',
-    'Dampers, filters, narrow bars of a grille and folded ducts make more noise of the air than is said; sound that enters a duct through its wall is not predicted.',
+    'Dampers, filters, narrow bars of a grille and folded ducts make more noise of the air than is said; what enters through the wall of a duct is counted for sheet steel and lined hoses alone, and what a fan sends out through it is not predicted.',
     'The room around the booth is taken to keep its temperature; sun, radiators and what warms the room are not counted.',
   );
   if (spec.session?.effort.value === 'casual') {

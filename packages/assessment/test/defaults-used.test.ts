@@ -38,7 +38,9 @@ it('defaultsUsed(spec) lists the assumptions of the assessment itself where they
   expect(fanned(quietFan)).toContain('fan-place');
   expect(fanned(quietFan)).toContain('vent-place');
   expect(names({})).not.toContain('vent-place');
-  expect(fanned(quietFan)).toEqual(expect.arrayContaining(['duct-roughness', 'discharge-coefficient']));
+  expect(fanned(quietFan)).toEqual(
+    expect.arrayContaining(['duct-roughness', 'discharge-coefficient', 'duct-sheet', 'plain-duct-end']),
+  );
   expect(names({})).not.toContain('duct-roughness');
   expect(fanned({ ...quietFan, place: given<'inside'>('inside') })).not.toContain('fan-place');
 });

@@ -12,6 +12,7 @@ export function airAssumptions({ booths, session }: BoothSpec): DefaultUsed[] {
   if (booth === undefined) return [];
   const vent = booth.vents[0];
   const bare = booths.flatMap(({ vents }) => vents).flatMap(({ chambers }) => chambers.filter(({ lining }) => !lining));
+  const smooth = booths.flatMap(({ vents }) => vents).find(({ run, wall }) => run.value > 0 && wall.value === 'smooth');
   const cycle = session?.cycle;
   const door = booths.flatMap(({ doors }) => doors)[0];
   return [
@@ -32,6 +33,18 @@ export function airAssumptions({ booths, session }: BoothSpec): DefaultUsed[] {
             evidence: 'common-practice',
             source: 'sharp-edged openings have 0.6 to 0.65',
             range: textRange(vent.nameRange),
+          },
+        ]),
+    ...(smooth === undefined
+      ? []
+      : [
+          {
+            name: 'duct-sheet',
+            value: 'sheet steel of 0.6 mm',
+            evidence: 'common-practice',
+            source:
+              'what a smooth duct is made of decides how much sound enters through its wall; plastic pipe keeps less out, boards more',
+            range: textRange(smooth.nameRange),
           },
         ]),
     ...(bare[0] === undefined

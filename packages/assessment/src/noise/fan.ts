@@ -52,8 +52,8 @@ export function silentlyUnknownFans(booth: Booth): VentWithFan[] {
  * or out makes no difference to its sound, which runs far faster than the air.
  * Units: L_W dB re 1 pW, A m2. Source: room acoustics, common practice; `fanSpeedPowerChange`.
  * Valid: above the first mode of the booth. Below it the same formula stands in with the range of the hand-over band,
- * because what a duct end gives to a closed box there depends on the fan. Vibration and sound through the walls of ducts
- * are left out.
+ * because what a duct end gives to a closed box there depends on the fan. Vibration and what the fan sends out through the
+ * walls of its duct are left out.
  */
 export function fanNoise(booth: Booth, setting: FanSettingName, surroundings: FanSurroundings): FanNoise | undefined {
   const known = ventsWithFan(booth).flatMap((vent) => fanParts(vent, setting, surroundings));

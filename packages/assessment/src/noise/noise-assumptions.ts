@@ -12,6 +12,7 @@ export function noiseAssumptions({ booths, session }: BoothSpec): DefaultUsed[] 
   const fan = booths.flatMap(ventsWithFan).find((vent) => vent.fan.place === undefined);
   const microphone = booths.find((booth) => booth.microphone?.selfNoise !== undefined)?.microphone;
   const placeless = booths.find(({ vents }) => vents.length > 0)?.vents[0];
+  const plainEnd = booths.flatMap(({ vents }) => vents).find(({ grille }) => grille === undefined);
   const mounts = booths.find((booth) => booth.mounts !== undefined)?.mounts;
   return [
     ...(fan === undefined
@@ -35,6 +36,18 @@ export function noiseAssumptions({ booths, session }: BoothSpec): DefaultUsed[] 
             source:
               'our own: the text gives a vent no place, so that its sound and that of its fan and air are taken spread through the booth; near an opening the microphone hears more',
             range: textRange(placeless.nameRange),
+          },
+        ]),
+    ...(plainEnd === undefined
+      ? []
+      : [
+          {
+            name: 'plain-duct-end',
+            value: 'hisses like a grille that takes the pressure of its end',
+            evidence: 'common-practice',
+            source:
+              'our own, on the loud side: a smooth end lets out a jet, which makes less, but no source was found that tells how much less',
+            range: textRange(plainEnd.nameRange),
           },
         ]),
     ...(microphone === undefined
