@@ -1,6 +1,7 @@
 import {
   contextAt,
   type DimensionName,
+  dimensionWords,
   type Expectation,
   type Fact,
   type Material,
@@ -9,9 +10,11 @@ import {
   units,
   vocabulary,
 } from '@boothwright/language';
+import { assemblyLabel } from '@boothwright/presentation';
 import { type CompletionItem, CompletionItemKind, MarkupKind, type Position, type Range } from 'vscode-languageserver';
 import { materialAccount } from './material-account.js';
 import { materialFacts } from './material-facts.js';
+import { statementOnLine } from './statement-on-line.js';
 import type { View } from './view.js';
 
 /** What an item needs to be completed by its documentation, only when it is looked at. */
@@ -20,6 +23,7 @@ interface ItemData {
   readonly material: string;
 }
 
+const factsByKeyword = new Map(vocabulary.flatMap(({ facts }) => facts.map((fact) => [fact.keyword, fact])));
 const faces = ['front', 'back', 'left', 'right', 'roof', 'floor', 'walls'];
 const symbolItemKind: Readonly<Record<SymbolKind, CompletionItemKind>> = {
   material: CompletionItemKind.Struct,
@@ -45,10 +49,15 @@ const symbolItemKind: Readonly<Record<SymbolKind, CompletionItemKind>> = {
 
 /** What may stand at a position, and nothing else. */
 export function completion(view: View, position: Position): CompletionItem[] {
-  const context = contextAt(view.parsed, view.lines.offsetAt(position));
+  const offset = view.lines.offsetAt(position);
+  const context = contextAt(view.parsed, offset);
   if (context.quiet) return [];
   const range = view.lines.rangeOf(context.replace);
-  const items = context.expects.flatMap((expectation) => propose(view, expectation));
+  const fact = statementOnLine(view, offset)?.fact;
+  const before = view.parsed.tokens.findLast(({ to }) => to <= context.replace.from)?.text ?? '';
+  // Behind `require` and the like each choice makes a line of its own.
+  const line = (word: string) => factsByKeyword.get(`${before} ${word}`) ?? fact;
+  const items = context.expects.flatMap((expectation) => propose(view, expectation, line));
   const seen = new Set<string>();
   return items.flatMap((item) => {
     if (seen.has(item.label)) return [];
@@ -66,7 +75,7 @@ export function completeItem(item: CompletionItem, viewOf: (uri: string) => View
   return { ...item, documentation: { kind: MarkupKind.Markdown, value: materialAccount(material) } };
 }
 
-function propose(view: View, expectation: Expectation): CompletionItem[] {
+function propose(view: View, expectation: Expectation, line: (word: string) => Fact | undefined): CompletionItem[] {
   switch (expectation.kind) {
     case 'fact':
       return expectation.facts.flatMap((fact, at) => {
@@ -83,17 +92,25 @@ function propose(view: View, expectation: Expectation): CompletionItem[] {
     case 'unit':
       return unitItems(expectation.dimension);
     case 'choice':
-      return expectation.options.map((option, at) => word(option, CompletionItemKind.EnumMember, at));
+      return expectation.options.map((option, at) => word(option, CompletionItemKind.EnumMember, at, line(option)));
     case 'face':
-      return faces.map((face, at) => word(face, CompletionItemKind.EnumMember, at));
+      return faces.map((face, at) => word(face, CompletionItemKind.EnumMember, at, line(face)));
     case 'word':
-      return [word(expectation.word, CompletionItemKind.Keyword, 0)];
+      return [word(expectation.word, CompletionItemKind.Keyword, 0, line(expectation.word))];
     case 'path':
       return pathItems(view, expectation.typed);
     case 'path-or-catalogue':
       return [
-        { ...word('catalog', CompletionItemKind.Module, 0), detail: 'the materials that ship with Boothwright' },
-        { ...word('"./', CompletionItemKind.File, 1), detail: 'a file of this folder, such as "./materials.booth"' },
+        {
+          ...word('catalog', CompletionItemKind.Module, 0),
+          detail: 'the materials that ship with Boothwright',
+          documentation: useDocumentation,
+        },
+        {
+          ...word('"./', CompletionItemKind.File, 1),
+          detail: 'a file of this folder, such as "./materials.booth"',
+          documentation: useDocumentation,
+        },
       ];
     case 'clock':
     case 'new-name':
@@ -102,11 +119,19 @@ function propose(view: View, expectation: Expectation): CompletionItem[] {
   }
 }
 
+const useDocumentation = 'Brings in what another file declares, or the catalogue of materials.';
+
 /** Earlier in a list of options means earlier in the completion list. */
 const rank = (group: number, at: number): string => `${group}${String(at).padStart(3, '0')}`;
 
-function word(label: string, kind: CompletionItemKind, at: number): CompletionItem {
-  return { label, kind, sortText: rank(1, at) };
+/** A word of a line is explained by what the line means. */
+function word(label: string, kind: CompletionItemKind, at: number, line?: Fact): CompletionItem {
+  return {
+    label,
+    kind,
+    sortText: rank(1, at),
+    ...(line === undefined ? {} : { detail: line.example, documentation: line.documentation }),
+  };
 }
 
 function factItem(fact: Fact, at: number): CompletionItem {
@@ -136,15 +161,25 @@ function materialItems(view: View): CompletionItem[] {
 function symbolItems(view: View, kind: SymbolKind): CompletionItem[] {
   return view.checked.symbols.symbols
     .filter((symbol) => symbol.kind === kind)
-    .map((symbol, at) => ({ ...symbolItem(symbol), sortText: rank(1, at) }));
+    .map((symbol, at) => ({ ...symbolItem(view, symbol), sortText: rank(1, at) }));
 }
 
-function symbolItem(symbol: SymbolEntry): CompletionItem {
+function symbolItem(view: View, symbol: SymbolEntry): CompletionItem {
+  const assembly = symbol.kind === 'assembly' ? view.results?.assemblies[symbol.name] : undefined;
   return {
     label: symbol.name,
     kind: symbolItemKind[symbol.kind],
     detail: symbol.title === undefined ? symbol.kind : `${symbol.kind}, ${symbol.title}`,
+    // What a wall or roof of it would come to is known already.
+    ...(assembly === undefined ? {} : { labelDetails: { description: assemblyLabel(assembly) } }),
+    documentation: { kind: MarkupKind.Markdown, value: declarationText(view, symbol) },
   };
+}
+
+/** The first line of a declaration. */
+function declarationText({ checked }: View, { range }: SymbolEntry): string {
+  const text = checked.files.find(({ file }) => file === range.file)?.text ?? '';
+  return `\`\`\`booth\n${text.slice(range.from, range.to).split(/\r?\n/, 1)[0]}\n\`\`\``;
 }
 
 function unitItems(dimension: DimensionName | 'any' | 'amount'): CompletionItem[] {
@@ -158,6 +193,7 @@ function unitItems(dimension: DimensionName | 'any' | 'amount'): CompletionItem[
       label: entry.unit,
       kind: CompletionItemKind.Unit,
       detail: entry.documentation,
+      documentation: `${dimensionWords[entry.dimension].noun}, such as ${dimensionWords[entry.dimension].example}`,
       sortText: rank(entry.common === true ? 1 : 2, at),
     }));
 }
@@ -172,15 +208,19 @@ function pathItems(view: View, typed: readonly string[]): CompletionItem[] {
   const placed = (items: CompletionItem[]) => items.map((item, at) => ({ ...item, sortText: rank(1, at) }));
   if (first === undefined) {
     const kinds: readonly SymbolKind[] = ['let', 'booth', 'material'];
-    return placed(symbols.filter(({ kind, fromCatalogue }) => kinds.includes(kind) && !fromCatalogue).map(symbolItem));
+    return placed(
+      symbols
+        .filter(({ kind, fromCatalogue }) => kinds.includes(kind) && !fromCatalogue)
+        .map((symbol) => symbolItem(view, symbol)),
+    );
   }
   if (unnamed.includes(first))
-    return second === undefined ? placed(unnamedItems(symbols, first)) : inUnnamed(symbols, typed);
+    return second === undefined ? placed(unnamedItems(view, first)) : inUnnamed(symbols, typed);
   const head = symbols.find(({ name, kind }) => name === first && (kind === 'booth' || kind === 'material'));
   if (head === undefined) return [];
   if (second === undefined) {
     const inside = head.kind === 'booth' ? symbols.filter(({ container }) => container === head.name) : [];
-    return placed([...inside.map(symbolItem), ...pathFacts(head.kind)]);
+    return placed([...inside.map((symbol) => symbolItem(view, symbol)), ...pathFacts(head.kind)]);
   }
   const thing = symbols.find(({ name, container }) => name === second && container === head.name);
   if (thing !== undefined && typed.length === 2) return placed(pathFacts(thing.kind));
@@ -193,9 +233,9 @@ const namedIn: Readonly<Record<string, readonly SymbolKind[]>> = {
   budget: ['item'],
 };
 
-function unnamedItems(symbols: readonly SymbolEntry[], block: string): CompletionItem[] {
-  const named = symbols.filter(({ kind }) => namedIn[block]?.includes(kind));
-  return [...named.map(symbolItem), ...pathFacts(block)];
+function unnamedItems(view: View, block: string): CompletionItem[] {
+  const named = view.checked.symbols.symbols.filter(({ kind }) => namedIn[block]?.includes(kind));
+  return [...named.map((symbol) => symbolItem(view, symbol)), ...pathFacts(block)];
 }
 
 /** Behind `site.stair`: the facts of its block. */

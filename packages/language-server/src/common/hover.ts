@@ -2,6 +2,7 @@ import { symbolAt, valueAt } from '@boothwright/language';
 import { type Hover, MarkupKind, type Position, type Range } from 'vscode-languageserver';
 import { factSection } from './hover/fact-section.js';
 import { fitPictures } from './hover/fit-pictures.js';
+import { headerSection } from './hover/header-section.js';
 import { keywordSection } from './hover/keyword-section.js';
 import { layerSection } from './hover/layer-section.js';
 import { requirementSection } from './hover/requirement-section.js';
@@ -9,6 +10,7 @@ import { spaceColumns } from './hover/space-columns.js';
 import { symbolSection } from './hover/symbol-section.js';
 import { defaultsSection, valueSection } from './hover/value-section.js';
 import { withoutPictures } from './hover/without-pictures.js';
+import { statementOnLine } from './statement-on-line.js';
 import { statementsAt } from './statements-at.js';
 import type { View } from './view.js';
 
@@ -25,7 +27,8 @@ export function hover(view: View, position: Position, options: HoverOptions): Ho
     onWord(view, offset) ??
     onRequirement(view, offset) ??
     onValue(view, offset) ??
-    onVariant(view, offset);
+    onVariant(view, offset) ??
+    onHeader(view, offset);
   if (answer === undefined) return undefined;
   const sections = answer.sections.filter((section) => section !== undefined && section !== '');
   if (sections.length === 0) return undefined;
@@ -118,4 +121,13 @@ function onValue(view: View, offset: number): Answer | undefined {
     sections: [entry && valueSection(entry), layer],
     range: view.lines.rangeOf(entry?.value.range ?? { from: offset, to: offset }),
   };
+}
+
+/** On every other word of a line: what it is, and what the line means. */
+function onHeader(view: View, offset: number): Answer | undefined {
+  const token = view.parsed.tokens.find(({ kind, from, to }) => kind !== 'newline' && from <= offset && offset < to);
+  if (token === undefined || ['symbol', 'other', 'comment'].includes(token.kind)) return undefined;
+  const statement = statementOnLine(view, token.to);
+  if (statement === undefined || token.from < statement.keyword.to) return undefined;
+  return { sections: headerSection(view, statement, token), range: view.lines.rangeOf(token) };
 }

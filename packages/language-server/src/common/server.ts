@@ -41,6 +41,7 @@ import { signatureCharacters, signatureHelp } from './signature-help.js';
 import { soon, unlessCancelled } from './soon.js';
 import { createTokenMemory } from './token-memory.js';
 import { tooLongDiagnostic } from './too-long-diagnostic.js';
+import { useCompletion, usePathAt } from './use-completion.js';
 import type { View } from './view.js';
 import { catalogueDocumentText, createWorkspace, type Workspace } from './workspace.js';
 import { workspaceFiles } from './workspace-files.js';
@@ -127,7 +128,7 @@ export function startServer(connection: Connection, platform: Platform): void {
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
         hoverProvider: true,
         inlayHintProvider: true,
-        completionProvider: { triggerCharacters: [' ', '.', '"'], resolveProvider: true },
+        completionProvider: { triggerCharacters: [' ', '.', '"', '/'], resolveProvider: true },
         signatureHelpProvider: { triggerCharacters: [...signatureCharacters] },
         documentHighlightProvider: true,
         documentSymbolProvider: true,
@@ -239,7 +240,14 @@ export function startServer(connection: Connection, platform: Platform): void {
       return view === undefined ? [] : codeLenses(view, settings);
     }),
   );
-  connection.onCompletion(ofView('Completion', [], (view, { position }) => completion(view, position)));
+  connection.onCompletion(
+    guardedLater('Completion', log, [], async ({ textDocument, position }) => {
+      const view = viewOf(textDocument.uri);
+      if (view === undefined) return [];
+      const path = usePathAt(view, position);
+      return path === undefined ? completion(view, position) : useCompletion(view, path, await files());
+    }),
+  );
   connection.onCompletionResolve((item) => guarded('Completion', log, item, () => completeItem(item, viewOf))());
   connection.onSignatureHelp(ofView('Signature', null, (view, { position }) => signatureHelp(view, position) ?? null));
   connection.onDocumentSymbol(ofView('Outline', [], (view) => documentSymbols(view)));

@@ -2,6 +2,7 @@ import { contextAt, type Expectation, type Part, type Statement, shapeText } fro
 import { MarkupKind, type Position, type SignatureHelp } from 'vscode-languageserver';
 import { type Parameter, parametersOf } from './signature/parameters.js';
 import { valueHelp } from './signature/value-help.js';
+import { statementOnLine } from './statement-on-line.js';
 import type { View } from './view.js';
 
 /** Where a new value may begin. */
@@ -33,23 +34,6 @@ export function signatureHelp(view: View, position: Position): SignatureHelp | u
     activeSignature: 0,
     activeParameter: active ?? parameters.length,
   };
-}
-
-/** The line that a place belongs to, behind its first word; a place behind the line's last word still does. */
-function statementOnLine({ parsed, text }: View, offset: number): Statement | undefined {
-  let inside: readonly Statement[] = parsed.tree.statements;
-  for (;;) {
-    const statement: Statement | undefined = inside.findLast(({ from }) => from < offset);
-    if (statement === undefined) return undefined;
-    const { block, keyword, headerTo } = statement;
-    if (block !== undefined && block.from < offset) {
-      if (block.closed && offset >= block.to) return undefined;
-      inside = block.statements;
-      continue;
-    }
-    if (offset <= keyword.to) return undefined;
-    return /[\n\r;#{]/.test(text.slice(headerTo, offset)) ? undefined : statement;
-  }
 }
 
 function activeParameter(

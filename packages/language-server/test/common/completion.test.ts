@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { completeItem, completion } from '../../src/common/completion.js';
-import { completionAt, cursorAfter, expectCompletion, smallBooth, viewOf } from '../helpers/index.js';
+import {
+  completionAt,
+  cursorAfter,
+  expectCompletion,
+  markedText,
+  smallBooth,
+  viewOf,
+  wholeBooth,
+} from '../helpers/index.js';
 
 describe('completion', () => {
   it('offers at the top level the words that may start a line', () => {
@@ -104,5 +112,27 @@ describe('completion', () => {
     expect(board?.documentation).toBeUndefined();
     const full = completeItem(board!, () => view);
     expect(full.documentation).toMatchObject({ kind: 'markdown', value: expect.stringContaining('Source: ') });
+  });
+
+  it('explains every item', () => {
+    const view = viewOf(wholeBooth);
+    const seen = new Set<string>();
+    const bare = new Set<string>();
+    for (const { kind, text, from } of view.parsed.tokens) {
+      if (kind === 'newline' || seen.has(`${kind} ${text}`)) continue;
+      seen.add(`${kind} ${text}`);
+      for (const item of completion(view, view.lines.positionAt(from))) {
+        // Those of materials come when an item is looked at.
+        if (item.documentation === undefined && item.data === undefined) bare.add(`${item.label} before \`${text}\``);
+      }
+    }
+    expect([...bare]).toEqual([]);
+  });
+
+  it('shows beside an assembly what it comes to', () => {
+    const { text, cursors } = markedText(cursorAfter('  roof '));
+    const view = viewOf(text);
+    const wall = completion(view, view.lines.positionAt(cursors[0]!)).find(({ label }) => label === 'wall');
+    expect(wall?.labelDetails?.description).toMatch(/^STC \d+ · /);
   });
 });

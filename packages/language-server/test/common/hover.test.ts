@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { hover } from '../../src/common/hover.js';
 import type { View } from '../../src/common/view.js';
-import { cursorAfter, expectHover, hoverAt, openSpecs, smallBooth } from '../helpers/index.js';
+import { cursorAfter, expectHover, hoverAt, openSpecs, smallBooth, viewOf, wholeBooth } from '../helpers/index.js';
 
 describe('hover', () => {
   it('on an assembly shows ratings, a picture and the band table', () => {
@@ -94,5 +94,29 @@ describe('hover', () => {
     expect(onWall(specs.view('a.booth'))).not.toContain('worked out');
     specs.change('a.booth', smallBooth.replace('gypsum-board 12.5 mm', 'gypsum-board 15 mm'));
     expect(onWall(specs.view('a.booth'))).toContain('before the last change');
+  });
+
+  it('on a unit, a choice and a title says what it is and what the line means', () => {
+    expectHover('let gap = 60 m<|>m\n', ['**mm** millimetre', '**let**']);
+    expectHover('material m {\n  kind por<|>ous\n}\n', ['One of `panel`', '**kind**']);
+    expectHover('assembly a "outer <|>wall" {\n  air 50 mm\n}\n', ['outer wall', '**assembly**']);
+  });
+
+  it('answers on every word of a whole booth, and on no brace and in no comment', () => {
+    const view = viewOf(wholeBooth);
+    const seen = new Set<string>();
+    const silent: string[] = [];
+    for (const { kind, text, from } of view.parsed.tokens) {
+      if (kind === 'newline' || kind === 'symbol') continue;
+      const position = view.lines.positionAt(from);
+      const line = view.text.split('\n')[position.line]!.trim();
+      const key = `${line.split(' ')[0]} ${text}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      if (hover(view, position, { pictures: false }) === undefined) silent.push(`${text} in \`${line}\``);
+    }
+    expect(silent).toEqual([]);
+    expect(hoverAt('assembly a <|>{ air 5 mm }\n')).toBe('');
+    expect(hoverAt('let a = 1 mm # wh<|>y\n')).toBe('');
   });
 });
