@@ -12,7 +12,12 @@ const air = airProperties({ temperature: 20, relativeHumidity: 0.5 });
 const around: FanSurroundings = {
   absorptionArea: perBand(() => 8),
   bandModels: bandModelsOf(60, 86, 300),
-  isolation: { difference: perBand(() => 30), shares: [], halfWidth: perBand(() => 2) },
+  isolation: {
+    difference: perBand(() => 30),
+    shares: [],
+    lowModels: { closedBox: [], statistical: [] },
+    halfWidth: perBand(() => 2),
+  },
   roomArea: null,
   air,
 };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { chartCo2 } from '../../src/charts/chart-co2.js';
-import { alcove } from '../fixtures/sample-result.js';
+import { alcove } from '../fixtures/sample-booth.js';
 import { readSvg } from './read-svg.js';
 
 const air = alcove.air!;

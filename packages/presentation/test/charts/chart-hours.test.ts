@@ -1,7 +1,7 @@
 import type { HoursResult } from '@boothwright/assessment';
 import { expect, test } from 'vitest';
 import { chartHours } from '../../src/charts/chart-hours.js';
-import { ranged } from '../fixtures/sample-result.js';
+import { ranged } from '../fixtures/sample-basics.js';
 import { readSvg } from './read-svg.js';
 
 const state = (dBA: number, verdict: 'met' | 'missed') => ({

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { chartTemperature } from '../../src/charts/chart-temperature.js';
-import { alcove } from '../fixtures/sample-result.js';
+import { alcove } from '../fixtures/sample-booth.js';
 import { readSvg } from './read-svg.js';
 
 const heat = alcove.air!.heat!;

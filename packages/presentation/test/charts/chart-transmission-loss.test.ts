@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { chartTransmissionLoss } from '../../src/charts/chart-transmission-loss.js';
-import { nominalHz, shell } from '../fixtures/sample-result.js';
+import { nominalHz } from '../fixtures/sample-basics.js';
+import { shell } from '../fixtures/sample-shell.js';
 import { readSvg } from './read-svg.js';
 
 const contour = { label: 'STC 29', valuesDb: nominalHz.map((hz) => (hz < 125 || hz > 4000 ? null : 29)) };

@@ -14,7 +14,11 @@ import {
   requirementHover,
   sourceHover,
 } from '../../src/index.js';
-import { alcove, nominalHz, requirements, sampleResult, shell } from '../fixtures/sample-result.js';
+import { nominalHz } from '../fixtures/sample-basics.js';
+import { alcove } from '../fixtures/sample-booth.js';
+import { requirements } from '../fixtures/sample-requirements.js';
+import { sampleResult } from '../fixtures/sample-result.js';
+import { shell } from '../fixtures/sample-shell.js';
 
 /** The pictures have tests of their own; here only their place and text count. */
 const withoutPictures = (markdown: string | undefined) =>

@@ -9,7 +9,10 @@ import {
   sessionLabel,
   sourceLabel,
 } from '../../src/index.js';
-import { alcove, nominalHz, requirements, shell } from '../fixtures/sample-result.js';
+import { nominalHz } from '../fixtures/sample-basics.js';
+import { alcove } from '../fixtures/sample-booth.js';
+import { requirements } from '../fixtures/sample-requirements.js';
+import { shell } from '../fixtures/sample-shell.js';
 
 test('labels say the number of the line in a few words and end without a full stop', () => {
   const labels = [

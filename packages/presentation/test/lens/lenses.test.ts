@@ -1,7 +1,8 @@
 import type { RequirementResult } from '@boothwright/assessment';
 import { describe, expect, it } from 'vitest';
 import { boothLens, variantLens } from '../../src/index.js';
-import { requirements, sampleResult } from '../fixtures/sample-result.js';
+import { requirements } from '../fixtures/sample-requirements.js';
+import { sampleResult } from '../fixtures/sample-result.js';
 
 const withVerdicts = (...verdicts: RequirementResult['verdict'][]) => ({
   ...sampleResult,

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { pathShares } from '../../src/numbers/path-shares.js';
-import { alcove, nominalHz, totals } from '../fixtures/sample-result.js';
+import { nominalHz, totals } from '../fixtures/sample-basics.js';
+import { alcove } from '../fixtures/sample-booth.js';
 
 const [tram] = alcove.noise.bySource;
 const by = (level: readonly number[]) => level.flatMap((share) => [share, share, share]);

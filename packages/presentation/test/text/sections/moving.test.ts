@@ -1,7 +1,7 @@
 import type { BoothResult, MovingResult } from '@boothwright/assessment';
 import { describe, expect, test } from 'vitest';
 import { movingSection } from '../../../src/text/sections/moving.js';
-import { alcove } from '../../fixtures/sample-result.js';
+import { alcove } from '../../fixtures/sample-booth.js';
 
 const range = { file: 'test.booth', from: 0, to: 5 };
 const style = { colour: false, width: 80, detail: 'short' } as const;
