@@ -2,7 +2,7 @@ import type { ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec, CheckResult } from '@boothwright/language';
 import type { View } from '../view.js';
 import type { Candidate } from './candidate.js';
-import { type Promised, promised } from './promise.js';
+import { type Looked, type Promised, promised } from './promise.js';
 import { type TextChange, withChanges } from './text-change.js';
 
 /** A fix with what it does, worked out on the very text that it makes. */
@@ -17,14 +17,15 @@ export async function computedFix(
   view: View,
   results: ResultDocument,
   { title, changes: first }: Candidate,
-  booth: string | undefined,
+  of: Looked,
   assess: (spec: BoothSpec) => Promise<ResultDocument>,
 ): Promise<ComputedFix | undefined> {
   const changes = withSizes(view, first);
   const checked = changes && view.checkWith(withChanges(view.text, changes));
   if (changes === undefined || checked === undefined || !isAsSound(view.checked, checked)) return undefined;
-  const after = await assess(checked.spec);
-  return { title, changes, promised: promised(results, after, booth) };
+  // No figure of the base rests on a variant.
+  const after = await assess({ ...checked.spec, variants: [] });
+  return { title, changes, promised: promised(results, after, of) };
 }
 
 /** Where a wall grows, the outside that is written down grows with it; undefined for a text that is too long. */

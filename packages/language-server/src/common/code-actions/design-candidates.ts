@@ -12,6 +12,8 @@ export interface DesignCandidate {
   readonly candidate: Candidate;
   /** The booth whose figures count; the first one when undefined. */
   readonly booth: string | undefined;
+  /** The requirement that is to be met; undefined where any gain counts. */
+  readonly requirement?: RequirementResult;
   /** What it is offered for; undefined where the writer only stands on a layer. */
   readonly diagnostic: Diagnostic | undefined;
 }
@@ -41,12 +43,17 @@ function ofFinding(view: View, finding: Finding): DesignCandidate[] {
   return candidate === undefined ? [] : [{ candidate, booth: undefined, diagnostic }];
 }
 
+/** Requirements on which the layers of a wall bear. */
+const soundKinds: ReadonlySet<string> = new Set(['room-tone', 'isolation', 'voice-outside', 'rating']);
+
 function ofRequirement(view: View, results: ResultDocument, requirement: RequirementResult): DesignCandidate[] {
   const booth = requirement.booth ?? undefined;
   const diagnostic = requirementDiagnostic(view, requirement);
   const fixes = results.findings.flatMap((finding) => fixOfFinding(view, finding) ?? []);
-  const moves = assembliesOf(view, requirement).flatMap((name) => layerMoves(view, name));
-  return [...fixes, ...moves].map((candidate) => ({ candidate, booth, diagnostic }));
+  const moves = soundKinds.has(requirement.kind)
+    ? assembliesOf(view, requirement).flatMap((name) => layerMoves(view, name))
+    : [];
+  return [...fixes, ...moves].map((candidate) => ({ candidate, booth, diagnostic, requirement }));
 }
 
 /** The assemblies whose layers bear on a requirement: that which it names, else those of the booth. */

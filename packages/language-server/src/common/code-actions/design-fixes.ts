@@ -20,6 +20,9 @@ export interface DesignOptions {
 const mostOffered = 8;
 /** Less than this, in dB or points of a rating, is no gain. */
 const leastGain = 0.5;
+/** Less than this of what is missing is none either. */
+const leastShare = 0.05;
+const levelUnit = /^(dB|NC|STC)/;
 
 /** What was worked out for one text, so that moving the cursor works nothing out twice. */
 export interface DesignMemory {
@@ -41,15 +44,15 @@ export async function designFixes(
 ): Promise<CodeAction[]> {
   const ready: { readonly fix: ComputedFix; readonly of: DesignCandidate }[] = [];
   for (const of of designCandidates(view, results, from, to)) {
-    const key = JSON.stringify([of.booth, of.candidate.changes]);
+    const key = JSON.stringify([of.booth, of.requirement?.range.from, of.candidate.changes]);
     let fix = memory.fixes.get(key);
     if (fix === undefined) {
       await options.pause();
       if (!options.isWanted()) break;
-      fix = (await computedFix(view, results, of.candidate, of.booth, options.assess)) ?? null;
+      fix = (await computedFix(view, results, of.candidate, of, options.assess)) ?? null;
       if (memory.text === view.text) memory.fixes.set(key, fix);
     }
-    if (fix !== null && benefit(fix.promised) >= leastGain) ready.push({ fix, of });
+    if (fix !== null && isWorthwhile(fix.promised, of)) ready.push({ fix, of });
   }
   return ready
     .sort((a, b) => share(b.fix.promised) - share(a.fix.promised) || benefit(b.fix.promised) - benefit(a.fix.promised))
@@ -67,10 +70,19 @@ function share({ requirement }: Promised): number {
   return requirement?.share ?? 0;
 }
 
-/** The gain on the requirement, else on the room tone, else on the rating. */
+/** The largest gain: on a missed requirement in decibels, on the room tone, on a rating. */
 function benefit({ requirement, booth, assembly }: Promised): number {
-  if (requirement !== null) return requirement.gain;
-  if (booth?.roomToneDbA) return booth.roomToneDbA.before - booth.roomToneDbA.after;
   const stc = assembly?.stc ?? booth?.stc;
-  return stc === undefined ? 0 : stc.after - stc.before;
+  return Math.max(
+    requirement !== null && levelUnit.test(requirement.unit) ? requirement.gain : 0,
+    booth?.roomToneDbA ? booth.roomToneDbA.before - booth.roomToneDbA.after : 0,
+    stc === undefined ? 0 : stc.after - stc.before,
+  );
+}
+
+/** For a requirement only what brings it closer counts. */
+function isWorthwhile(promised: Promised, { requirement }: DesignCandidate): boolean {
+  if (requirement === undefined) return benefit(promised) >= leastGain;
+  const of = promised.requirement;
+  return of !== null && of.share >= leastShare && (of.gain >= leastGain || !levelUnit.test(of.unit));
 }

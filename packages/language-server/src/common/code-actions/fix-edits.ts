@@ -51,7 +51,11 @@ export function valuePlace(
   const own = { from: range.from, to: range.to };
   const name = view.text.slice(range.from, range.to);
   const symbol = view.checked.symbols.symbols.find((each) => each.kind === 'let' && each.name === name);
-  if (symbol === undefined || symbol.references.length !== 1 || symbol.range.file !== view.file) return own;
+  if (symbol === undefined || symbol.range.file !== view.file) return own;
+  // A variant that changes the value goes on doing so.
+  const variants = view.parsed.tree.statements.filter(({ keyword }) => keyword.word === 'variant');
+  const uses = symbol.references.filter((use) => !variants.some(({ from, to }) => from <= use.from && use.to <= to));
+  if (uses.length !== 1) return own;
   const value = view.parsed.tree.statements.find(({ from }) => from === symbol.range.from)?.slots.get('value');
   return value?.kind === 'expression' ? { from: value.from, to: value.to } : own;
 }

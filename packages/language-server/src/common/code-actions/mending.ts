@@ -30,6 +30,9 @@ export function mending(view: View, problem: Problem, candidates: readonly Candi
   }));
 }
 
+/** Told at the head of a block about what is in it: a mended head only brings them to light. */
+const ofBlocks: ReadonlySet<string> = new Set(['block-not-closed', 'fact-missing', 'face-missing', 'no-layers']);
+
 function isMended(view: View, problem: Problem, { changes }: Candidate, checked: CheckResult): boolean {
   const count = (problems: readonly Problem[]) =>
     problems.filter(
@@ -37,8 +40,9 @@ function isMended(view: View, problem: Problem, { changes }: Candidate, checked:
     ).length;
   if (count(checked.problems) >= count(view.checked.problems)) return false;
   const places = placesAfter(changes);
-  const atPlace = ({ range, severity }: Problem): boolean =>
+  const atPlace = ({ id, range, severity }: Problem): boolean =>
     severity !== 'hint' &&
+    !ofBlocks.has(id) &&
     range.file === view.file &&
     places.some(({ from, to }) => range.from < to && range.to > from);
   const known = new Set(view.checked.problems.map(({ id, message }) => `${id} ${message}`));

@@ -32,13 +32,19 @@ export interface Promised {
   readonly lost: readonly string[];
 }
 
-/** Compares the results of two texts; `name` is the booth to look at, the first one when not given. */
-export function promised(before: ResultDocument, after: ResultDocument, name?: string): Promised {
-  const booth = name ?? Object.keys(before.booths)[0];
+/** What is looked at: a booth, the first one when not given, and a requirement, the one that gains most when not given. */
+export interface Looked {
+  readonly booth?: string | undefined;
+  readonly requirement?: RequirementResult | undefined;
+}
+
+/** Compares the results of two texts. */
+export function promised(before: ResultDocument, after: ResultDocument, of: Looked = {}): Promised {
+  const booth = of.booth ?? Object.keys(before.booths)[0];
   return {
     assembly: assemblyChange(before, after),
     booth: booth === undefined ? null : boothChange(booth, before.booths[booth], after.booths[booth]),
-    requirement: requirementChange(before, after, name),
+    requirement: requirementChange(before, after, of),
     lost: before.requirements.flatMap((each, at) =>
       each.verdict === 'met' && after.requirements[at]?.verdict !== 'met' ? [each.text] : [],
     ),
@@ -72,10 +78,15 @@ function boothChange(name: string, was: BoothResult | undefined, is: BoothResult
 }
 
 /** Requirements keep their order from text to text, since a fix touches none of them. */
-function requirementChange(before: ResultDocument, after: ResultDocument, booth?: string): Promised['requirement'] {
+function requirementChange(
+  before: ResultDocument,
+  after: ResultDocument,
+  { booth, requirement }: Looked,
+): Promised['requirement'] {
   const changes = before.requirements.flatMap((was, at) => {
     const is = after.requirements[at];
     if (was.verdict !== 'missed' || is === undefined || is.text !== was.text) return [];
+    if (requirement !== undefined && requirement !== was) return [];
     return booth !== undefined && was.booth !== null && was.booth !== booth ? [] : compared(was, is);
   });
   return changes.reduce<Promised['requirement']>(
