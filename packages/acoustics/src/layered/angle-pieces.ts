@@ -1,5 +1,5 @@
 import { pointsPerPiece } from '../math/integrate-adaptive.js';
-import { Pieces } from '../math/pieces.js';
+import type { Pieces } from '../math/pieces.js';
 import type { Peak, PreparedStack } from './prepared-stack.js';
 
 /** Nodes of a first pass that only has to notice a peak: it turns the phase by half a turn, however narrow it is. */
@@ -15,11 +15,11 @@ const together = 1.5;
 const sparser = 1.5;
 
 /**
- * Pieces of the range of cos(theta) whose nodes are dense enough to notice every peak, denser towards grazing incidence, and
+ * Fills `pieces` with those of the range of cos(theta) whose nodes are dense enough to notice every peak, denser towards grazing incidence, and
  * which are stretched around the peaks that are known.
  */
-export function anglePieces(stack: PreparedStack, from: number, peaks: readonly Peak[]): Pieces {
-  const pieces = new Pieces();
+export function putAnglePieces(pieces: Pieces, stack: PreparedStack, from: number, peaks: readonly Peak[]): void {
+  pieces.clear();
   const nodes = fewestNodes + stepsPerRadian * stack.turn;
   const kept = peaks.length === 0 ? peaks : distinct(peaks, from);
   if (kept.length === 0) {
@@ -27,7 +27,7 @@ export function anglePieces(stack: PreparedStack, from: number, peaks: readonly 
     for (let i = 0; i < count; i++) {
       pieces.addPlain(from + (1 - from) * warp(i / count), from + (1 - from) * warp((i + 1) / count));
     }
-    return pieces;
+    return;
   }
   const length = 1 - from;
   // Share of the nodes of a plain scan that lie below a cosine.
@@ -50,7 +50,6 @@ export function anglePieces(stack: PreparedStack, from: number, peaks: readonly 
     } else add(peak, lower, upper);
     lower = upper;
   }
-  return pieces;
 }
 
 /** Sharp peaks inside the range in rising order, of neighbours that overlap the narrower one. */

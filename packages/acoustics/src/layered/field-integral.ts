@@ -1,7 +1,8 @@
 import { requireNumber } from '../errors/require-number.js';
 import { type AdaptiveResult, PieceSum } from '../math/integrate-adaptive.js';
+import { Pieces } from '../math/pieces.js';
 import { type Follow, Incidents } from './angle-peaks.js';
-import { anglePieces } from './angle-pieces.js';
+import { putAnglePieces } from './angle-pieces.js';
 import { waveBlock } from './kernel-in-use.js';
 import type { Field } from './layer.js';
 import type { Peak, PreparedStack } from './prepared-stack.js';
@@ -17,6 +18,11 @@ const mostRounds = 4;
 
 /** Quantities of the waves in the block, after they were followed: component c of wave i goes to out[count c + i]. */
 export type Response = (count: number, out: Float64Array) => void;
+
+/** Working memory, which one integral leaves to the next. */
+const pieces = new Pieces();
+const sum = new PieceSum();
+const scan = new Incidents();
 
 /**
  * Integrates responses over the directions of diffuse fields that differ in the size of the panel alone.
@@ -44,12 +50,13 @@ export function integrateOverField(
   for (const field of fields) {
     if (field.kind === 'finite') tables.push(radiationTable(stack.wavenumber, field.size));
   }
-  let scan: Incidents | undefined = new Incidents();
+  let isScanning = true;
+  scan.count = 0;
   const { cosine } = waveBlock();
   const integrand = (places: Float64Array, count: number, out: Float64Array) => {
     for (let i = 0; i < count; i++) cosine[i] = places[i]!;
     follow(count);
-    scan?.note(stack, count);
+    if (isScanning) scan.note(stack, count);
     response(count, out);
     if (tables.length === 0) {
       for (let i = 0; i < count; i++) out[i]! *= perSine * places[i]!;
@@ -63,14 +70,15 @@ export function integrateOverField(
   };
   let peaks: readonly Peak[] = stack.coincidences;
   for (let round = 1; ; round++) {
-    const sum = new PieceSum(integrand, components + fields.length - 1, anglePieces(stack, from, peaks));
-    const found: readonly Peak[] = round < mostRounds ? scan!.unresolvedPeaks(stack, follow) : [];
+    putAnglePieces(pieces, stack, from, peaks);
+    sum.start(integrand, components + fields.length - 1, pieces);
+    const found: readonly Peak[] = round < mostRounds ? scan.unresolvedPeaks(stack, follow) : [];
     if (found.length === 0) {
-      scan = undefined;
+      isScanning = false;
       return sum.refined(angularTolerance, angularEvaluationLimit);
     }
     peaks = withFound(peaks, found);
-    scan!.count = 0;
+    scan.count = 0;
   }
 }
 

@@ -116,27 +116,40 @@ function smallestBay({ bays }: GapLosses): PanelSize | undefined {
   return smallest;
 }
 
-/** Rates that differ by less than this share count as one: what sound loses at a rim moves a level by 0.02 dB at most. */
-const alike = 0.005;
+/** A rate is moved by at most this share: what sound loses at a rim moves a level by 0.02 dB at most. */
+const alike = 0.004;
 
 /**
- * Panels of one build-up with their rates of loss at the rim replaced by those of an earlier panel where that makes no
- * difference: where no air gap is there to lose anything, or where the rates are alike.
+ * Panels of one build-up with their rates of loss at the rim replaced by those in the middle of a group of them where that
+ * makes no difference: where no air gap is there to lose anything, or where the rates are alike.
  */
-export function withSharedRates(panels: readonly BuiltPanel[], layers: readonly Layer[]): BuiltPanel[] {
-  const shared: BuiltPanel[] = [];
+export function withSharedRates(panels: readonly BuiltPanel[], layers: readonly Layer[]): readonly BuiltPanel[] {
+  if (panels.length < 2) return panels;
+  const groups: BuiltPanel[][] = [];
   for (const panel of panels) {
-    const same = shared.find(({ losses }) => layers.every((layer, i) => alikeAt(layer, i, losses, panel.losses)));
-    shared.push(
-      same?.losses.rimRates === undefined
-        ? panel
-        : { ...panel, losses: { ...panel.losses, rimRates: same.losses.rimRates } },
-    );
+    const group = groups.find((members) => layers.every((layer, i) => areAlike(layer, i, [...members, panel])));
+    if (group === undefined) groups.push([panel]);
+    else group.push(panel);
   }
-  return shared;
+  const shared = new Map<BuiltPanel, BuiltPanel>();
+  for (const members of groups) {
+    if (members.length === 1 || members[0]!.losses.rimRates === undefined) continue;
+    const rimRates = layers.map((_, i) => middleOf(members.map((panel) => rateOf(panel, i))));
+    for (const panel of members) shared.set(panel, { ...panel, losses: { ...panel.losses, rimRates } });
+  }
+  return panels.map((panel) => shared.get(panel) ?? panel);
 }
 
-function alikeAt(layer: Layer, index: number, one: GapLosses, other: GapLosses): boolean {
-  const [a, b] = [one.rimRates?.[index] ?? 0, other.rimRates?.[index] ?? 0];
-  return layer.kind !== 'air-gap' || !isPresent(layer) || Math.abs(a - b) <= alike * Math.max(a, b);
+function areAlike(layer: Layer, index: number, panels: readonly BuiltPanel[]): boolean {
+  if (layer.kind !== 'air-gap' || !isPresent(layer)) return true;
+  const rates = panels.map((panel) => rateOf(panel, index));
+  return Math.max(...rates) - Math.min(...rates) <= 2 * alike * middleOf(rates);
+}
+
+function middleOf(rates: readonly number[]): number {
+  return (Math.min(...rates) + Math.max(...rates)) / 2;
+}
+
+function rateOf({ losses }: BuiltPanel, index: number): number {
+  return losses.rimRates?.[index] ?? 0;
 }

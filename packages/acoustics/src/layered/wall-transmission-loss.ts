@@ -1,25 +1,22 @@
 import type { Air } from '../air/air-properties.js';
 import { ArgumentError } from '../errors/argument-error.js';
-import { requireNumber } from '../errors/require-number.js';
 import type { TransmissionLoss } from '../quantities/transmission-loss.js';
-import { defaultRimAbsorption, frictionOnly, type GapLosses, rimLossRate } from './air-gap-fluid.js';
+import { defaultRimAbsorption } from './air-gap-fluid.js';
 import { bandMeans } from './band-means.js';
 import type { BandConditions } from './band-transmission-loss.js';
 import { checkSurroundings, checkWallLayers } from './check-wall.js';
-import { expectConverged, gapLosses, transmissionsOf } from './diffuse-transmission-loss.js';
-import { builtIn, leafInPlace } from './edge-loss.js';
-import { integrateOverField } from './field-integral.js';
-import { lossByStuds, transmissionThroughStuds } from './frame-connection.js';
+import { gapLosses } from './diffuse-transmission-loss.js';
+import { leafInPlace } from './edge-loss.js';
 import { grainDirections } from './grain-directions.js';
-import { waveBlock } from './kernel-in-use.js';
-import { type BuiltPanel, sharedMotions, withSharedRates } from './lateral-motion.js';
-import type { Field, Layer, LineConnection, PanelSize, Wall } from './layer.js';
+import { type BuiltPanel, withSharedRates } from './lateral-motion.js';
+import type { Field, Layer, PanelSize, Wall } from './layer.js';
 import { type Leaf, leafAt } from './leaf.js';
 import { lossesOfCoefficients } from './loss-of-coefficient.js';
-import { isPresent, type PreparedStack, prepareStack } from './prepared-stack.js';
+import { isPresent } from './prepared-stack.js';
 import { resonantTransmission } from './resonant-transmission.js';
-import { followTransmittedBlock, perIncidentPressures } from './transmission-coefficient.js';
+import { lossesBetweenStuds, studOf } from './studs-of-wall.js';
 import { defaultStiffnessSpread, unlikeLeaves } from './unlike-leaves.js';
+import { leafAlone, wallPart, wallPaths } from './wall-paths.js';
 
 /** Surroundings of a wall as built. */
 export type WallConditions = BandConditions & {
@@ -131,17 +128,18 @@ function lossesOfPanels(wall: Wall, conditions: PanelConditions, fields: readonl
     }),
     wall.layers,
   );
+  const parts = views.map(({ layers, studs }) => wallPart(layers, studs, panels));
   const means = bandMeans((hz) => {
     const airborne = panels.map(() => 0);
     const throughStuds = panels.map(() => 0);
-    for (const { layers, share, studs, single } of views) {
-      const paths = wallPaths(layers, studs, hz, air, panels);
+    views.forEach(({ layers, share, single }, view) => {
+      const paths = wallPaths(parts[view]!, hz, air);
       const byModes = throughModes(layers, single, paths.airborne, hz, air, panels);
       for (let panel = 0; panel < panels.length; panel++) {
         airborne[panel]! += share * (paths.airborne[panel]! + byModes[panel]!);
         throughStuds[panel]! += share * paths.studs[panel]!;
       }
-    }
+    });
     return { values: wall.connections.length > 0 ? [...airborne, ...throughStuds] : airborne, converged: true };
   }, samplesPerBand);
   return panels.map((_, panel) => {
@@ -180,27 +178,6 @@ function checkPlace(name: string, stud: unknown): void {
   }
 }
 
-type Stud = { readonly connection: LineConnection; readonly driving: Leaf; readonly driven: Leaf };
-
-function studOf(connection: LineConnection, layers: readonly Layer[], air: Air): Stud {
-  const { between, spacing, width, compliance } = connection;
-  requireNumber('spacing of studs', spacing, { above: 0, unit: 'metres' });
-  if (width !== undefined) requireNumber('width of studs', width, { atLeast: 0, atMost: spacing, unit: 'metres' });
-  const { screwSpacing } = connection;
-  if (screwSpacing !== undefined) requireNumber('spacing of screws', screwSpacing, { above: 0, unit: 'metres' });
-  if (compliance !== undefined) requireNumber('compliance of studs', compliance, { atLeast: 0, unit: 'm2/N' });
-  const driving = leafAt(layers, between[0], air);
-  const driven = leafAt(layers, between[1], air);
-  if (driven.first <= driving.last) {
-    throw new ArgumentError(
-      'place of the studs',
-      `between layers ${between[0] + 1} and ${between[1] + 1}`,
-      'layers of two different leaves, the outer one first',
-    );
-  }
-  return { connection, driving, driven };
-}
-
 /** The only leaf of a wall; undefined for a wall of none or several. */
 function singleLeaf(layers: readonly Layer[], air: Air): Leaf | undefined {
   const index = layers.findIndex((layer) => layer.kind === 'plate' && isPresent(layer));
@@ -232,175 +209,10 @@ function throughModes(
   const byModes = panels.map(({ field }) => resonantTransmission(inPlace, hz, air, field));
   if (byModes.every((share) => share === 0)) return byModes;
   const lined = leaf.last - leaf.first + 1 < layers.length;
-  const bare = lined ? leavesAlone(layers, leaf, hz, air, panels) : forced;
+  const bare = lined ? leafAlone(layers.slice(leaf.first, leaf.last + 1), hz, air, panels) : forced;
   return byModes.map((share, panel) => {
     const alone = bare[panel]!;
     const more = hz < leaf.coincidenceHz ? share * Math.max(0, 1 - alone) : Math.max(0, share - alone);
     return lined && share !== 0 ? (more * forced[panel]!) / alone : more;
   });
-}
-
-/** Transmission coefficients of a leaf without the other layers, by panel. */
-function leavesAlone(
-  layers: readonly Layer[],
-  leaf: Leaf,
-  hz: number,
-  air: Air,
-  panels: readonly BuiltPanel[],
-): readonly number[] {
-  const bare = panels.map(({ field }) => ({ field, losses: frictionOnly }));
-  const { coefficients, converged } = transmissionsOf(layers.slice(leaf.first, leaf.last + 1), hz, air, bare);
-  expectConverged(converged, hz);
-  return coefficients;
-}
-
-/** Studs divide the cavity between their leaves into bays, which have more rim for their area. */
-function lossesBetweenStuds(
-  losses: GapLosses,
-  studs: readonly Stud[],
-  field: Field,
-  rimAbsorption: number,
-  air: Air,
-): GapLosses {
-  const rates = Array.from(losses.rimRates ?? []);
-  const bays = Array.from(losses.bays ?? []);
-  if (field.kind === 'limited') return losses;
-  for (const { connection, driving, driven } of studs) {
-    const height = Math.max(field.size.width, field.size.height);
-    const rate = rimLossRate(rimAbsorption, connection.spacing, height, air);
-    for (let i = driving.last + 1; i < driven.first; i++) {
-      rates[i] = Math.max(rates[i] ?? 0, rate);
-      bays[i] = { width: Math.min(connection.spacing, bays[i]?.width ?? connection.spacing), height };
-    }
-  }
-  return { ...losses, rimRates: rates, bays };
-}
-
-/** Transmission coefficients of a wall by its two kinds of path at one frequency, by panel. */
-function wallPaths(
-  layers: readonly Layer[],
-  studs: readonly Stud[],
-  hz: number,
-  air: Air,
-  panels: readonly BuiltPanel[],
-): { readonly airborne: readonly number[]; readonly studs: readonly number[] } {
-  const throughStuds = panels.map(() => 0);
-  if (studs.length === 0) {
-    const { coefficients, converged } = transmissionsOf(layers, hz, air, panels);
-    expectConverged(converged, hz);
-    return { airborne: coefficients, studs: throughStuds };
-  }
-  const damped = dampedByStuds(builtIn(layers, hz, panels[0]!.field), studs, hz);
-  const freeVelocities = studs.map(() => panels.map(() => 0));
-  const airborne = panels.map(() => 0);
-  for (const motion of sharedMotions(panels, hz, air)) {
-    const stack = prepareStack(damped, hz, air, motion.losses);
-    studs.forEach((stud, index) => {
-      const values = airborneAndFreeVelocity(stack, stud, hz, air, motion.fields);
-      const ofStud = freeVelocities[index]!;
-      motion.panels.forEach((panel, place) => {
-        const weight = motion.weights[place]!;
-        ofStud[panel]! += weight * values[motion.fields.length]!;
-        if (index === 0) airborne[panel]! += weight * values[place]!;
-      });
-    });
-  }
-  studs.forEach(({ connection, driving, driven }, index) => {
-    const { field } = panels[0]!;
-    const [from, to] = [leafInPlace(driving, hz, field), leafInPlace(driven, hz, field)];
-    const onward = sharesOfRest(layers, studs, driven, hz, air, panels);
-    panels.forEach((panel, at) => {
-      const velocity = freeVelocities[index]![at]!;
-      const direct = transmissionThroughStuds(connection, from, to, velocity, hz, air, panel.field);
-      throughStuds[at]! += direct * (onward?.[at] ?? 1);
-    });
-  });
-  return { airborne, studs: throughStuds };
-}
-
-/** Transmission coefficient through the layers for each field, and last the mean-square velocity difference that drives a stud. */
-function airborneAndFreeVelocity(
-  stack: PreparedStack,
-  { driving, driven }: Stud,
-  hz: number,
-  air: Air,
-  fields: readonly Field[],
-): readonly number[] {
-  const marks = [driving, driven].map((leaf) => Math.max(...stack.operationOfLayer.slice(leaf.first, leaf.last + 1)));
-  const { firstRe, firstIm, secondRe, secondIm } = waveBlock();
-  const { attenuation } = stack;
-  const { impedance } = air;
-  const { values, converged } = integrateOverField(
-    stack,
-    fields,
-    (count) => followTransmittedBlock(stack, count, marks[0], marks[1]),
-    (count, out) => {
-      perIncidentPressures(stack, count, out);
-      for (let i = 0; i < count; i++) {
-        // An incident intensity of 1 has a squared pressure of 2 rho c sin(theta) dtheta from each direction.
-        const re = firstRe[i]! - secondRe[i]!;
-        const im = firstIm[i]! - secondIm[i]!;
-        const perPressure = out[i]!;
-        out[count + i] = impedance * perPressure * (re * re + im * im);
-        out[i] = perPressure * attenuation;
-      }
-    },
-    2,
-  );
-  expectConverged(converged, hz);
-  return values;
-}
-
-/** Layers whose plates also lose the energy that the studs carry off. */
-function dampedByStuds(layers: readonly Layer[], studs: readonly Stud[], hz: number): readonly Layer[] {
-  const damped = Array.from(layers);
-  const add = (leaf: Leaf, loss: number) => {
-    for (let i = leaf.first; i <= leaf.last; i++) {
-      const layer = damped[i]!;
-      if (layer.kind === 'plate') damped[i] = { ...layer, lossFactor: layer.lossFactor + loss };
-    }
-  };
-  for (const { connection, driving, driven } of studs) {
-    add(driving, lossByStuds(driving, driven, connection, hz));
-    add(driven, lossByStuds(driven, driving, connection, hz));
-  }
-  return damped;
-}
-
-/**
- * What the layers behind a driven leaf let through of what the leaf alone would radiate, by panel; undefined where there
- * are none.
- */
-function sharesOfRest(
-  layers: readonly Layer[],
-  studs: readonly Stud[],
-  leaf: Leaf,
-  hz: number,
-  air: Air,
-  panels: readonly BuiltPanel[],
-): readonly number[] | undefined {
-  if (leaf.last === layers.length - 1) return undefined;
-  const rest = layers.slice(leaf.first);
-  const shifted = studs
-    .filter((stud) => stud.driving.first >= leaf.first)
-    .map((stud) => ({
-      connection: stud.connection,
-      driving: shiftLeaf(stud.driving, leaf.first),
-      driven: shiftLeaf(stud.driven, leaf.first),
-    }));
-  const behind = panels.map(({ field, losses }) => ({
-    field,
-    losses: {
-      ...losses,
-      rimRates: (losses.rimRates ?? []).slice(leaf.first),
-      bays: (losses.bays ?? []).slice(leaf.first),
-    },
-  }));
-  const onward = wallPaths(rest, shifted, hz, air, withSharedRates(behind, rest));
-  const alone = leavesAlone(layers, leaf, hz, air, panels);
-  return alone.map((coefficient, panel) => (onward.airborne[panel]! + onward.studs[panel]!) / coefficient);
-}
-
-function shiftLeaf(leaf: Leaf, by: number): Leaf {
-  return { ...leaf, first: leaf.first - by, last: leaf.last - by };
 }

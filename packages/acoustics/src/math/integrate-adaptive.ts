@@ -58,29 +58,35 @@ export function integrateAdaptive(
   };
   const pieces = new Pieces();
   for (let i = 0; i + 1 < breaks.length; i++) pieces.addPlain(breaks[i]!, breaks[i + 1]!);
-  return new PieceSum(piecewise, components, pieces).refined(tolerance, maximumEvaluations);
+  const sum = new PieceSum();
+  sum.start(piecewise, components, pieces);
+  return sum.refined(tolerance, maximumEvaluations);
 }
 
 /**
- * The same for an integrand that is evaluated at the places of several pieces at once, and for pieces that may be stretched. The
- * first pass over the pieces is made at once, so that its caller may look at it before it asks for more.
+ * The same for an integrand that is evaluated at the places of several pieces at once, and for pieces that may be stretched, in
+ * two steps, so that its caller may look at the first pass before it asks for more. One sum serves for many integrals.
  */
 export class PieceSum {
-  private readonly totals: number[];
-  private readonly errors: number[];
+  private integrand: PieceIntegrand = () => {};
+  private components = 0;
+  private pieces = new Pieces();
+  private totals: number[] = [];
+  private readonly errors: number[] = [];
   /** One row of components for each piece. */
   private readonly values: number[] = [];
   private readonly spreads: number[] = [];
   private evaluations = 0;
 
-  constructor(
-    private readonly integrand: PieceIntegrand,
-    private readonly components: number,
-    private readonly pieces: Pieces,
-  ) {
+  /** Makes the first pass over `pieces`, which the sum may halve later; what it held before is forgotten. */
+  start(integrand: PieceIntegrand, components: number, pieces: Pieces): void {
     if (results.length < mostPlaces * components) results = new Float64Array(mostPlaces * components);
+    this.integrand = integrand;
+    this.components = components;
+    this.pieces = pieces;
+    this.evaluations = 0;
     this.totals = new Array<number>(components).fill(0);
-    this.errors = new Array<number>(components).fill(0);
+    for (let c = 0; c < components; c++) this.errors[c] = 0;
     for (let start = 0; start < pieces.count; start += piecesAtOnce) {
       const end = Math.min(start + piecesAtOnce, pieces.count);
       for (let index = start; index < end; index++) putPlaces(pieces, index, (index - start) * pointsPerPiece);

@@ -8,6 +8,10 @@ export class Pieces {
   /** 0 for a plain interval. */
   readonly width: number[] = [];
 
+  clear(): void {
+    this.count = 0;
+  }
+
   addPlain(from: number, to: number): void {
     if (to > from) this.put(this.count++, from, to, 0, 0);
   }

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { losslessGaps } from '../../src/layered/air-gap-fluid.js';
 import { Incidents } from '../../src/layered/angle-peaks.js';
-import { anglePieces } from '../../src/layered/angle-pieces.js';
+import { putAnglePieces } from '../../src/layered/angle-pieces.js';
 import { waveBlock } from '../../src/layered/kernel-in-use.js';
 import type { Layer } from '../../src/layered/layer.js';
 import { type PreparedStack, prepareStack } from '../../src/layered/prepared-stack.js';
 import { followTransmittedBlock, transmissionCoefficient } from '../../src/layered/transmission-coefficient.js';
+import { Pieces } from '../../src/math/pieces.js';
 import { criticalFrequency } from '../../src/panels/critical-frequency.js';
 import { roomAir as air, board, glass } from './stacks.js';
 
@@ -69,8 +70,9 @@ describe('coincidences of a prepared stack', () => {
 
   it('are where the pieces of the integration are stretched', () => {
     const stack = prepareStack([glass, gap, { ...glass, youngsModulus: 6e10 }], 5000, air, losslessGaps);
-    const { centre, count } = anglePieces(stack, 0, stack.coincidences);
-    const places = new Set(centre.slice(0, count));
+    const pieces = new Pieces();
+    putAnglePieces(pieces, stack, 0, stack.coincidences);
+    const places = new Set(pieces.centre.slice(0, pieces.count));
     expect(places).toEqual(new Set(stack.coincidences.map(({ place }) => place)));
     expect(places.size).toBe(2);
   });

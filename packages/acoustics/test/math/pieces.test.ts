@@ -9,13 +9,19 @@ function peakOf(centre: number, width: number): PieceIntegrand {
   };
 }
 
+function started(integrand: PieceIntegrand, pieces: Pieces): PieceSum {
+  const sum = new PieceSum();
+  sum.start(integrand, 1, pieces);
+  return sum;
+}
+
 describe('Pieces', () => {
   it('takes in a peak by thirty points, however narrow it is', () => {
     for (const width of [1e-2, 1e-4, 1e-6]) {
       const pieces = new Pieces();
       pieces.addAround(0.4, width, 0, 0.4);
       pieces.addAround(0.4, width, 0.4, 1);
-      const { values, evaluations } = new PieceSum(peakOf(0.4, width), 1, pieces).refined(0.05, 30);
+      const { values, evaluations } = started(peakOf(0.4, width), pieces).refined(0.05, 30);
       const exact = Math.atan(0.4 / width) + Math.atan(0.6 / width);
       expect(evaluations).toBe(30);
       expect(Math.abs(values[0]! / exact - 1), `${width}`).toBeLessThan(1e-3);
@@ -26,7 +32,7 @@ describe('Pieces', () => {
     const pieces = new Pieces();
     pieces.addAround(0.401, 3e-3, 0, 0.401);
     pieces.addAround(0.401, 3e-3, 0.401, 1);
-    const { values, converged } = new PieceSum(peakOf(0.4, 1e-3), 1, pieces).refined(1e-3, 500);
+    const { values, converged } = started(peakOf(0.4, 1e-3), pieces).refined(1e-3, 500);
     expect(converged).toBe(true);
     expect(values[0]! / (Math.atan(400) + Math.atan(600))).toBeCloseTo(1, 4);
   });
