@@ -7,8 +7,10 @@ export function promiseWords({ assembly, booth, requirement, lost }: Promised): 
   else if (booth !== null && booth.stc.before !== booth.stc.after)
     parts.push(`STC of ${booth.name} ${fromTo(booth.stc, 0)}`);
   if (booth?.roomToneDbA) parts.push(`room tone ${fromTo(booth.roomToneDbA, 1, ' dBA')}`);
-  // A room tone in dBA has been told already.
-  const isTold = requirement?.unit === 'dBA' && requirement.text.includes('room-tone');
+  // A room tone in dBA and the rating of the assembly have been told already.
+  const isTold =
+    (requirement?.unit === 'dBA' && requirement.text.includes('room-tone')) ||
+    (assembly !== null && requirement?.text.includes(`stc of ${assembly.name} `) === true);
   if (requirement !== null && !isTold) {
     parts.push(`${requirement.text.replace(/^require /, '')}: ${fromTo(requirement.value, 1, ` ${requirement.unit}`)}`);
   }
