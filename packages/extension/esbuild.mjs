@@ -30,7 +30,7 @@ await Promise.all([
   build({
     ...shared,
     entryPoints: ['src/browser/extension.ts'],
-    outfile: 'dist/extension.browser.cjs',
+    outfile: 'dist/extension.browser.js',
     platform: 'browser',
     target: 'es2022',
   }),

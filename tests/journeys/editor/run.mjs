@@ -1,10 +1,11 @@
 /**
  * Runs the extension in a real editor.
  *
- *     node tests/journeys/editor/run.mjs [--in-host] [--journey] [--update-pictures]
+ *     node tests/journeys/editor/run.mjs [--in-host] [--journey] [--steps=PATTERN] [--update-pictures]
  *
  * `--in-host`  tests inside the extension host, against the editor's own interface
  * `--journey`  the packaged extension as a user meets it, with pictures in `tests/journeys/out`
+ * `--steps=PATTERN`  of the journey only the steps whose title fits
  * `--update-pictures`  puts the pictures into `docs/pictures` too
  *
  * Without the first two, both. Prints one line of counts for each and fails when anything failed or nothing ran.
@@ -57,8 +58,10 @@ try {
   build();
   if (wanted('--in-host')) good = (await report('in-host', () => runInHost({ root, out }))) && good;
   if (wanted('--journey')) {
+    const pattern = process.argv.find((each) => each.startsWith('--steps='))?.slice('--steps='.length);
+    const only = pattern === undefined ? undefined : new RegExp(pattern);
     const updatePictures = process.argv.includes('--update-pictures');
-    good = (await report('journey', () => runJourney({ root, out, host, updatePictures }))) && good;
+    good = (await report('journey', () => runJourney({ root, out, host, updatePictures, only }))) && good;
   }
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error));

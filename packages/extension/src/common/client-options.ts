@@ -17,7 +17,8 @@ export function clientOptions(): LanguageClientOptions {
       // This editor can open the catalogue as a document, so names may lead there.
       catalogueDocument: true,
       pictures: true,
-      boothwright: vscode.workspace.getConfiguration('boothwright'),
+      // As plain values: the editor's own object has methods, which cannot be sent to a web worker.
+      boothwright: JSON.parse(JSON.stringify(vscode.workspace.getConfiguration('boothwright'))),
     },
   };
 }

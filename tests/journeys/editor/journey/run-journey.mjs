@@ -3,24 +3,37 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { launchBrowser } from '../browser.mjs';
 import { freshDataFolder, installExtension, startEditorServer } from '../editor-server.mjs';
+import { firstMinutes } from './first-minutes.mjs';
 import { packageExtension } from './package-extension.mjs';
 import { steps } from './steps.mjs';
+import { inBrowser } from './web.mjs';
 
 const size = { width: 1440, height: 900 };
 /** For a slow machine; nothing waits longer than it must. */
 const patience = 60_000;
 const largestPackage = 2_000_000;
 /** Those that the documentation shows. */
-const documented = ['editor', 'inlay-hints', 'problem', 'completion', 'microphone', 'air', 'panels'];
+const documented = [
+  'editor',
+  'inlay-hints',
+  'problem',
+  'completion',
+  'microphone',
+  'air',
+  'panels',
+  'walkthrough',
+  'question',
+  'first-spec',
+];
 
 /**
  * Packs the extension, installs it into an editor that has never seen it, opens a copy of the example and does what
  * a user would do. Each step is one test; a step that fails leaves a picture of what was on the screen.
  *
- * @param {{ root: string, out: string, host: string, updatePictures: boolean }} options
+ * @param {{ root: string, out: string, host: string, updatePictures: boolean, only?: RegExp }} options `only` picks steps by title; the first always runs
  * @returns {Promise<{ passed: number, failed: number }>}
  */
-export async function runJourney({ root, out, host, updatePictures }) {
+export async function runJourney({ root, out, host, updatePictures, only }) {
   const counts = { passed: 0, failed: 0 };
   /** @param {string} title @param {() => unknown} test @param {() => unknown} [onFailure] */
   const step = async (title, test, onFailure) => {
@@ -44,6 +57,11 @@ export async function runJourney({ root, out, host, updatePictures }) {
       'LICENSE',
       'extension.cjs',
       'server.cjs',
+      'extension.browser.js',
+      'server.worker.js',
+      'boothwright.mjs',
+      'index.json',
+      'own.md',
       'booth.tmLanguage.json',
     ]) {
       assert.ok(listing.toLowerCase().includes(name.toLowerCase()), `${name} is missing from:\n${listing}`);
@@ -82,8 +100,9 @@ export async function runJourney({ root, out, host, updatePictures }) {
     };
     const context = { page, url: server.url, workspace, picture };
     let at = 0;
-    for (const [title, test] of steps) {
+    for (const [title, test] of [...steps, ...firstMinutes]) {
       at += 1;
+      if (at > 1 && only?.test(title) === false) continue;
       const number = at;
       await step(
         title,
@@ -95,5 +114,9 @@ export async function runJourney({ root, out, host, updatePictures }) {
     await browser.close();
     server.stop();
   }
+  if (only?.test(inBrowser.title) !== false)
+    await step(inBrowser.title, () =>
+      inBrowser.run({ host, vsix, workspace, picture: path.join(out, 'web.png'), size }),
+    );
   return counts;
 }
