@@ -5,8 +5,10 @@ import { type CheckContext, complain, type Program, refer } from './context.js';
 import { reportUnknown } from './names.js';
 import { readAssembly } from './read-assembly.js';
 
-/** One per reading; a context with its complaints muted shares it. `'busy'` stands for one that is being read. */
-const caches = new WeakMap<Program, Map<string, Assembly | undefined | 'busy'>>();
+/** One per reading; a context with its complaints muted shares it. */
+const caches = new WeakMap<Program, Map<string, Assembly | undefined>>();
+/** Those that are being read, the outermost first. */
+const open = new WeakMap<Program, string[]>();
 
 /** The assembly of a name, read on first use; undefined and reported when there is none. */
 export function assemblyNamed(ctx: CheckContext, name: string, range: SourceRange): Assembly | undefined {
@@ -25,16 +27,18 @@ export function declaredAssembly(ctx: CheckContext, name: string): Assembly | un
     caches.set(ctx.program, cache);
   }
   if (!cache.has(name)) {
-    cache.set(name, 'busy');
+    const busy = open.get(ctx.program) ?? [];
+    open.set(ctx.program, busy);
+    busy.push(name);
     cache.set(name, readAssembly(ctx, ctx.program.assemblies.get(name)!.statement));
+    busy.pop();
   }
-  const found = cache.get(name);
-  return found === 'busy' ? undefined : found;
+  return cache.get(name);
 }
 
 /** The assembly whose layers stand in another one; undefined and reported when it is made of itself. */
 export function assemblyWithin(ctx: CheckContext, name: string, range: SourceRange): Assembly | undefined {
-  const busy = [...(caches.get(ctx.program) ?? [])].flatMap(([key, value]) => (value === 'busy' ? [key] : []));
+  const busy = open.get(ctx.program) ?? [];
   if (busy.includes(name)) {
     refer(ctx, 'assembly', name, range);
     const cycle = [...busy.slice(busy.indexOf(name)), name];

@@ -27,6 +27,8 @@ export function loadFiles(entry: ParsedFile, read: (path: string) => ParsedAnswe
   const problems: Problem[] = [];
   let usesCatalogue = false;
   let incomplete = false;
+  // Files that are not there cost a look each, so they count as well.
+  let missing = 0;
   const complain = (id: string, range: SourceRange, message: string, hint?: string): undefined => {
     incomplete = true;
     problems.push({ id, severity: 'error', message, range, ...(hint ? { hint } : {}) });
@@ -68,10 +70,14 @@ export function loadFiles(entry: ParsedFile, read: (path: string) => ParsedAnswe
       );
     }
     if (files.has(path)) return undefined;
-    if (files.size >= limits.files)
+    if (files.size + missing > limits.files) return undefined;
+    if (files.size + missing === limits.files) {
+      missing++;
       return complain('too-many-files', range, `a spec may use at most ${limits.files} files`);
+    }
     const answer = read(path);
     if (!('tree' in answer)) {
+      missing++;
       if (answer.kind === 'missing')
         return complain(
           'file-missing',

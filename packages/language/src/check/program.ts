@@ -1,3 +1,4 @@
+import { limits } from '../limits.js';
 import type { Problem } from '../model/problem.js';
 import type { Statement } from '../syntax/tree.js';
 import { nameOf } from './block-reader.js';
@@ -34,6 +35,7 @@ export function buildProgram(statements: readonly Statement[], problems: Problem
 }
 
 function reportTwin(declaration: Declaration, earlier: Declaration, problems: Problem[]): void {
+  if (problems.length > limits.problems) return;
   const sort = earlier.kind === 'let' ? 'value' : earlier.kind;
   problems.push({
     id: 'name-twice',
@@ -48,6 +50,7 @@ function reportTwin(declaration: Declaration, earlier: Declaration, problems: Pr
 function reportSecond(statement: Statement, single: Map<string, Statement>, problems: Problem[]): void {
   const keyword = statement.fact!.keyword;
   const first = single.get(keyword);
+  if (problems.length > limits.problems) return;
   if (!first) {
     single.set(keyword, statement);
     return;

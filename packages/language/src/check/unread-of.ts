@@ -28,11 +28,10 @@ export function unreadOf(
   inVariant?: Statement,
 ): readonly Unread[] {
   const unread: Unread[] = [];
+  const declarationAt = finderOf(statements);
   for (const { severity, message, range } of problems) {
     if (severity !== 'error') continue;
-    const around = statements.find(
-      (statement) => statement.file === range.file && statement.from <= range.from && range.from <= statement.to,
-    );
+    const around = declarationAt(range);
     // Each kind of requirement is a keyword of its own: `require co2`.
     const keyword = around?.fact?.keyword.split(' ')[0];
     if (keyword === 'variant' && around !== inVariant) continue;
@@ -45,6 +44,28 @@ export function unreadOf(
     unread.push({ part, name, within: around === undefined ? [] : withinOf(around, range), message, range });
   }
   return unread;
+}
+
+/** Finds the declaration that a place stands in, without going through all of them for each place. */
+function finderOf(statements: readonly Statement[]): (range: SourceRange) => Statement | undefined {
+  const byFile = new Map<string, Statement[]>();
+  for (const statement of statements) {
+    const list = byFile.get(statement.file);
+    if (!list) byFile.set(statement.file, [statement]);
+    // A line that strayed into a block is listed behind it; the block is what holds it.
+    else if (statement.from > list.at(-1)!.to) list.push(statement);
+  }
+  return ({ file, from }) => {
+    const list = byFile.get(file) ?? [];
+    let [low, high] = [0, list.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (list[middle]!.from <= from) low = middle + 1;
+      else high = middle;
+    }
+    const found = list[low - 1];
+    return found && from <= found.to ? found : undefined;
+  };
 }
 
 /**

@@ -1,6 +1,7 @@
+import { isCurrency } from './currencies.js';
 import type { DimensionName } from './dimension.js';
 import { type Amount, baseValue, dimensionKey, multiply, unitFromFactors } from './math.js';
-import { CURRENCIES, LEVEL_UNITS, TEMPERATURE_UNITS, unitWord } from './unit-names.js';
+import { LEVEL_UNITS, TEMPERATURE_UNITS, unitWord } from './unit-names.js';
 
 export type ResolvedUnit =
   | { readonly kind: 'factor'; readonly one: Amount; readonly factor: number; readonly dimension: string }
@@ -38,6 +39,7 @@ function make(text: string): ResolvedUnit | undefined {
     factors.push([found.math, sign * found.power * Number(power ?? 1)]);
   }
   const one = unitFromFactors(factors);
+  if (isCurrency(text)) currencies.set(dimensionKey(one), text);
   return { kind: 'factor', one, factor: baseValue(one), dimension: dimensionKey(one) };
 }
 
@@ -76,14 +78,14 @@ const SAMPLES: Readonly<Partial<Record<DimensionName, string>>> = {
 const names = new Map<string, DimensionName>([
   ['', 'count'],
   ...Object.entries(SAMPLES).map(([name, unit]): [string, DimensionName] => [keyOf(unit), name as DimensionName]),
-  ...CURRENCIES.map((currency): [string, DimensionName] => [keyOf(currency), 'money']),
 ]);
 
-const currencies = new Map(CURRENCIES.map((currency) => [keyOf(currency), currency]));
+/** Currencies that a text has named so far, by their key. */
+const currencies = new Map<string, string>();
 
 /** Undefined for a product that has no name in the trade. */
 export function dimensionName(key: string): DimensionName | undefined {
-  return names.get(key);
+  return names.get(key) ?? (currencies.has(key) ? 'money' : undefined);
 }
 
 export function currencyOf(key: string): string | undefined {

@@ -1,3 +1,5 @@
+import { isCurrency } from './currencies.js';
+
 /** Single unit words and what mathjs calls them; compound units are products of these. */
 export interface UnitWord {
   readonly math: string;
@@ -121,7 +123,8 @@ export const TEMPERATURE_UNITS: Readonly<Record<string, (value: number) => numbe
   '°F': (v) => ((v - 32) * 5) / 9,
 };
 
-export const CURRENCIES: readonly string[] = Object.keys(NAMES).filter(
+/** Those that are offered; every other code of ISO 4217 is known as well. */
+export const COMMON_CURRENCIES: readonly string[] = Object.keys(NAMES).filter(
   (name) => /^[A-Z]{3}$/.test(name) && name !== 'GPa',
 );
 
@@ -142,6 +145,7 @@ const POWER = /^(.*?)([23²³])$/u;
 export function unitWord(word: string): UnitWord | undefined {
   const whole = Object.hasOwn(NAMES, word) ? NAMES[word] : undefined;
   if (whole !== undefined) return { math: whole, power: 1 };
+  if (isCurrency(word)) return { math: word, power: 1 };
   const match = POWER.exec(word);
   if (!match || !LENGTHS.has(match[1]!)) return undefined;
   return { math: NAMES[match[1]!]!, power: match[2] === '2' || match[2] === '²' ? 2 : 3 };

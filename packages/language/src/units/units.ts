@@ -1,6 +1,6 @@
 import type { DimensionName } from './dimension.js';
 import type { UnitEntry } from './unit-entry.js';
-import { CURRENCIES } from './unit-names.js';
+import { COMMON_CURRENCIES } from './unit-names.js';
 
 function of(
   dimension: DimensionName,
@@ -100,7 +100,7 @@ export const units: readonly UnitEntry[] = [
   ...of('angle', ['deg', 'degree', true]),
   ...of(
     'money',
-    ...CURRENCIES.map((currency, i): [string, string, true?] =>
+    ...COMMON_CURRENCIES.map((currency, i): [string, string, true?] =>
       i < 3 ? [currency, 'currency', true] : [currency, 'currency'],
     ),
   ),
