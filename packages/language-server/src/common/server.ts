@@ -4,6 +4,7 @@ import {
   CodeLensRefreshRequest,
   type Connection,
   DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
   ErrorCodes,
   type InitializeResult,
   type Position,
@@ -23,7 +24,9 @@ import { diagnostics } from './diagnostics.js';
 import { documentHighlights } from './document-highlights.js';
 import { documentLinks } from './document-links.js';
 import { documentSymbols } from './document-symbols.js';
+import { withPages } from './documentation-pages.js';
 import { foldingRanges } from './folding-ranges.js';
+import { followMoves, movedFiles } from './follow-moves.js';
 import { formatting, rangeFormatting } from './formatting.js';
 import { guarded, guardedLater } from './guarded.js';
 import { hover } from './hover.js';
@@ -53,6 +56,8 @@ interface ClientOptions {
   readonly catalogueDocument: boolean;
   /** It shows pictures in hovers. */
   readonly pictures: boolean;
+  /** Where its user finds the documentation, so that a diagnostic leads to its page. */
+  readonly documentation?: string;
 }
 
 /** Answers one editor over one connection until the connection ends. */
@@ -66,6 +71,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   let canRefreshLenses = false;
   let canWatchSettings = false;
   let canWatchFolders = false;
+  let canWatchFiles = false;
   let workspace: Workspace = newWorkspace();
   let numbers: Numbers = newNumbers();
 
@@ -91,7 +97,8 @@ export function startServer(connection: Connection, platform: Platform): void {
     if (document === undefined) return;
     const view = workspace.view(uri);
     const found = view === undefined ? tooLongDiagnostic(document.getText()) : diagnostics(view);
-    connection.sendDiagnostics({ uri, version: document.version, diagnostics: found });
+    const explained = withPages(found, view?.results, client.documentation);
+    connection.sendDiagnostics({ uri, version: document.version, diagnostics: explained });
   });
   const refreshAnswers = (): void => {
     if (canRefreshHints) connection.languages.inlayHint.refresh().catch(() => undefined);
@@ -112,13 +119,18 @@ export function startServer(connection: Connection, platform: Platform): void {
   connection.onInitialize(({ capabilities, workspaceFolders, rootUri, initializationOptions }): InitializeResult => {
     folders = (workspaceFolders ?? []).map(({ uri }) => uri);
     if (folders.length === 0 && typeof rootUri === 'string') folders = [rootUri];
-    const told = (initializationOptions ?? {}) as Record<'catalogueDocument' | 'pictures' | 'boothwright', unknown>;
-    client = { catalogueDocument: told.catalogueDocument === true, pictures: told.pictures === true };
+    const told = (initializationOptions ?? {}) as Record<
+      'catalogueDocument' | 'pictures' | 'documentation' | 'boothwright',
+      unknown
+    >;
+    const documentation = typeof told.documentation === 'string' ? { documentation: told.documentation } : {};
+    client = { catalogueDocument: told.catalogueDocument === true, pictures: told.pictures === true, ...documentation };
     settings = readSettings(told.boothwright);
     resolvesEdits = capabilities.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true;
     canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
     canRefreshLenses = capabilities.workspace?.codeLens?.refreshSupport === true;
     canWatchSettings = capabilities.workspace?.didChangeConfiguration?.dynamicRegistration === true;
+    canWatchFiles = capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
     canWatchFolders = capabilities.workspace?.workspaceFolders === true;
     workspace = newWorkspace();
     numbers = newNumbers();
@@ -152,7 +164,10 @@ export function startServer(connection: Connection, platform: Platform): void {
         },
         codeActionProvider: { codeActionKinds: offeredKinds, resolveProvider: true },
         foldingRangeProvider: true,
-        workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
+        workspace: {
+          workspaceFolders: { supported: true, changeNotifications: true },
+          fileOperations: { willRename: { filters: movedFiles } },
+        },
       },
     };
   });
@@ -161,6 +176,11 @@ export function startServer(connection: Connection, platform: Platform): void {
     if (canWatchSettings) {
       connection.client
         .register(DidChangeConfigurationNotification.type, { section: 'boothwright' })
+        .catch((error) => log(String(error)));
+    }
+    if (canWatchFiles) {
+      connection.client
+        .register(DidChangeWatchedFilesNotification.type, { watchers: [{ globPattern: '**/*.booth' }] })
         .catch((error) => log(String(error)));
     }
     if (!canWatchFolders) return;
@@ -275,6 +295,11 @@ export function startServer(connection: Connection, platform: Platform): void {
   );
   connection.onWorkspaceSymbol(
     guardedLater('Names of the workspace', log, [], async ({ query }) => workspaceSymbols(await files(), query)),
+  );
+  connection.workspace.onWillRenameFiles(
+    guardedLater('Following moved files', log, null, async ({ files: moves }) =>
+      followMoves(await files(), moves, folders),
+    ),
   );
   connection.onDocumentFormatting(ofView('Formatting', [], (view) => formatting(view)));
   connection.onDocumentRangeFormatting(ofView('Formatting', [], (view, { range }) => rangeFormatting(view, range)));

@@ -1,5 +1,6 @@
 import { type CompletionItem, CompletionItemKind, type Position } from 'vscode-languageserver';
 import { decoded } from './file-place.js';
+import { relativePath } from './relative-path.js';
 import { statementOnLine } from './statement-on-line.js';
 import type { View } from './view.js';
 import type { WorkspaceFile } from './workspace-files.js';
@@ -28,7 +29,7 @@ export function useCompletion(
   return files
     .map(({ uri, text }) => ({ uri: decoded(uri), text }))
     .filter(({ uri }) => uri !== own && uri.startsWith(root) && uri.endsWith('.booth'))
-    .map(({ uri, text }) => ({ path: relative(view.file, uri.slice(root.length)), text }))
+    .map(({ uri, text }) => ({ path: relativePath(view.file, uri.slice(root.length)), text }))
     .sort((a, b) => distance(a.path) - distance(b.path) || (a.path < b.path ? -1 : 1))
     .map(({ path, text }, at) => ({
       label: path,
@@ -41,13 +42,3 @@ export function useCompletion(
 
 /** Folders up count more than folders down: what belongs to a spec mostly lies beside or below it. */
 const distance = (path: string): number => path.split('/').length + (path.match(/\.\.\//g)?.length ?? 0);
-
-/** From the folder of one file to another file; both are paths below the same folder. */
-function relative(from: string, to: string): string {
-  const start = from.split('/').slice(0, -1);
-  const end = to.split('/');
-  let same = 0;
-  while (same < start.length && same < end.length - 1 && start[same] === end[same]) same++;
-  const up = '../'.repeat(start.length - same);
-  return `${up === '' ? './' : up}${end.slice(same).join('/')}`;
-}
