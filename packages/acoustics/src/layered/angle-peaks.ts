@@ -42,30 +42,32 @@ export class Incidents {
   unresolvedPeaks(stack: PreparedStack, follow: Follow): readonly Peak[] {
     let found = nothing;
     const { place, re, im, count } = this;
+    let before = Number.POSITIVE_INFINITY;
+    let here = 0;
+    let turned = true;
     for (let i = 0; i + 1 < count; i++) {
-      const [lower, upper] = this.turns(i) ? [i, i + 1] : this.isSharpMinimum(i) ? [i - 1, i + 1] : [0, 0];
-      if (upper === 0) continue;
-      const third = upper - lower > 1 ? i : lower > 0 ? lower - 1 : Math.min(upper + 1, count - 1);
-      const near = [lower, upper, third].map((at) => ({ place: place[at]!, re: re[at]!, im: im[at]! }));
-      found = [...found, closeIn(stack, follow, near)];
+      const [a, b, c, d] = [re[i]!, im[i]!, re[i + 1]!, im[i + 1]!];
+      // Powers are compared without the factor q^2.
+      if (i === 0) here = (a * a + b * b) / (place[0]! * place[0]!);
+      const after = (c * c + d * d) / (place[i + 1]! * place[i + 1]!);
+      const turns = !(a * c + b * d >= 0);
+      const isMinimum = !turns && !turned && here < before && here <= after;
+      if (turns)
+        found = [...found, this.closeInBetween(i, i + 1, i > 0 ? i - 1 : Math.min(i + 2, count - 1), stack, follow)];
+      else if (isMinimum && Math.max(before, after) >= sharpness * here) {
+        found = [...found, this.closeInBetween(i - 1, i + 1, i, stack, follow)];
+      }
+      before = here;
+      here = after;
+      turned = turns;
     }
     return found;
   }
 
-  private turns(i: number): boolean {
-    return !(this.re[i]! * this.re[i + 1]! + this.im[i]! * this.im[i + 1]! >= 0);
-  }
-
-  /** True where the wave falls steeply from one side and rises again, counted without the factor q. */
-  private isSharpMinimum(i: number): boolean {
-    if (i === 0 || this.turns(i - 1)) return false;
-    const here = this.power(i);
-    const [before, after] = [this.power(i - 1), this.power(i + 1)];
-    return here < before && here <= after && Math.max(before, after) >= sharpness * here;
-  }
-
-  private power(i: number): number {
-    return (this.re[i]! * this.re[i]! + this.im[i]! * this.im[i]!) / (this.place[i]! * this.place[i]!);
+  private closeInBetween(lower: number, upper: number, third: number, stack: PreparedStack, follow: Follow): Peak {
+    const { place, re, im } = this;
+    const near = [lower, upper, third].map((at) => ({ place: place[at]!, re: re[at]!, im: im[at]! }));
+    return closeIn(stack, follow, near);
   }
 }
 

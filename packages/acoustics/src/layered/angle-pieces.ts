@@ -3,16 +3,16 @@ import type { Pieces } from '../math/pieces.js';
 import type { Peak, PreparedStack } from './prepared-stack.js';
 
 /** Nodes of a first pass that only has to notice a peak: it turns the phase by half a turn, however narrow it is. */
-const fewestNodes = 14;
+const fewestNodes = 10;
 const stepsPerRadian = 6;
 /** Half-width from which on a peak is no more than a bend of the curve. */
 const wide = 0.2;
 /** Half-width below which a peak is taken as this wide; it would hold no power worth counting. */
 const narrowest = 1e-10;
 /** Peaks nearer than so many half-widths share a piece; so does one with the end of the range. */
-const together = 1.5;
+const together = 2.5;
 /** The outer nodes of a stretched piece lie further apart than those of a plain one. */
-const sparser = 1.5;
+const sparser = 1.2;
 
 /**
  * Fills `pieces` with those of the range of cos(theta) whose nodes are dense enough to notice every peak, denser towards grazing incidence, and

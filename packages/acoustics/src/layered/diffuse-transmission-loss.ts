@@ -9,7 +9,7 @@ import { grainDirections } from './grain-directions.js';
 import { type BuiltPanel, sharedMotions } from './lateral-motion.js';
 import type { Field, Layer, PanelSize } from './layer.js';
 import { lossOfCoefficient } from './loss-of-coefficient.js';
-import { prepareStack } from './prepared-stack.js';
+import { stacksOfMotions } from './prepared-stack.js';
 import { followTransmittedBlock, transmittedShares } from './transmission-coefficient.js';
 
 /** Surroundings of a wall: the air and the field that meets it. */
@@ -76,8 +76,9 @@ export function transmissionsOf(
   let evaluations = 0;
   let converged = true;
   for (const direction of grainDirections(builtIn(layers, hz, panels[0]!.field))) {
-    for (const motion of motions) {
-      const stack = prepareStack(direction.layers, hz, air, motion.losses);
+    const stacks = stacksOfMotions(direction.layers, hz, air, motions);
+    motions.forEach((motion, index) => {
+      const stack = stacks[index]!;
       const part = integrateOverField(
         stack,
         motion.fields,
@@ -90,7 +91,7 @@ export function transmissionsOf(
       });
       evaluations += part.evaluations;
       converged &&= part.converged;
-    }
+    });
   }
   return { coefficients, converged, evaluations };
 }

@@ -27,13 +27,15 @@ export function lateralMotion({ width, height }: PanelSize, hz: number, air: Air
   const still = one * other;
   const half = one + other - 2 * still;
   if (still + half < negligible) return [{ share: 1, weight: 1 }];
-  const parts: LateralMotion[] = [];
+  const parts: { share: LateralMotion['share']; weight: number }[] = [];
   if (still >= negligible) parts.push({ share: 0, weight: still });
   parts.push({ share: 0.5, weight: still >= negligible ? half : half + still });
   const running = 1 - still - half;
   if (running >= negligible) parts.push({ share: 1, weight: running });
-  const sum = parts.reduce((total, { weight }) => total + weight, 0);
-  return parts.map(({ share, weight }) => ({ share, weight: weight / sum }));
+  let sum = 0;
+  for (const { weight } of parts) sum += weight;
+  for (const part of parts) part.weight /= sum;
+  return parts;
 }
 
 /** Half k b above which the mean is taken as the first two terms of its series for a wide cavity. */
@@ -77,32 +79,60 @@ export type BuiltPanel = { readonly field: Field; readonly losses: GapLosses };
 /** A part of the motion in the cavities of several panels, and which of them have how much of it. */
 export type SharedMotion = {
   readonly losses: GapLosses;
+  /** As in `LateralMotion`. */
+  readonly share: number;
   readonly fields: readonly Field[];
   /** Index of the panel of each field. */
   readonly panels: readonly number[];
   readonly weights: readonly number[];
 };
 
+/** Panels whose rims take as much, and the smallest cavity of each. */
+type RimGroup = {
+  readonly losses: GapLosses;
+  readonly members: { readonly panel: number; readonly field: Field; readonly bay: PanelSize | undefined }[];
+};
+
+/** Groups of lists of panels, which a wall asks for at every frequency. The store holds values of a pure function. */
+const groupsOfPanels = new WeakMap<readonly BuiltPanel[], readonly RimGroup[]>();
+
+function rimGroups(panels: readonly BuiltPanel[]): readonly RimGroup[] {
+  const known = groupsOfPanels.get(panels);
+  if (known !== undefined) return known;
+  const groups: RimGroup[] = [];
+  panels.forEach(({ field, losses }, panel) => {
+    let group = groups.find((other) => other.losses.rimRates === losses.rimRates);
+    if (group === undefined) {
+      group = { losses, members: [] };
+      groups.push(group);
+    }
+    group.members.push({ panel, field, bay: smallestBay(losses) });
+  });
+  groupsOfPanels.set(panels, groups);
+  return groups;
+}
+
+const unheld: readonly LateralMotion[] = [{ share: 1, weight: 1 }];
+
 /**
  * `byLateralMotion` of several panels of the same layers. They share a part when it runs sideways alike and the rims take
  * as much, which is the case when they hold the same list of rates (`withSharedRates`): a stack of unlimited extent is then
- * the same for all of them.
+ * the same for all of them. Parts with the same losses follow each other.
  */
 export function sharedMotions(panels: readonly BuiltPanel[], hz: number, air: Air): SharedMotion[] {
-  const motions: { losses: GapLosses; fields: Field[]; panels: number[]; weights: number[] }[] = [];
-  for (let index = 0; index < panels.length; index++) {
-    const { losses: own, field } = panels[index]!;
-    for (const { losses, weight } of byLateralMotion(own, hz, air)) {
-      let motion = motions.find(
-        (known) => known.losses.lateralShare === losses.lateralShare && known.losses.rimRates === losses.rimRates,
-      );
-      if (motion === undefined) {
-        motion = { losses, fields: [], panels: [], weights: [] };
-        motions.push(motion);
+  const motions: { losses: GapLosses; share: number; fields: Field[]; panels: number[]; weights: number[] }[] = [];
+  for (const { losses, members } of rimGroups(panels)) {
+    const first = motions.length;
+    for (const { panel, field, bay } of members) {
+      for (const { share, weight } of bay === undefined ? unheld : lateralMotion(bay, hz, air)) {
+        let at = first;
+        while (at < motions.length && motions[at]!.share !== share) at++;
+        if (at === motions.length) motions.push({ losses, share, fields: [], panels: [], weights: [] });
+        const motion = motions[at]!;
+        motion.fields.push(field);
+        motion.panels.push(panel);
+        motion.weights.push(weight);
       }
-      motion.fields.push(field);
-      motion.panels.push(index);
-      motion.weights.push(weight);
     }
   }
   return motions;

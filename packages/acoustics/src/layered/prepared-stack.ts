@@ -17,11 +17,13 @@ import type { Layer } from './layer.js';
  */
 export type PreparedStack = {
   /** Operations from the far side to the near side. */
-  readonly operations: Int8Array;
+  readonly operations: readonly number[];
   /** `stride` numbers per operation. */
   readonly constants: readonly number[];
   readonly wavenumber: number;
   readonly airImpedance: number;
+  /** Operations in cavities that hold standing waves, see `lateralMotion`. */
+  readonly inBays: readonly number[];
   /** Which operation holds which layer; -1 for a layer of no thickness. */
   readonly operationOfLayer: readonly number[];
   /** Total k d of the fluid layers, rad. */
@@ -94,8 +96,9 @@ export function screenImpedance(layer: Layer & { kind: 'screen' }, hz: number): 
  */
 export function prepareStack(layers: readonly Layer[], hz: number, air: Air, losses: GapLosses): PreparedStack {
   // Sheets that lie on each other share an operation, so that there may be fewer operations than layers.
-  const operations = new Int8Array(layers.length);
-  // A plain array: making a typed one of this size costs more than filling it.
+  // Plain arrays: making typed ones of this size costs more than filling them.
+  const operations: number[] = [];
+  const inBays: number[] = [];
   const constants = new Array<number>(stride * layers.length).fill(0);
   const operationOfLayer = new Array<number>(layers.length).fill(-1);
   const omega = 2 * Math.PI * hz;
@@ -107,7 +110,7 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
   for (let index = layers.length - 1; index >= 0; index--) {
     const layer = layers[index]!;
     if (!isPresent(layer)) continue;
-    const share = losses.bays?.[index] === undefined ? 1 : (losses.lateralShare ?? 1);
+    if (losses.bays?.[index] !== undefined) inBays.push(count);
     if (layer.kind === 'air-gap') {
       depthPhase += airWavenumber * layer.thickness;
       const gap = airGapFluid(layer.thickness, hz, air, losses, index);
@@ -115,11 +118,11 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
       operations[count++] = fluid;
       if (gap === undefined) {
         putFluid(constants, at, complex(airWavenumber * airWavenumber), complex(omega * air.density), layer.thickness);
-        constants[at + 5] = share;
+        constants[at + 5] = 1;
       } else {
         putFluid(constants, at, gap.square, gap.product, layer.thickness);
-        constants[at + 5] = gap.trace.re * share;
-        constants[at + 6] = gap.trace.im * share;
+        constants[at + 5] = gap.trace.re;
+        constants[at + 6] = gap.trace.im;
       }
       turn += turnAcross(constants, at, airWavenumber);
     } else if (layer.kind === 'porous') {
@@ -132,7 +135,7 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
       const at = stride * count;
       operations[count++] = fluid;
       putFluid(constants, at, square, product, layer.thickness);
-      constants[at + 5] = share;
+      constants[at + 5] = 1;
       constants[at + 7] = decay;
       turn += turnAcross(constants, at, airWavenumber);
     } else {
@@ -163,9 +166,10 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
     }
     operationOfLayer[index] = count - 1;
   }
-  return {
-    operations: count === layers.length ? operations : operations.slice(0, count),
+  const stack: PreparedStack = {
+    operations,
     constants,
+    inBays,
     wavenumber: airWavenumber,
     airImpedance: air.impedance,
     operationOfLayer,
@@ -174,11 +178,46 @@ export function prepareStack(layers: readonly Layer[], hz: number, air: Air, los
     attenuation: Math.exp(-2 * takenOut),
     coincidences: coincidencesOf(operations, constants, count, air.impedance),
   };
+  return withLateralShare(stack, losses.lateralShare ?? 1);
+}
+
+/** Stacks of the same layers for each of several motions in their cavities; those that lose the same differ in little. */
+export function stacksOfMotions(
+  layers: readonly Layer[],
+  hz: number,
+  air: Air,
+  motions: readonly { readonly losses: GapLosses; readonly share: number }[],
+): readonly PreparedStack[] {
+  const stacks: PreparedStack[] = [];
+  let losses: GapLosses | undefined;
+  let base: PreparedStack | undefined;
+  for (const motion of motions) {
+    if (base === undefined || losses !== motion.losses) base = prepareStack(layers, hz, air, motion.losses);
+    losses = motion.losses;
+    stacks.push(withLateralShare(base, motion.share));
+  }
+  return stacks;
+}
+
+/** A stack in whose bays sound runs sideways with another share of the squared trace than 1. */
+function withLateralShare(stack: PreparedStack, share: number): PreparedStack {
+  const { operations, inBays, wavenumber } = stack;
+  if (share === 1 || inBays.length === 0) return stack;
+  const constants = stack.constants.slice();
+  for (const index of inBays) {
+    constants[index * stride + 5]! *= share;
+    constants[index * stride + 6]! *= share;
+  }
+  let turn = 0;
+  for (let index = 0; index < operations.length; index++) {
+    if (operations[index] === fluid) turn += turnAcross(constants, index * stride, wavenumber);
+  }
+  return { ...stack, constants, turn };
 }
 
 /** Where the mass and the bending of a leaf cancel: mass (1 + s sin^2(theta)) = bending sin^4(theta). */
 function coincidencesOf(
-  operations: Int8Array,
+  operations: readonly number[],
   constants: number[],
   count: number,
   airImpedance: number,

@@ -36,6 +36,8 @@ export function simdKernel(): WaveKernel | undefined {
   const kinds = new Int8Array(buffer, blockBytes, mostOperations);
   const constants = new Float64Array(buffer, blockBytes + mostOperations, stride * mostOperations);
   let plain: WaveKernel | undefined;
+  /** The stack that stands in the memory. */
+  let loaded: PreparedStack | undefined;
 
   function propagateBlock(stack: PreparedStack, count: number, first = -1, second = -1): void {
     const { length } = stack.operations;
@@ -45,8 +47,11 @@ export function simdKernel(): WaveKernel | undefined {
       plain.propagateBlock(stack, count, first, second);
       return;
     }
-    for (let i = 0; i < length; i++) kinds[i] = stack.operations[i]!;
-    for (let i = 0; i < stride * length; i++) constants[i] = stack.constants[i]!;
+    if (stack !== loaded) {
+      for (let i = 0; i < length; i++) kinds[i] = stack.operations[i]!;
+      for (let i = 0; i < stride * length; i++) constants[i] = stack.constants[i]!;
+      loaded = stack;
+    }
     propagate(length, count, stack.wavenumber, first, second);
   }
 

@@ -8,7 +8,7 @@ import { waveBlock } from './kernel-in-use.js';
 import { type BuiltPanel, sharedMotions, withSharedRates } from './lateral-motion.js';
 import type { Field, Layer } from './layer.js';
 import type { Leaf } from './leaf.js';
-import { type PreparedStack, prepareStack } from './prepared-stack.js';
+import { type PreparedStack, stacksOfMotions } from './prepared-stack.js';
 import { dampedByStuds, type Stud } from './studs-of-wall.js';
 import { followTransmittedBlock, perIncidentPressures } from './transmission-coefficient.js';
 
@@ -17,6 +17,8 @@ export type WallPart = {
   readonly layers: readonly Layer[];
   readonly studs: readonly Stud[];
   readonly panels: readonly BuiltPanel[];
+  /** The same panels of a single leaf, which has no cavity. */
+  readonly bare: readonly BuiltPanel[];
   /** What follows the leaf that a stud drives, that leaf first; undefined where there is nothing. */
   readonly behind: readonly (WallPart | undefined)[];
 };
@@ -29,7 +31,8 @@ export function wallPart(layers: readonly Layer[], studs: readonly Stud[], panel
   const behind = studs.map(({ driven }) =>
     driven.last === layers.length - 1 ? undefined : partFrom(driven.first, layers, studs, panels),
   );
-  return { layers, studs, panels, behind };
+  const bare = panels.map(({ field }) => ({ field, losses: frictionOnly }));
+  return { layers, studs, panels, bare, behind };
 }
 
 function partFrom(
@@ -73,10 +76,11 @@ export function wallPaths({ layers, studs, panels, behind }: WallPart, hz: numbe
   const damped = dampedByStuds(builtIn(layers, hz, field), studs, hz);
   const freeVelocities = studs.map(() => panels.map(() => 0));
   const airborne = panels.map(() => 0);
-  for (const motion of sharedMotions(panels, hz, air)) {
-    const stack = prepareStack(damped, hz, air, motion.losses);
+  const motions = sharedMotions(panels, hz, air);
+  const stacks = stacksOfMotions(damped, hz, air, motions);
+  motions.forEach((motion, at) => {
     studs.forEach((stud, index) => {
-      const values = airborneAndFreeVelocity(stack, stud, hz, air, motion.fields);
+      const values = airborneAndFreeVelocity(stacks[at]!, stud, hz, air, motion.fields);
       const ofStud = freeVelocities[index]!;
       motion.panels.forEach((panel, place) => {
         const weight = motion.weights[place]!;
@@ -84,7 +88,7 @@ export function wallPaths({ layers, studs, panels, behind }: WallPart, hz: numbe
         if (index === 0) airborne[panel]! += weight * values[place]!;
       });
     });
-  }
+  });
   studs.forEach(({ connection, driving, driven }, index) => {
     const [from, to] = [leafInPlace(driving, hz, field), leafInPlace(driven, hz, field)];
     const part = behind[index];
@@ -134,19 +138,19 @@ function airborneAndFreeVelocity(
 /** What the layers behind a driven leaf let through of what the leaf alone would radiate, by panel. */
 function sharesOfRest(part: WallPart, { first, last }: Leaf, hz: number, air: Air): readonly number[] {
   const onward = wallPaths(part, hz, air);
-  const alone = leafAlone(part.layers.slice(0, last - first + 1), hz, air, part.panels);
+  const alone = leafAlone(part, 0, last - first, hz, air);
   return alone.map((coefficient, panel) => (onward.airborne[panel]! + onward.studs[panel]!) / coefficient);
 }
 
-/** Transmission coefficients of a leaf without the other layers, by panel. */
+/** Transmission coefficients of the leaf from layer `first` to layer `last` without the others, by panel. */
 export function leafAlone(
-  layers: readonly Layer[],
+  { layers, bare }: WallPart,
+  first: number,
+  last: number,
   hz: number,
   air: Air,
-  panels: readonly BuiltPanel[],
 ): readonly number[] {
-  const bare = panels.map(({ field }) => ({ field, losses: frictionOnly }));
-  const { coefficients, converged } = transmissionsOf(layers, hz, air, bare);
+  const { coefficients, converged } = transmissionsOf(layers.slice(first, last + 1), hz, air, bare);
   expectConverged(converged, hz);
   return coefficients;
 }

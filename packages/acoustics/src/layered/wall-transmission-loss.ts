@@ -8,7 +8,7 @@ import { checkSurroundings, checkWallLayers } from './check-wall.js';
 import { gapLosses } from './diffuse-transmission-loss.js';
 import { leafInPlace } from './edge-loss.js';
 import { grainDirections } from './grain-directions.js';
-import { type BuiltPanel, withSharedRates } from './lateral-motion.js';
+import { withSharedRates } from './lateral-motion.js';
 import type { Field, Layer, PanelSize, Wall } from './layer.js';
 import { type Leaf, leafAt } from './leaf.js';
 import { lossesOfCoefficients } from './loss-of-coefficient.js';
@@ -16,7 +16,7 @@ import { isPresent } from './prepared-stack.js';
 import { resonantTransmission } from './resonant-transmission.js';
 import { lossesBetweenStuds, studOf } from './studs-of-wall.js';
 import { defaultStiffnessSpread, unlikeLeaves } from './unlike-leaves.js';
-import { leafAlone, wallPart, wallPaths } from './wall-paths.js';
+import { leafAlone, type WallPart, wallPart, wallPaths } from './wall-paths.js';
 
 /** Surroundings of a wall as built. */
 export type WallConditions = BandConditions & {
@@ -132,9 +132,9 @@ function lossesOfPanels(wall: Wall, conditions: PanelConditions, fields: readonl
   const means = bandMeans((hz) => {
     const airborne = panels.map(() => 0);
     const throughStuds = panels.map(() => 0);
-    views.forEach(({ layers, share, single }, view) => {
+    views.forEach(({ share, single }, view) => {
       const paths = wallPaths(parts[view]!, hz, air);
-      const byModes = throughModes(layers, single, paths.airborne, hz, air, panels);
+      const byModes = throughModes(parts[view]!, single, paths.airborne, hz, air);
       for (let panel = 0; panel < panels.length; panel++) {
         airborne[panel]! += share * (paths.airborne[panel]! + byModes[panel]!);
         throughStuds[panel]! += share * paths.studs[panel]!;
@@ -197,19 +197,19 @@ function singleLeaf(layers: readonly Layer[], air: Air): Leaf | undefined {
  * too weak just above it: there only what the balance of modes has more counts.
  */
 function throughModes(
-  layers: readonly Layer[],
+  part: WallPart,
   leaf: Leaf | undefined,
   forced: readonly number[],
   hz: number,
   air: Air,
-  panels: readonly BuiltPanel[],
 ): readonly number[] {
+  const { layers, panels } = part;
   if (leaf === undefined) return panels.map(() => 0);
   const inPlace = leafInPlace(leaf, hz, panels[0]!.field);
   const byModes = panels.map(({ field }) => resonantTransmission(inPlace, hz, air, field));
   if (byModes.every((share) => share === 0)) return byModes;
   const lined = leaf.last - leaf.first + 1 < layers.length;
-  const bare = lined ? leafAlone(layers.slice(leaf.first, leaf.last + 1), hz, air, panels) : forced;
+  const bare = lined ? leafAlone(part, leaf.first, leaf.last, hz, air) : forced;
   return byModes.map((share, panel) => {
     const alone = bare[panel]!;
     const more = hz < leaf.coincidenceHz ? share * Math.max(0, 1 - alone) : Math.max(0, share - alone);
