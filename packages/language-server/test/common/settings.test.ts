@@ -31,9 +31,11 @@ describe('readSettings', () => {
   });
 
   it("has the same defaults as the extension's manifest", () => {
-    const declared = Object.entries(manifest.contributes.configuration.properties)
-      .filter(([name]) => name.startsWith('boothwright.inlayHints.'))
-      .map(([name, { default: byDefault }]) => [name.replace('boothwright.inlayHints.', ''), byDefault]);
-    expect(Object.fromEntries(declared)).toEqual(defaultSettings.inlayHints);
+    for (const section of ['inlayHints', 'codeLens'] as const) {
+      const declared = Object.entries(manifest.contributes.configuration.properties)
+        .filter(([name]) => name.startsWith(`boothwright.${section}.`))
+        .map(([name, { default: byDefault }]) => [name.replace(`boothwright.${section}.`, ''), byDefault]);
+      expect(Object.fromEntries(declared)).toEqual(defaultSettings[section]);
+    }
   });
 });
