@@ -1,16 +1,12 @@
-import { type Air, exactDuctOctaves, levelOf, octaveLevelsToThirds, openingFlowNoise } from '@boothwright/acoustics';
+import { type Air, exactDuctOctaves, octaveLevelsToThirds, openingFlowNoise } from '@boothwright/acoustics';
 import type { Booth } from '@boothwright/language';
 import { ventEnd } from '../air/vent-end.js';
-import { perBand } from '../bands/grid.js';
 import type { Memo } from '../memo/memo.js';
 import type { AirPart, FanSettingName } from '../result/noise-result.js';
 import type { BandModel } from '../result/result-document.js';
-import { combinedHalfWidth } from '../uncertainty/combined.js';
 import { openingNoiseHalfWidth } from '../uncertainty/model-uncertainty.js';
-import type { AirNoise } from './air-in-ducts.js';
+import { type AirNoise, airNoiseOf, spreadInside } from './air-noise.js';
 import { ductFlows } from './duct-flows.js';
-import { insideFieldHalfWidth } from './fan.js';
-import { summedSpectra } from './summed-spectra.js';
 
 /**
  * Hiss of the air where it enters and leaves the booth, dB by band; undefined when no air is known to move.
@@ -38,15 +34,8 @@ export function airAtOpenings(
       return {
         vent: vent.name,
         way: vent.grille === undefined ? 'duct-end' : 'grille',
-        byBand: octaveLevelsToThirds(octaves).map((level, band) =>
-          level === null ? null : level + levelOf(4 / (absorptionArea[band] as number)),
-        ),
+        byBand: spreadInside(octaveLevelsToThirds(octaves), absorptionArea),
       };
     });
-  if (parts.length === 0) return undefined;
-  return {
-    byBand: summedSpectra(parts.map(({ byBand }) => byBand)),
-    halfWidth: perBand((band) => combinedHalfWidth(openingNoiseHalfWidth, insideFieldHalfWidth(bandModels[band]))),
-    parts,
-  };
+  return airNoiseOf(parts, openingNoiseHalfWidth, bandModels);
 }

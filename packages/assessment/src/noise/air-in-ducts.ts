@@ -9,22 +9,13 @@ import {
   sumLevels,
 } from '@boothwright/acoustics';
 import type { Booth, Maze, Vent } from '@boothwright/language';
-import { perBand } from '../bands/grid.js';
 import { ductArea } from '../booth/openings/duct-area.js';
 import type { Memo } from '../memo/memo.js';
 import type { AirPart, FanSettingName } from '../result/noise-result.js';
 import type { BandModel, ByBand } from '../result/result-document.js';
-import { combinedHalfWidth } from '../uncertainty/combined.js';
 import { airNoiseHalfWidth } from '../uncertainty/model-uncertainty.js';
+import { type AirNoise, airNoiseOf, spreadInside } from './air-noise.js';
 import { ductFlows } from './duct-flows.js';
-import { insideFieldHalfWidth } from './fan.js';
-import { summedSpectra } from './summed-spectra.js';
-
-export interface AirNoise {
-  readonly byBand: ByBand;
-  readonly halfWidth: readonly number[];
-  readonly parts: readonly AirPart[];
-}
 
 /**
  * Noise that the air itself makes in ducts and bends, inside the booth, dB by band; undefined when no air is known to move.
@@ -44,19 +35,14 @@ export function airInDucts(
   memo: Memo,
 ): AirNoise | undefined {
   const flows = ductFlows(booth, setting, air, memo).filter(({ flow }) => flow > 0);
-  if (flows.length === 0) return undefined;
   const parts = flows.map(({ vent, flow }): AirPart => {
     const end = endReflectionLoss({ area: lastArea(vent), termination: 'flush' }, air).loss;
-    const byBand = ductFlowPower(vent, flow, air).map((level, band) =>
-      level === null ? null : level - (end[band] as number) + levelOf(4 / (absorptionArea[band] as number)),
+    const power = ductFlowPower(vent, flow, air).map((level, band) =>
+      level === null ? null : level - (end[band] as number),
     );
-    return { vent: vent.name, way: 'duct', byBand };
+    return { vent: vent.name, way: 'duct', byBand: spreadInside(power, absorptionArea) };
   });
-  return {
-    byBand: summedSpectra(parts.map(({ byBand }) => byBand)),
-    halfWidth: perBand((band) => combinedHalfWidth(airNoiseHalfWidth, insideFieldHalfWidth(bandModels[band]))),
-    parts,
-  };
+  return airNoiseOf(parts, airNoiseHalfWidth, bandModels);
 }
 
 function ductFlowPower(vent: Vent, flow: number, air: Air): ByBand {

@@ -1,7 +1,7 @@
 import type { Material, Sourced } from '@boothwright/language';
 import { bandName } from '../numbers/format-frequency.js';
 import { formatFigures, formatNumber } from '../numbers/format-number.js';
-import { type TradeDimension, tradeForm } from '../numbers/trade-form.js';
+import { materialFigures } from '../numbers/material-figures.js';
 import { backing, originText } from './evidence-text.js';
 import { escapeMarkdown, paragraphs, textTable } from './markdown.js';
 
@@ -17,25 +17,10 @@ const kinds: Readonly<Record<Material['kind'], string>> = {
 /** Every figure of a material in the trade's units, with where it comes from and how strongly it is backed. */
 export function materialHover(material: Material): string {
   const figures: [string, Sourced<unknown> | undefined, string][] = [
-    ...(
-      [
-        ['density', material.density, 'density'],
-        ['mass per area', material.surfaceMass, 'surface-mass'],
-        ['thickness', material.thickness, 'length'],
-        ['modulus', material.modulus, 'modulus'],
-        ['modulus across the grain', material.modulusAcross, 'modulus'],
-        ['shear modulus', material.shearModulus, 'modulus'],
-        ['Poisson ratio', material.poisson, 'ratio'],
-        ['loss factor', material.lossFactor, 'ratio'],
-        ['flow resistivity', material.resistivity, 'resistivity'],
-        ['flow resistance', material.flowResistance, 'flow-resistance'],
-        ['gauge', material.gauge, 'length'],
-        ['stiffness of a stud', material.studStiffness, 'stud-stiffness'],
-      ] as const
-    ).map(([label, value, dimension]): [string, Sourced<unknown> | undefined, string] => [
+    ...materialFigures(material).map(({ label, figure, text }): [string, Sourced<unknown>, string] => [
       label,
-      value,
-      value ? tradeForm(value, dimension satisfies TradeDimension) : '',
+      figure,
+      text,
     ]),
     ['absorption', material.absorption, absorptionText(material)],
     ['price', material.price, priceText(material)],
