@@ -33,5 +33,5 @@ export function headline(view: View, position: Position): Headline | undefined {
 }
 
 function line({ text, verdict }: RequirementResult): string {
-  return `${verdict === 'missed' ? 'missed' : 'not assessed'}: ${text}`;
+  return `${verdict === 'missed' ? 'missed' : 'not assessed'}: ${text.replace(/^require +/, '')}`;
 }

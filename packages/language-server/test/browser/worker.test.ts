@@ -47,7 +47,8 @@ beforeAll(() => {
   const built = buildServer();
   script = readFileSync(built.worker, 'utf8');
   built.remove();
-});
+  // Bundling takes a while on a machine that does other things too.
+}, 60_000);
 
 it('answers in a web worker', async () => {
   const worker = startWorker(script);
