@@ -66,6 +66,7 @@ function expectLayoutSound(before: ParsedFile): void {
   const after = parse(formatted, FILE);
   if (tokens(before) !== tokens(after))
     expect.fail(`formatting changes the tokens of:\n${text}\n--- to:\n${formatted}`);
+  if (shape(before) !== shape(after)) expect.fail(`formatting changes the meaning of:\n${text}\n--- to:\n${formatted}`);
   if (ids(before) !== ids(after)) expect.fail(`formatting changes what is wrong with:\n${text}\n--- to:\n${formatted}`);
 }
 
@@ -78,6 +79,17 @@ function tokens(parsed: ParsedFile): string {
     .join(' ')
     .replace(/(\n ?)+/g, '\n')
     .trim();
+}
+
+const PLACES = new Set(['from', 'to', 'headerTo', 'spaced', 'operatorSpan']);
+
+/** The tree without where its parts stand: what the text says. */
+function shape({ tree }: ParsedFile): string {
+  return JSON.stringify(tree, (key, value: unknown) => {
+    if (PLACES.has(key)) return undefined;
+    if (key === 'fact') return (value as { readonly keyword: string } | undefined)?.keyword;
+    return value instanceof Map ? [...value] : value;
+  });
 }
 
 function ids(parsed: ParsedFile): string {

@@ -58,8 +58,9 @@ function lineOf(tokens: readonly Token[], comment: number, file: string): Source
     token !== undefined && token.kind !== 'newline' && token.kind !== 'comment';
   let first = comment;
   while (isCode(tokens[first - 1])) first--;
-  let last = comment;
+  let last = comment - 1;
   if (first === comment) {
+    last = comment;
     while (last < tokens.length && !isCode(tokens[last])) last++;
     first = last;
     while (isCode(tokens[last + 1])) last++;

@@ -1,19 +1,15 @@
 import { limits } from '../limits.js';
-import { parserState } from '../syntax/parse.js';
-import { fixedWords, parseParts } from '../syntax/parse-parts.js';
-import { BrokenLine, endsFact, fail, peek } from '../syntax/parser-state.js';
-import type { Token } from '../syntax/token.js';
-import type { Slot, Span, Statement } from '../syntax/tree.js';
+import type { Slot, Statement } from '../syntax/tree.js';
 import { renamedProblem } from '../text/renamed-problem.js';
 import { formerWord } from '../vocabulary/former-words.js';
-import type { BlockName, Fact, Part } from '../vocabulary/shape.js';
+import type { BlockName, Fact } from '../vocabulary/shape.js';
 import { blockOf } from '../vocabulary/vocabulary.js';
 import { nameOf, slotOf } from './block-reader.js';
-import { type CheckContext, complain, headerOf, meantHint, rangeIn, refer } from './context.js';
+import { type CheckContext, complain, headerOf, meantHint, refer } from './context.js';
+import { here, type Override, parseValue, type Word } from './override.js';
 import { slotParts } from './slot-parts.js';
 import { withUnwritten } from './unwritten-parts.js';
-
-type Word = Span & { readonly word: string };
+import { changeLayer, layerNames, layersCalled } from './variant-layers.js';
 
 /** The statements of the base with those of a variant put in their place. */
 export function applyVariant(ctx: CheckContext, base: readonly Statement[], variant: Statement): readonly Statement[] {
@@ -52,13 +48,6 @@ function replaceDeclaration(
   if (at === -1) return [...statements, statement];
   if (fact.declares && named) refer(ctx, fact.declares, named.name, named.nameRange);
   return statements.with(at, statement);
-}
-
-interface Override {
-  readonly ctx: CheckContext;
-  readonly statement: Statement;
-  readonly path: readonly Word[];
-  readonly tokens: readonly Token[];
 }
 
 function applyOverride(
@@ -114,19 +103,17 @@ function findRoot(override: Override, statements: readonly Statement[]): number 
   }
   const kind = found.statement.fact!.declares;
   if (kind) refer(ctx, kind, first.word, here(override, first));
-  if (kind === 'assembly') {
-    complain(ctx, 'path', here(override, first), `the layers of \`${first.word}\` have no names to change one by one`, {
-      hint: `write the whole \`assembly ${first.word} { … }\` in the variant, or use a \`let\` in it`,
-    });
-    return undefined;
-  }
   if (kind !== 'let' && path.length === 1) {
     complain(
       ctx,
       'path',
       here(override, first),
-      `\`${first.word}\` is a ${kind ?? first.word} block; say which of its facts changes`,
-      { hint: `write \`${first.word}.${factNames(found.statement)[0] ?? 'fact'} = …\`` },
+      kind === 'assembly'
+        ? `\`${first.word}\` is an assembly; say which of its layers changes`
+        : `\`${first.word}\` is a ${kind ?? first.word} block; say which of its facts changes`,
+      {
+        hint: `write \`${first.word}.${layerNames(found.statement)[0] ?? factNames(found.statement)[0] ?? 'fact'} = …\``,
+      },
     );
     return undefined;
   }
@@ -135,10 +122,6 @@ function findRoot(override: Override, statements: readonly Statement[]): number 
     return undefined;
   }
   return found.i;
-}
-
-function here({ statement }: Override, span: Span): ReturnType<typeof rangeIn> {
-  return rangeIn(statement.file, span);
 }
 
 function factNames(statement: Statement): readonly string[] {
@@ -177,13 +160,27 @@ function change(
         : changeNamed(override, child, depth + 1);
     return next && replaceChild(statement, child, next);
   }
+  const layers = layersCalled(statement, word.word);
+  if (layers.length > 1) return reportSeveral(override, word, layers.length);
+  if (layers[0]) {
+    const kind = ctx.program.assemblies.has(word.word) ? 'assembly' : 'material';
+    refer(ctx, kind, word.word, here(override, word));
+    const next = changeLayer(override, layers[0], depth + 1);
+    return next && replaceChild(statement, layers[0], next);
+  }
   const facts = statement.block ? blockOf(statement.block.name).facts : [];
   const two = path[depth + 1]
     ? facts.find((fact) => fact.keyword === `${word.word} ${path[depth + 1]!.word}`)
     : undefined;
   const fact =
     two ??
-    facts.find((candidate) => candidate.keyword === word.word && !candidate.declares && candidate.keyword !== 'lining');
+    facts.find(
+      (candidate) =>
+        candidate.keyword === word.word &&
+        !candidate.declares &&
+        // A lining is all block: what changes is one of its layers, or how much it covers.
+        (candidate.keyword !== 'lining' || path.length > depth + 1),
+    );
   if (!fact) return reportPath(override, statement, word, facts);
   const used = depth + (two ? 2 : 1);
   const same = statement.block!.statements.filter((candidate) => candidate.fact === fact);
@@ -214,7 +211,7 @@ function reportSeveral(override: Override, word: Word, count: number): undefined
     'path',
     here(override, word),
     `\`${word.word}\` stands ${count} times here, and nothing tells one from the other`,
-    { hint: 'write the whole booth in the variant, or use a `let` in it' },
+    { hint: `write the whole ${override.path[0]!.word} in the variant, or use a \`let\` in it` },
   );
 }
 
@@ -246,8 +243,13 @@ function reportPath(override: Override, statement: Statement, word: Word, facts:
       { hint: `write ${halves.map((half) => `\`${half}\``).join(' or ')}` },
     );
   else {
-    const known = [...factNames(statement), ...namedChildren(statement).map(({ name }) => name)];
-    const lining = word.word === 'lining' ? 'linings have no names; write the whole booth in the variant' : undefined;
+    const known = [
+      ...layerNames(statement),
+      ...factNames(statement),
+      ...namedChildren(statement).map(({ name }) => name),
+    ];
+    const lining =
+      word.word === 'lining' ? 'name what changes in it, like `lining.cover`, or write the whole booth' : undefined;
     complain(ctx, 'unknown-name', here(override, word), `\`${owner}\` has no \`${word.word}\``, {
       hint:
         lining ??
@@ -364,30 +366,6 @@ function changeFact(
     { ...slot, file: statement.file },
   ]);
   return { ...existing, slots: new Map([...existing.slots, ...renamed]) };
-}
-
-/** Reads the right side as the parts say; complaints go where it stands. */
-function parseValue(
-  { ctx, statement, tokens }: Override,
-  parts: readonly Part[],
-  example: string,
-): Map<string, Slot> | undefined {
-  const end = tokens.at(-1)!.to;
-  const text = ctx.texts.get(statement.file) ?? '';
-  const state = parserState(text, statement.file, [
-    ...tokens,
-    { kind: 'newline', from: end, to: end, text: '', spaced: true },
-  ]);
-  const slots = new Map<string, Slot>();
-  try {
-    parseParts(state, parts, { slots, words: fixedWords(parts), example });
-    if (!endsFact(peek(state))) fail(state, 'unexpected', 'the end of the line or `;`');
-    return slots;
-  } catch (error) {
-    if (!(error instanceof BrokenLine)) throw error;
-    for (const problem of state.problems) ctx.problems.push(problem);
-    return undefined;
-  }
 }
 
 function changeLet(override: Override, root: Statement): Statement | undefined {

@@ -45,7 +45,7 @@ export const overrideFact: Fact = {
   repeats: true,
   example: 'alcove.entry.gap.threshold = 0.3 mm',
   documentation:
-    'Changes one fact in this variant: a named value, or a path of booth, opening and fact, or of material and fact.',
+    'Changes one fact in this variant: a named value, or a path of booth, opening and fact, of assembly and layer, or of material and fact.',
 };
 
 const variantFact: Fact = {
