@@ -36,6 +36,7 @@ export function cautionsSection(result: ResultDocument, style: TextStyle): strin
   if (style.detail === 'full') {
     return section(heading, [...own, ...notes].map((entry) => cautionText(entry, style)).join('\n'), style);
   }
+  if (own.length + notes.length === 0) return undefined;
   const general = notes.map(({ hazard }) => hazard).join('; ');
   return section(
     heading,

@@ -19,15 +19,17 @@ export function headlineSection(
   const errors = problems.filter(({ severity }) => severity === 'error').length;
   const stops = result.cautions.filter(({ severity }) => severity === 'stop').length;
   const titles = Object.entries(result.booths).map(([name, { title }]) => printable(title ?? name));
-  const verdict =
-    total === 0
-      ? 'no requirement is stated, so there is nothing to be met or missed'
-      : missed > 0
-        ? `MISSED: ${missed} of ${count(total, 'requirement')} missed${met > 0 ? `, ${met} met` : ''}${open > 0 ? `, ${open} not assessed` : ''}`
-        : open > 0
-          ? `NOT ASSESSED: ${open} of ${count(total, 'requirement')}${met > 0 ? `; the other ${met} met by the prediction` : ''}`
-          : `MET: ${total === 1 ? 'the requirement is' : `all ${total} requirements are`} met by the prediction`;
   const lost = result.unread.filter(({ part }) => part === 'require').length;
+  const verdict =
+    total === 0 && lost > 0
+      ? `NOT ASSESSED: ${lost === 1 ? 'the one requirement' : `the ${lost} requirements`} of the text could not be read`
+      : total === 0
+        ? 'no requirement is stated, so there is nothing to be met or missed'
+        : missed > 0
+          ? `MISSED: ${missed} of ${count(total, 'requirement')} missed${met > 0 ? `, ${met} met` : ''}${open > 0 ? `, ${open} not assessed` : ''}`
+          : open > 0
+            ? `NOT ASSESSED: ${open} of ${count(total, 'requirement')}${met > 0 ? `; the other ${met} met by the prediction` : ''}`
+            : `MET: ${total === 1 ? 'the requirement is' : `all ${total} requirements are`} met by the prediction`;
   const colour = missed > 0 ? 'red' : open > 0 || errors > 0 ? 'yellow' : 'green';
   return joinLines(
     paint(
@@ -42,6 +44,7 @@ export function headlineSection(
     ),
     paint(wrapText(verdict, style.width, '', '  '), colour, style),
     lost > 0 &&
+      total > 0 &&
       paint(
         wrapText(
           `${count(lost, 'requirement')} could not be read and ${lost === 1 ? 'is' : 'are'} not among them`,

@@ -34,3 +34,16 @@ describe('hazards that can kill', () => {
     expect(cautionsSection(none, style)).toMatch(/^Cautions\n/);
   });
 });
+
+describe('a text of which no requirement could be read', () => {
+  it('is not said to state none', () => {
+    const lost = { part: 'require', name: null, message: 'no unit', range: sampleResult.cautions[0]!.range } as const;
+    const text = renderCheckText({ ...sampleResult, requirements: [], unread: [lost] }, [], style);
+    expect(text).toContain('NOT ASSESSED: the one requirement of the text could not be read');
+    expect(text).not.toContain('no requirement is stated');
+  });
+
+  it('has no empty section of cautions', () => {
+    expect(cautionsSection({ ...sampleResult, cautions: [] }, style)).toBeUndefined();
+  });
+});
