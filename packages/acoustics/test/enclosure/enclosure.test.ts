@@ -277,7 +277,12 @@ describe('smallEnclosureByPath({ volume, paths, air, hz })', () => {
   const hz = [20, 50, 80];
 
   it.each(['full', 'none'] as const)('is what each and all give to the function of elements, %s', (cancellation) => {
-    const paths = [{ elements: [wall, small] }, { elements: [other] }, { elements: [leak] }, { elements: [slit] }];
+    const paths: { elements: EnclosureElement[] }[] = [
+      { elements: [wall, small] },
+      { elements: [other] },
+      { elements: [leak] },
+      { elements: [slit] },
+    ];
     const { all, alone } = smallEnclosureByPath({ volume: 3, paths, air, hz, cancellation });
     const of = (elements: readonly EnclosureElement[]) =>
       smallEnclosureLevelDifference({ volume: 3, elements, air, hz, cancellation });

@@ -1,5 +1,5 @@
-import { MaxRectsPacker } from 'maxrects-packer/dist/maxrects-packer.mjs';
 import { solve } from 'yalps';
+import { firstFit } from './first-fit.js';
 
 export interface LengthPattern {
   readonly count: number;
@@ -53,14 +53,8 @@ export function layOutLengths(pieces: readonly number[], stock: number, kerf: nu
 
 /** Lengths filled one after the other, the longest pieces first. */
 function filled(sizes: readonly number[], capacity: number): number[][] {
-  const packer = new MaxRectsPacker<undefined>(capacity, 1, 0, {
-    smart: false,
-    pot: false,
-    square: false,
-    allowRotation: false,
-  });
-  for (const size of sizes) packer.add(size, 1, undefined);
-  return packer.bins.map((bin) => bin.rects.map(({ width }) => width));
+  const pieces = sizes.map((width) => ({ width, height: 1, data: undefined }));
+  return firstFit(pieces, { width: capacity, height: 1 }, 0, false).map((bin) => bin.rects.map(({ width }) => width));
 }
 
 /** Equal ways of cutting together, in the order in which they first occur. */

@@ -1,6 +1,6 @@
-import { MaxRectsPacker } from 'maxrects-packer/dist/maxrects-packer.mjs';
 import type { PlacedPart } from '../result/parts-result.js';
 import { cutsEdgeToEdge } from './cuts-edge-to-edge.js';
+import { firstFit } from './first-fit.js';
 
 /** A piece to lay out; equal pieces may share a mark. */
 export interface SheetPiece {
@@ -89,14 +89,8 @@ function isBetter(laid: readonly LaidSheet[], than: readonly LaidSheet[]): boole
 }
 
 function pack(rects: readonly Rect[], width: number, height: number, gap: number): LaidSheet[] {
-  const packer = new MaxRectsPacker<SheetPiece>(width, height, gap, {
-    smart: false,
-    pot: false,
-    square: false,
-    allowRotation: true,
-  });
-  for (const { piece, width: w, height: h } of rects) packer.add(w, h, piece);
-  return packer.bins.map((bin) => {
+  const pieces = rects.map(({ piece, width: w, height: h }) => ({ width: w, height: h, data: piece }));
+  return firstFit(pieces, { width, height }, gap, true).map((bin) => {
     const placed = bin.rects.map(({ x, y, width: w, height: h, rot, data }) => ({ x, y, w, h, rot, data }));
     return {
       usedM2: placed.reduce((sum, { w, h }) => sum + w * h, 0) / perMetre ** 2,
