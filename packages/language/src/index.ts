@@ -18,6 +18,7 @@ export type * from './model/surroundings.js';
 export type * from './model/vent-parts.js';
 export type { ProblemEntry } from './problems/problem-entry.js';
 export { problemTable } from './problems/problem-table.js';
+export type { Severities } from './problems/with-severities.js';
 export type { Context, Expectation } from './symbols/context.js';
 export { contextAt } from './symbols/context-at.js';
 export { symbolAt } from './symbols/symbol-at.js';

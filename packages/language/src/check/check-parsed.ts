@@ -3,6 +3,7 @@ import { readAllowances } from '../allow/read-allowances.js';
 import { limits } from '../limits.js';
 import type { BoothSpec } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
+import { withSeverities } from '../problems/with-severities.js';
 import { collectSymbols } from '../symbols/collect-symbols.js';
 import { capped } from '../syntax/parse.js';
 import type { ParsedFile } from '../syntax/parsed-file.js';
@@ -53,7 +54,7 @@ export function checkParsed(
   const told = [...applied.problems, ...comments.flatMap((comment) => comment.problems)];
   return {
     spec: { ...spec, variants, unread, allowances: others, measured } satisfies BoothSpec,
-    problems: inOrder(told, files),
+    problems: inOrder(withSeverities(told, options.severities), files),
     allowed,
     files,
     symbols: { symbols: collectSymbols(statements, references) },

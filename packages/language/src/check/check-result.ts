@@ -2,6 +2,7 @@ import type { AllowedProblem } from '../model/allowance.js';
 import type { BoothSpec } from '../model/booth-spec.js';
 import type { Problem } from '../model/problem.js';
 import type { Sourced } from '../model/sourced.js';
+import type { Severities } from '../problems/with-severities.js';
 import type { SymbolTable } from '../symbols/symbol-table.js';
 import type { ParsedFile } from '../syntax/parsed-file.js';
 import type { DimensionName } from '../units/dimension.js';
@@ -33,4 +34,6 @@ export interface CheckResult {
 export interface CheckOptions {
   /** Most variants that are worked out; the default stands in `limits.ts`. */
   readonly maxVariants?: number;
+  /** How warnings and hints are told, by identifier; errors stay errors. */
+  readonly severities?: Severities;
 }

@@ -96,6 +96,9 @@ function emptyFile(file: string, text: string): Problem {
   };
 }
 
+/** What tells that a part of the text is not looked at. */
+const BOUNDS: ReadonlySet<string> = new Set(['too-many-lines', 'too-many-files', 'too-many-variants']);
+
 /** The first problems, and one that says how many more there are. */
 export function capped(
   problems: readonly Problem[],
@@ -103,7 +106,9 @@ export function capped(
 ): readonly Problem[] {
   const kept = problems.filter((problem) => problem.id !== 'too-many-problems');
   if (kept.length <= limits.problems) return problems;
-  const message = `${kept.length - limits.problems} more problems are not listed`;
+  // That the rest was not read at all must not be lost among what is wrong with the beginning.
+  const bounds = kept.slice(limits.problems).filter(({ id }) => BOUNDS.has(id));
+  const message = `${kept.length - limits.problems - bounds.length} more problems are not listed`;
   const range = { file, from: 0, to: Math.min(1, text.length) };
-  return [...kept.slice(0, limits.problems), { id: 'too-many-problems', severity: 'error', message, range }];
+  return [...kept.slice(0, limits.problems), ...bounds, { id: 'too-many-problems', severity: 'error', message, range }];
 }
