@@ -46,7 +46,10 @@ export class Incidents {
     let here = 0;
     let turned = true;
     for (let i = 0; i + 1 < count; i++) {
-      const [a, b, c, d] = [re[i]!, im[i]!, re[i + 1]!, im[i + 1]!];
+      const a = re[i]!;
+      const b = im[i]!;
+      const c = re[i + 1]!;
+      const d = im[i + 1]!;
       // Powers are compared without the factor q^2.
       if (i === 0) here = (a * a + b * b) / (place[0]! * place[0]!);
       const after = (c * c + d * d) / (place[i + 1]! * place[i + 1]!);

@@ -190,7 +190,8 @@ let results = new Float64Array(mostPlaces * 8);
 
 /** Writes the places of a piece from `at` on. */
 function putPlaces(pieces: Pieces, index: number, at: number): void {
-  const [from, to] = [pieces.from[index]!, pieces.to[index]!];
+  const from = pieces.from[index]!;
+  const to = pieces.to[index]!;
   const centre = (from + to) / 2;
   const half = (to - from) / 2;
   const width = pieces.width[index]!;
