@@ -30,14 +30,14 @@ export function declaredAssembly(ctx: CheckContext, name: string): Assembly | un
     const busy = open.get(ctx.program) ?? [];
     open.set(ctx.program, busy);
     busy.push(name);
-    cache.set(name, readAssembly(ctx, ctx.program.assemblies.get(name)!.statement));
+    cache.set(name, readAssembly(ctx, ctx.program.assemblies.get(name)!.statement, assemblyWithin));
     busy.pop();
   }
   return cache.get(name);
 }
 
 /** The assembly whose layers stand in another one; undefined and reported when it is made of itself. */
-export function assemblyWithin(ctx: CheckContext, name: string, range: SourceRange): Assembly | undefined {
+function assemblyWithin(ctx: CheckContext, name: string, range: SourceRange): Assembly | undefined {
   const busy = open.get(ctx.program) ?? [];
   if (busy.includes(name)) {
     refer(ctx, 'assembly', name, range);

@@ -1,10 +1,9 @@
 import { defaultOf } from '../defaults.js';
 import { limits } from '../limits.js';
 import type { AirLayer, Assembly, AssemblyLayer, FrameLayer, Material, MaterialLayer } from '../model/booth-spec.js';
-import type { Sourced } from '../model/sourced.js';
+import type { Sourced, SourceRange } from '../model/sourced.js';
 import type { Statement } from '../syntax/tree.js';
 import { NOMINAL_LUMBER } from '../vocabulary/words.js';
-import { assemblyWithin } from './assembly-names.js';
 import { type BlockReader, factOf, nameOf, readBlock, slotOf, titleOf, wordIn } from './block-reader.js';
 import { type CheckContext, complain, headerOf, hearing, keep, slotRange, textOf, warn, wholeOf } from './context.js';
 import { hollowLumber, screwsOf } from './hollow-studs.js';
@@ -13,11 +12,14 @@ import { readFixings, reportLooseFixings } from './read-fixings.js';
 import { boardHint, readLayer } from './read-layer.js';
 import { numberIn } from './read-value.js';
 
-export function readAssembly(ctx: CheckContext, statement: Statement): Assembly | undefined {
+/** Finds the assembly that stands for its layers in another one. */
+export type FindAssembly = (ctx: CheckContext, name: string, range: SourceRange) => Assembly | undefined;
+
+export function readAssembly(ctx: CheckContext, statement: Statement, find: FindAssembly): Assembly | undefined {
   const named = nameOf(statement);
   if (!named) return undefined;
   const label = `assembly ${named.name}`;
-  const layers = readLayers(ctx, statement, label);
+  const layers = readLayers(ctx, statement, label, find);
   if (layers.length === 0 && statement.complete && statement.block?.closed && statement.block.statements.length === 0) {
     complain(ctx, 'no-layers', headerOf(statement), `${label} has no layers`, {
       hint: 'list its layers from outside to inside, each like `gypsum-board 12.5 mm`',
@@ -27,12 +29,17 @@ export function readAssembly(ctx: CheckContext, statement: Statement): Assembly 
 }
 
 /** Layers of an assembly or a lining; broken ones are left out, those of no thickness too. */
-export function readLayers(ctx: CheckContext, header: Statement, label: string): readonly AssemblyLayer[] {
+export function readLayers(
+  ctx: CheckContext,
+  header: Statement,
+  label: string,
+  find?: FindAssembly,
+): readonly AssemblyLayer[] {
   const layers: AssemblyLayer[] = [];
   const statementOf = new Map<AssemblyLayer, Statement>();
   let whole = header.complete && header.block !== undefined;
   for (const statement of header.block?.statements ?? []) {
-    const inner = innerAssembly(ctx, header, statement);
+    const inner = find && innerAssembly(ctx, statement, find);
     if (inner) {
       const { layers: added } = inner;
       if (!added || !statement.complete || isPartial(added)) whole = false;
@@ -65,10 +72,10 @@ export function readLayers(ctx: CheckContext, header: Statement, label: string):
 /** What a line brings that names an assembly; undefined when the line is a layer of its own. */
 function innerAssembly(
   ctx: CheckContext,
-  header: Statement,
   statement: Statement,
+  find: FindAssembly,
 ): { readonly layers: readonly AssemblyLayer[] | undefined } | undefined {
-  const name = header.block?.name === 'assembly' && statement.fact?.keyword === '' && wordIn(statement, 'material');
+  const name = statement.fact?.keyword === '' && wordIn(statement, 'material');
   if (!name || !ctx.program.assemblies.has(name.word)) return undefined;
   const amount = statement.slots.get('amount');
   if (amount) {
@@ -83,7 +90,7 @@ function innerAssembly(
     );
     return { layers: undefined };
   }
-  return { layers: assemblyWithin(hearing(ctx, statement), name.word, name.range)?.layers };
+  return { layers: find(hearing(ctx, statement), name.word, name.range)?.layers };
 }
 
 /** Layer lists with a line that could not be read: nothing is concluded from their thickness. */

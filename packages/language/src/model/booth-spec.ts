@@ -2,12 +2,14 @@ import type { FittingWord } from '../vocabulary/fitting-words.js';
 import type { Allowance } from './allowance.js';
 import type { Assembly, AssemblyLayer, BandTable, Material, MaterialLayer, Price, Size2, Size3 } from './build-up.js';
 import type { Equipment, Mounts, Panels, Place } from './inside-the-booth.js';
+import type { Level } from './level.js';
 import type { Measured } from './measured.js';
 import type { Named, Sourced, SourceRange } from './sourced.js';
 import type { HourSpan, Neighbour, Obstacle, Passage } from './surroundings.js';
 import type { Chamber, Fan, Grille, Maze } from './vent-parts.js';
 
 export type * from './build-up.js';
+export type * from './level.js';
 
 /**
  * The checked description of a booth: plain, immutable, SI units throughout
@@ -116,12 +118,6 @@ export type NoiseSource =
 
 /** When a noise is there; undefined means at any hour. */
 export type Hours = Sourced<readonly HourSpan[]> | undefined;
-
-/** A level is a type of its own: it is never added with `+`. `weighting` names what the reading was. */
-export interface Level {
-  readonly decibels: number;
-  readonly weighting: 'A' | 'C' | 'Z' | 'FS' | 'NC' | 'none';
-}
 
 // ---------------------------------------------------------------- booth
 

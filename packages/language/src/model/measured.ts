@@ -1,5 +1,5 @@
-import type { Level } from './booth-spec.js';
 import type { BandTable } from './build-up.js';
+import type { Level } from './level.js';
 import type { Named, Sourced, SourceRange } from './sourced.js';
 
 /** What was measured after the build; it stands beside the prediction and changes nothing in it. */
