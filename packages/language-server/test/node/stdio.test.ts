@@ -38,7 +38,8 @@ describe('the built server over its standard streams', () => {
     writeFileSync(path.join(folder, 'doors.booth'), 'assembly leaf {\n  softwood-plywood 18 mm\n}\n');
     built = buildServer();
     client = await startClient(built.process, folder, { pictures: true, catalogueDocument: true });
-  });
+    // Bundling takes long on a machine that has other work to do.
+  }, 60_000);
   afterAll(() => {
     client.server.kill();
     built.remove();
