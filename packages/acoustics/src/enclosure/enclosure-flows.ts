@@ -1,6 +1,6 @@
 import type { Complex } from '../math/complex.js';
+import type { Cancellation, EnclosureElement } from './enclosure-element.js';
 import type { TwoPort } from './enclosure-parts.js';
-import type { Cancellation, EnclosureElement } from './small-enclosure-level-difference.js';
 
 /** What the pressure outside drives into a small enclosure, and what loads it, summed over parts of its skin. */
 export interface EnclosureFlows {

@@ -11,7 +11,7 @@ import { pistonImpedance } from '../openings/aperture-transmission-loss.js';
 import { channelMatrix, narrowGapMedium } from '../openings/narrow-gap-medium.js';
 import { slitMouthImpedance } from '../openings/slit-transmission-loss.js';
 import { panelImpedance } from '../panels/panel-impedance.js';
-import { defaultPanelEdges, type EnclosureElement } from './small-enclosure-level-difference.js';
+import { defaultPanelEdges, type EnclosureElement } from './enclosure-element.js';
 
 /** A part of the skin of a small enclosure, ready to be asked at any frequency. */
 export interface EnclosurePart {

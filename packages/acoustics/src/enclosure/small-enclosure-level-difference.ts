@@ -2,47 +2,15 @@ import type { Air } from '../air/air-properties.js';
 import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
 import { requireOneOf } from '../errors/require-one-of.js';
-import type { Layer, PanelSize } from '../layered/layer.js';
 import { complex, multiply } from '../math/complex.js';
 import { heatRatio } from '../openings/air-friction.js';
-import type { Edges } from '../panels/first-panel-resonance.js';
 import type { LevelDifference } from '../quantities/level-difference.js';
 import { boxRadiationImpedance, type Surrounding } from './box-radiation-impedance.js';
+import type { Cancellation, EnclosureElement } from './enclosure-element.js';
 import { addFlow, createFlows, driveOf, levelDifferenceOf } from './enclosure-flows.js';
 import { checkElement, enclosureParts } from './enclosure-parts.js';
 
-/** A part of the skin of an enclosure: a wall of layers or an opening. */
-export type EnclosureElement =
-  | {
-      readonly kind: 'wall';
-      /** Outside to inside. */
-      readonly layers: readonly Layer[];
-      /** m2 */
-      readonly area: number;
-      /** m; with it the leaves are as stiff as panels of this size, without it they are limp masses. */
-      readonly size?: PanelSize;
-      /** `defaultPanelEdges` when absent. */
-      readonly edges?: Edges;
-    }
-  /**
-   * Round holes: `area` in m2 of all of them together, `count` of them (one when absent), `depth` through the wall in m.
-   * `attenuation`, dB, is what a lining or a silencer takes off the flow that the pressure outside drives; 0 when absent.
-   */
-  | {
-      readonly kind: 'leak';
-      readonly area: number;
-      readonly depth: number;
-      readonly count?: number;
-      readonly attenuation?: number;
-    }
-  /** A slit: `length`, clear width `gap` and `depth` through the wall, m; in the middle of a wall when `position` is absent. */
-  | {
-      readonly kind: 'slit';
-      readonly length: number;
-      readonly gap: number;
-      readonly depth: number;
-      readonly position?: 'mid' | 'edge';
-    };
+export { type Cancellation, defaultPanelEdges, type EnclosureElement } from './enclosure-element.js';
 
 /** An enclosure small against the wavelength: its air and the parts of its skin. */
 export type SmallEnclosure = {
@@ -63,11 +31,6 @@ export type SmallEnclosure = {
   readonly outside?: { readonly freeSurface: number; readonly surrounding: Surrounding };
 };
 
-/** `full`: the flows add with their phases. `none`: those of opposite phase add by their squares. */
-export type Cancellation = 'full' | 'none';
-
-/** Screwed and sealed panels are held between hinged and clamped; the geometric mean of the two resonances. */
-export const defaultPanelEdges: Edges = 'between';
 /** Without knowledge of linings the air inside is taken as adiabatic. */
 export const defaultIsothermalShare = 0;
 /** The model as it is, for one pressure all over the outside. */
