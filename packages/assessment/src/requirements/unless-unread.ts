@@ -52,7 +52,8 @@ function dependsOn(requirement: Requirement, booth: string | null, spec: BoothSp
   const of = (...parts: readonly Unread['part'][]) => spec.unread.filter(({ part }) => parts.includes(part));
   if (kind === 'cost') {
     // A list that is held against the parts depends on what the parts are cut from.
-    const counted = spec.budget?.items.some(({ covers, fitting }) => covers !== undefined || fitting !== undefined) === true;
+    const counted =
+      spec.budget?.items.some(({ covers, fitting }) => covers !== undefined || fitting !== undefined) === true;
     return [
       ...of('budget', 'let', 'outside'),
       ...(counted
