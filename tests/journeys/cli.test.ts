@@ -116,6 +116,38 @@ describe('boothwright check', () => {
     expect(stderr).toContain('did you mean sealed?');
   });
 
+  test('--severity tells a warning otherwise, and says what it cannot follow', () => {
+    const asksNothing = smallBooth.replace(/^require .*$/gm, '');
+    const run = inFolder({ 'small.booth': `${asksNothing}assembly thick { air 1.5 m }\n` });
+    const plain = run('check', 'small.booth');
+    expect(plain.stderr).toContain('warning[value-unusual]');
+    expect(plain.code).toBe(0);
+    const off = run('check', '--severity', 'value-unusual=off', 'small.booth');
+    expect(off.stderr).not.toContain('value-unusual');
+    expect(off.code).toBe(0);
+    const raised = run(
+      'check',
+      '--severity',
+      'value-unusual=hint',
+      '--severity=allow-unused=hint',
+      '--severity=value-unusual=error',
+      'small.booth',
+    );
+    expect(raised.stderr).toContain('error[value-unusual]');
+    expect(raised.code).toBe(1);
+    for (const [word, told] of [
+      ['value-unusual=loud', /one of error, warning, hint, off; found `loud`\./],
+      ['value-unusal=off', /Found no problem `value-unusal`; did you mean `value-unusual`\?/],
+      ['unknown-name=off', /`unknown-name` is always an error/],
+      ['value-unusual', /Write an identifier, `=` and a level/],
+    ] as const) {
+      const refused = run('check', '--severity', word, 'small.booth');
+      expect(refused.stderr).toMatch(told);
+      expect(refused.stdout).toBe('');
+      expect(refused.code).toBe(2);
+    }
+  });
+
   test('names files outside the current folder as the user does', () => {
     scene = folderWith({ 'here/.keep': '', 'there/bad.booth': smallBooth.replace('roof   shell', 'roof   shel') });
     const { stderr, stdout } = command.run(['check', '../there/bad.booth'], path.join(scene.folder, 'here'));

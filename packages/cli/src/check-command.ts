@@ -1,5 +1,5 @@
 import { type Assessor, createAssessor, type ResultDocument } from '@boothwright/assessment';
-import type { Problem } from '@boothwright/language';
+import type { Problem, Severities } from '@boothwright/language';
 import { renderCheckText } from '@boothwright/presentation';
 import { type ExitCode, exitCode, worst } from './exit-code.js';
 import { guarded } from './guarded.js';
@@ -13,6 +13,8 @@ export interface CheckCommandOptions {
   readonly variant?: string | undefined;
   /** All that the result rests on, besides the answers. */
   readonly full?: boolean | undefined;
+  /** How the warnings of the text are told, by identifier. */
+  readonly severities?: Severities | undefined;
 }
 
 interface Checked {
@@ -45,7 +47,7 @@ function checkOne(
   assessor: Assessor,
   follows: boolean,
 ): Checked | ExitCode {
-  return withCheckedSpec(spec, options.variant, terminal, assessor.assess, ({ result, problems, shownAs }) => {
+  return withCheckedSpec(spec, options, terminal, assessor.assess, ({ result, problems, shownAs }) => {
     if (options.format === 'text') {
       const titled = { ...result, file: shownAs(result.file) };
       const style = styleOf(terminal.stdout, terminal.env, options.full ? 'full' : 'short');

@@ -23,7 +23,7 @@ export function partsCommand(spec: string, options: PartsCommandOptions, termina
 function listParts(spec: string, options: PartsCommandOptions, terminal: Terminal): ExitCode {
   // Other variants bring nothing to this list.
   const alone = (chosen: BoothSpec) => assess({ ...chosen, variants: [] });
-  return withCheckedSpec(spec, options.variant, terminal, alone, ({ result, problems }) => {
+  return withCheckedSpec(spec, { variant: options.variant }, terminal, alone, ({ result, problems }) => {
     terminal.stdout.write(printed(result, options.format, terminal));
     const nothing = Object.keys(result.booths).length === 0;
     return nothing || problems.some(grave) ? exitCode.missed : exitCode.met;

@@ -1,11 +1,18 @@
+import type { Severities } from '@boothwright/language';
 import { Command, CommanderError, Option } from 'commander';
-import { checkCommand } from './check-command.js';
+import { type CheckCommandOptions, checkCommand } from './check-command.js';
 import { type ExitCode, exitCode } from './exit-code.js';
 import { formatCommand } from './format-command.js';
 import { newCommand, questionOptions } from './new-command.js';
 import { type PartsFormat, partsCommand } from './parts-command.js';
+import { severityOption } from './severity-option.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
+
+/** What stands behind `check`, as the parser of options names it. */
+interface CheckOptions extends Omit<CheckCommandOptions, 'severities'> {
+  readonly severity?: Severities;
+}
 
 const exitCodesHelp = `
 Exit codes:
@@ -38,6 +45,7 @@ export function run(words: readonly string[], terminal: Terminal): ExitCode {
     .addOption(new Option('--format <FORMAT>', 'how to print the result').choices(['text', 'json']).default('text'))
     .option('--variant <NAME>', 'work out this variant in place of the base')
     .option('--full', 'print everything the answers rest on, not the answers alone')
+    .addOption(severityOption())
     .addHelpText(
       'after',
       `
@@ -46,8 +54,8 @@ document, several print a list of documents. A file may \`use\` files below the 
 itself, otherwise below its own folder.
 ${exitCodesHelp}`,
     )
-    .action((specs: string[], options: { format: 'text' | 'json'; variant?: string; full?: boolean }) => {
-      answer = checkCommand(specs, options, terminal);
+    .action((specs: string[], { severity: severities, ...options }: CheckOptions) => {
+      answer = checkCommand(specs, { ...options, severities }, terminal);
     });
 
   program

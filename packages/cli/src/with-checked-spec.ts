@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { ResultDocument } from '@boothwright/assessment';
-import { type BoothSpec, checkSpec, type Problem } from '@boothwright/language';
+import { type BoothSpec, checkSpec, type Problem, type Severities } from '@boothwright/language';
 import { chooseSpec } from './choose-spec.js';
 import { complaintText } from './complaint.js';
 import { type ExitCode, exitCode } from './exit-code.js';
@@ -10,6 +10,12 @@ import { startProgress } from './progress.js';
 import { readText } from './read-text.js';
 import { styleOf, type Terminal } from './terminal.js';
 import { openWorkspace, type Workspace } from './workspace.js';
+
+/** How a specification is to be read and worked out. */
+export interface AskedOfSpec {
+  readonly variant?: string | undefined;
+  readonly severities?: Severities | undefined;
+}
 
 /** A specification that was read, checked and worked out. */
 export interface WorkedOut {
@@ -24,7 +30,7 @@ export interface WorkedOut {
  */
 export function withCheckedSpec<T>(
   spec: string,
-  variant: string | undefined,
+  { variant, severities }: AskedOfSpec,
   terminal: Terminal,
   assess: (spec: BoothSpec) => ResultDocument,
   then: (worked: WorkedOut) => T,
@@ -40,7 +46,7 @@ export function withCheckedSpec<T>(
   const workspace = openWorkspace(spec, read.text, terminal.cwd);
   const endProgress = startProgress(`Working out ${spec} …`, terminal.stderr);
   try {
-    const checked = checkSpec(workspace.entry, workspace.host);
+    const checked = checkSpec(workspace.entry, workspace.host, severities === undefined ? {} : { severities });
     const problems = shownProblems(checked, workspace);
     const texts = new Map(checked.files.map(({ file, text }) => [workspace.shownAs(file), text]));
     const chosen = chooseSpec(checked.spec, variant, spec);
