@@ -1,3 +1,4 @@
+export { findingIds } from './allowed/known-ids.js';
 export { assessAssembly } from './assembly/assess-assembly.js';
 export { referencePanel } from './assembly/reference-panel.js';
 export { type AssessOptions, type Assessor, assess, createAssessor } from './assess.js';

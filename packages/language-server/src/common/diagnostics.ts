@@ -1,5 +1,5 @@
 import type { Caution, Finding, RequirementResult } from '@boothwright/assessment';
-import type { Problem, SourceRange } from '@boothwright/language';
+import { type Problem, type Severities, type SourceRange, withSeverities } from '@boothwright/language';
 import {
   type Diagnostic,
   type DiagnosticRelatedInformation,
@@ -7,6 +7,7 @@ import {
   DiagnosticTag,
 } from 'vscode-languageserver';
 import { allowanceDiagnostics } from './allowance-diagnostics.js';
+import { findingsAsSet } from './severities.js';
 import type { View } from './view.js';
 
 const source = 'boothwright';
@@ -22,14 +23,18 @@ const severityOfFinding = {
 } as const;
 
 /** What is wrong with the text itself, and what the last assessment found in it. */
-export function diagnostics(view: View): Diagnostic[] {
-  return [...textDiagnostics(view), ...assessmentDiagnostics(view)];
+export function diagnostics(view: View, severities: Severities = {}): Diagnostic[] {
+  return [...textDiagnostics(view, severities), ...findingsAsSet(assessmentDiagnostics(view), severities)];
 }
 
-/** Those of the language; a problem in another file stands on the line that uses the file. */
-export function textDiagnostics(view: View): Diagnostic[] {
-  const own = view.checked.problems.filter((problem) => problem.range.file === view.file);
-  return [...own.map((problem) => problemDiagnostic(view, problem)), ...elsewhere(view)];
+/**
+ * Those of the language; a problem in another file stands on the line that uses the file. The settings count only here
+ * and not in the check: a warning that someone wants to see as an error leaves the text sound, and its numbers good.
+ */
+export function textDiagnostics(view: View, severities: Severities): Diagnostic[] {
+  const problems = withSeverities(view.checked.problems, severities);
+  const own = problems.filter((problem) => problem.range.file === view.file);
+  return [...own.map((problem) => problemDiagnostic(view, problem)), ...elsewhere(view, problems)];
 }
 
 /** Missed requirements, findings, and cautions that call for a stop; marked when the text has moved on since. */
@@ -65,14 +70,12 @@ function dataOf({ instead, lacks }: Problem): Pick<Diagnostic, 'data'> {
   return { data: { ...(instead === undefined ? {} : { instead }), ...(lacks === undefined ? {} : { lacks }) } };
 }
 
-function elsewhere(view: View): Diagnostic[] {
+function elsewhere(view: View, problems: readonly Problem[]): Diagnostic[] {
   return view.checked.files.flatMap((other): Diagnostic[] => {
-    const first = view.checked.problems.find(
-      (problem) => problem.range.file === other.file && problem.severity !== 'hint',
-    );
+    const first = problems.find((problem) => problem.range.file === other.file && problem.severity !== 'hint');
     const use = view.parsed.tree.statements.find((statement) => statement.keyword.word === 'use');
     if (other.file === view.file || first === undefined || use === undefined) return [];
-    const errors = view.checked.problems.some((each) => each.range.file === other.file && each.severity === 'error');
+    const errors = problems.some((each) => each.range.file === other.file && each.severity === 'error');
     return [
       {
         range: view.lines.rangeOf(use),

@@ -40,6 +40,7 @@ import { createScheduler } from './scheduler.js';
 import { selectionRanges } from './selection-ranges.js';
 import { tokenModifiers, tokenTypes } from './semantic-tokens.js';
 import { readSettings, type Settings } from './settings.js';
+import { severityComplaints } from './severities.js';
 import { signatureCharacters, signatureHelp } from './signature-help.js';
 import { soon, unlessCancelled } from './soon.js';
 import { createTokenMemory } from './token-memory.js';
@@ -91,12 +92,18 @@ export function startServer(connection: Connection, platform: Platform): void {
     });
   }
 
+  const takeSettings = (sent: unknown): void => {
+    settings = readSettings(sent);
+    for (const complaint of severityComplaints((sent as { severities?: unknown } | null | undefined)?.severities)) {
+      connection.console.warn(complaint);
+    }
+  };
   const log = (message: string): void => connection.console.error(message);
   const publish = guarded('Reporting', log, undefined, (uri: string): void => {
     const document = documents.get(uri);
     if (document === undefined) return;
     const view = workspace.view(uri);
-    const found = view === undefined ? tooLongDiagnostic(document.getText()) : diagnostics(view);
+    const found = view === undefined ? tooLongDiagnostic(document.getText()) : diagnostics(view, settings.severities);
     const explained = withPages(found, view?.results, client.documentation);
     connection.sendDiagnostics({ uri, version: document.version, diagnostics: explained });
   });
@@ -125,7 +132,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     >;
     const documentation = typeof told.documentation === 'string' ? { documentation: told.documentation } : {};
     client = { catalogueDocument: told.catalogueDocument === true, pictures: told.pictures === true, ...documentation };
-    settings = readSettings(told.boothwright);
+    takeSettings(told.boothwright);
     resolvesEdits = capabilities.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true;
     canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
     canRefreshLenses = capabilities.workspace?.codeLens?.refreshSupport === true;
@@ -208,7 +215,8 @@ export function startServer(connection: Connection, platform: Platform): void {
     everything();
   });
   connection.onDidChangeConfiguration(({ settings: sent }) => {
-    settings = readSettings((sent as { boothwright?: unknown } | null)?.boothwright);
+    takeSettings((sent as { boothwright?: unknown } | null)?.boothwright);
+    for (const uri of documents.keys()) publish(uri);
     refreshAnswers();
   });
 

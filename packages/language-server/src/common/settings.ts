@@ -1,7 +1,12 @@
+import type { Severities } from '@boothwright/language';
+import { readSeverities } from './severities.js';
+
 /** What a user may switch; the defaults are those of the extension's manifest. */
 export interface Settings {
   readonly inlayHints: Readonly<Record<HintKind, boolean>>;
   readonly codeLens: Readonly<Record<LensKind, boolean>>;
+  /** How warnings, findings and missed requirements are told, by identifier. */
+  readonly severities: Severities;
 }
 
 export type LensKind = 'booths' | 'variants';
@@ -34,13 +39,15 @@ export const defaultSettings: Settings = {
     defaults: true,
   },
   codeLens: { booths: true, variants: true },
+  severities: {},
 };
 
-/** Takes what an editor sent under `boothwright`; what is missing or no boolean stays as it is by default. */
+/** Takes what an editor sent under `boothwright`; what is missing or of no use stays as it is by default. */
 export function readSettings(sent: unknown): Settings {
   return {
     inlayHints: switches(property(sent, 'inlayHints'), defaultSettings.inlayHints),
     codeLens: switches(property(sent, 'codeLens'), defaultSettings.codeLens),
+    severities: readSeverities(property(sent, 'severities')),
   };
 }
 

@@ -145,6 +145,19 @@ describe('the server', () => {
     await until(() => seen.refreshes === 2);
   });
 
+  it('tells problems anew when the settings change, and what of them it cannot follow', async () => {
+    const { client, open, seen } = await connected({});
+    const log: string[] = [];
+    client.onNotification('window/logMessage', ({ message }: { message: string }) => log.push(message));
+    const isTold = () => seen.diagnostics.some(({ code }) => code === 'value-unusual');
+    await open(`${smallBooth}assembly passage {\n  air 1.5 m\n}\n`);
+    await until(isTold);
+    const severities = { 'value-unusual': 'off', 'value-unusal': 'off' };
+    await client.sendNotification('workspace/didChangeConfiguration', { settings: { boothwright: { severities } } });
+    await until(() => !isTold());
+    expect(log).toEqual(['boothwright.severities: found no problem `value-unusal`; did you mean `value-unusual`?']);
+  });
+
   it('says so too when somebody asked for the numbers before their turn came', async () => {
     const { open, hints, runTurns, turns, answers, seen, hasNumbers } = await connected(refreshing);
     turns.held = true;

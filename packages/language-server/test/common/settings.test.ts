@@ -15,6 +15,11 @@ describe('readSettings', () => {
     expect(readSettings({ codeLens: { variants: false } }).codeLens).toEqual({ booths: true, variants: false });
   });
 
+  it('takes the severities that can be followed', () => {
+    const sent = { 'value-unusual': 'off', 'no-fresh-air': 'error', 'unknown-name': 'off', nothing: 'off', allow: 3 };
+    expect(readSettings({ severities: sent }).severities).toEqual({ 'value-unusual': 'off', 'no-fresh-air': 'error' });
+  });
+
   it('takes no notice of nonsense', () => {
     for (const nonsense of [
       undefined,
@@ -25,6 +30,9 @@ describe('readSettings', () => {
       { inlayHints: 7 },
       { inlayHints: { noise: 'no' } },
       { codeLens: 1 },
+      { severities: 'off' },
+      { severities: ['off'] },
+      { severities: { 'value-unusual': null } },
     ]) {
       expect(readSettings(nonsense)).toEqual(defaultSettings);
     }
