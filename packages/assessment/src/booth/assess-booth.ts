@@ -74,7 +74,17 @@ export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo,
   const closedBoxToHz = smallEnclosureLimit([...size], air);
   const limits = { closedBoxToHz, firstModeHz, schroederHz: reverberation.validFromHz };
   const build = kept?.build ?? buildResult(booth, site, session, spec.budget, memo);
-  const heard = boothNoise({ booth, spec, area, bandModels, isolation, loadedMass: build.loadedMassKg, air, memo });
+  const heard = boothNoise({
+    booth,
+    spec,
+    area,
+    bandModels,
+    isolation,
+    loadedMass: build.loadedMassKg,
+    air,
+    memo,
+    sessionOnly: kept !== undefined,
+  });
   const roomArea = roomAreaOf(site, air);
   const voice = roomArea === null ? null : voiceTransfer(paths, area.total, isolation.shares, bandModels, roomArea);
   const result: BoothResult = {

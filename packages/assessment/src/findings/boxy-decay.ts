@@ -6,7 +6,7 @@ import { modalBoxOf } from '../room-sound/acoustic-box.js';
 import { bestDeeperLining } from '../room-sound/deeper-linings.js';
 import { modalTime } from '../room-sound/modal-decay.js';
 import { proposedDecay, worthwhileShare } from '../room-sound/practice.js';
-import { roomSound } from '../room-sound/room-sound.js';
+import { decayAfter } from '../room-sound/room-sound.js';
 import { decimals } from '../text/decimals.js';
 import { joined } from '../text/joined.js';
 import { textRange } from '../text/text-range.js';
@@ -93,9 +93,11 @@ function fixWords(
 ): string {
   const people = spec.session?.people.value ?? 0;
   const band = bandIndexOf(hz);
-  const best = bestDeeperLining(booth, (changed) => modalTime(modalBoxOf(changed, people, air, memo), band, air));
-  const after = best === null ? null : roomSound(best.booth, people, result.schroederHz, air, memo);
-  const then = after?.decay[band]?.seconds ?? null;
+  const best = bestDeeperLining(booth, (changed) =>
+    modalTime(modalBoxOf(changed, people, air, memo, [band]), band, air),
+  );
+  const after = best === null ? null : decayAfter(best.booth, people, band, result.schroederHz, air, memo);
+  const then = after?.band.seconds ?? null;
   const thenMid = after?.mid?.seconds ?? null;
   const otherwise = `Fibre needs depth: a quarter of a wave is ${decimals(air.soundSpeed / (4 * hz), 2)} m at ${hz} Hz. An absorber of a sheet on fibre that is tuned to ${hz} Hz does it in less; what it brings is not computed.`;
   if (best === null || then === null || thenMid === null || then > (1 - worthwhileShare) * seconds) {

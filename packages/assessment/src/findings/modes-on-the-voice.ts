@@ -153,8 +153,9 @@ function deeperWords(
 ): string {
   const people = spec.session?.people.value ?? 0;
   const best = bestDeeperLining(booth, (changed) => {
-    const box = modalBoxOf(changed, people, air, memo);
-    const mode = modesBetween(box, bandIndexOf(hz), air, ...cornerToCorner(box)).find(
+    const band = bandIndexOf(hz);
+    const box = modalBoxOf(changed, people, air, memo, [band]);
+    const mode = modesBetween(box, band, air, ...cornerToCorner(box)).find(
       (each) => each.order.join() === order.join(),
     );
     return mode === undefined || !(mode.damping > 0) ? null : (3 * Math.LN10) / mode.damping;

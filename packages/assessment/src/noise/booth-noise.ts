@@ -33,6 +33,8 @@ export interface NoiseInputs {
   readonly loadedMass: number;
   readonly air: Air;
   readonly memo: Memo;
+  /** Whether the setting of the session is all that is asked for, as where a fix is tried; `bySetting` has no other then. */
+  readonly sessionOnly?: boolean;
 }
 
 /** The noise of one mix of sources, as far as it differs from that of another. */
@@ -73,7 +75,8 @@ export function boothNoise(inputs: NoiseInputs): BoothNoise {
       near: true,
     }),
   );
-  const settings = new Map(fanSettingsOf(booth).map((each) => [each, ownAt(each, inputs)]));
+  const asked = inputs.sessionOnly ? [setting] : fanSettingsOf(booth);
+  const settings = new Map(asked.map((each) => [each, ownAt(each, inputs)]));
   const own = settings.get(setting) ?? ownAt(setting, inputs);
   const hours = hourStatesOf(sources);
   const mixes = hours.states.map((state) => noiseMix([...through(state), ...machines, ...own.sounds]));

@@ -17,8 +17,8 @@ export interface ModalBox {
   readonly size: BoxDimensions;
   /** Where sound is made and taken in; null when the text places no microphone. */
   readonly heard: { readonly mouth: BoxPoint; readonly microphone: BoxPoint } | null;
-  /** In the lowest bands, those for which modes may be asked. */
-  readonly admittance: readonly BoxWalls<Complex>[];
+  /** In the lowest bands, those for which modes may be asked; of these in those that were wanted. */
+  readonly admittance: readonly (BoxWalls<Complex> | undefined)[];
   /** m2 by band, of people alone */
   readonly people: readonly number[];
   /** m2 by band, of people and things inside */
@@ -28,10 +28,12 @@ export interface ModalBox {
 /** What the decay of a booth in every band and its range depend on. */
 export interface AcousticBox extends ModalBox {
   /** The real parts if the walls differ from their figures: by band and by cause, see `wall-alternatives`. */
-  readonly alternatives: readonly (readonly BoxWalls<number>[])[];
-  /** Of the six walls in every band. */
-  readonly absorption: readonly BoxWalls<number>[];
+  readonly alternatives: readonly (readonly BoxWalls<number>[] | undefined)[];
+  /** Of the six walls in every band that was wanted. */
+  readonly absorption: readonly (BoxWalls<number> | undefined)[];
 }
+
+const allBands: readonly number[] = nominalHz.map((_, band) => band);
 
 const pointOf = ({ x, y, z }: Pick<Place, 'x' | 'y' | 'z'>): Vector => [x.value, y.value, z.value];
 
@@ -46,9 +48,16 @@ const wallOf: Readonly<Record<keyof BoxWalls<unknown>, Face>> = {
 
 /**
  * The booth as a box of air with one admittance per wall: parts of a face count by their area. The walls stand at the mean
- * depth of the linings, so that the box holds as much air as the booth.
+ * depth of the linings, so that the box holds as much air as the booth. `wanted` are the bands (indices of the grid) that
+ * will be asked for.
  */
-export function modalBoxOf(booth: Booth, people: number, air: Air, memo: Memo): ModalBox {
+export function modalBoxOf(
+  booth: Booth,
+  people: number,
+  air: Air,
+  memo: Memo,
+  wanted: readonly number[] = allBands,
+): ModalBox {
   const depth = (face: Face) => meanLiningDepth(booth, face);
   const [width, deep, height] = insideSize(booth);
   // Linings that meet in the middle leave no air; the check of the text says so.
@@ -73,10 +82,10 @@ export function modalBoxOf(booth: Booth, people: number, air: Air, memo: Memo): 
       booth.microphone === undefined || mouth === undefined
         ? null
         : { mouth: place(mouth.at), microphone: place(pointOf(booth.microphone.position)) },
-    admittance: Array.from({ length: modalBands }, (_, band) =>
+    admittance: inBands(modalBands, wanted, (band) =>
       walls((_face, name) => ({
-        re: mixed[name].reduce((sum, { share, values }) => sum + share * values[band]!.re, 0),
-        im: mixed[name].reduce((sum, { share, values }) => sum + share * values[band]!.im, 0),
+        re: mixed[name].reduce((sum, { share, values }) => sum + share * values(band).re, 0),
+        im: mixed[name].reduce((sum, { share, values }) => sum + share * values(band).im, 0),
       })),
     ),
     people: perBand((band) => people * personAt(nominalHz[band] as number)),
@@ -85,25 +94,31 @@ export function modalBoxOf(booth: Booth, people: number, air: Air, memo: Memo): 
 }
 
 /** The same with what the field and the range need: one absorption coefficient per wall, and how the walls may differ. */
-export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo): AcousticBox {
+export function acousticBoxOf(
+  booth: Booth,
+  people: number,
+  air: Air,
+  memo: Memo,
+  wanted: readonly number[] = allBands,
+): AcousticBox {
   const parts = walls((face) => faceParts(booth, face));
   const others = walls((_, name) =>
     parts[name].map(({ share, layers }) => {
-      const nominal = layersAdmittance(layers, air, memo).map(({ re }) => re);
-      return { share, values: wallAlternatives(layers, nominal, air, memo) };
+      const nominal = layersAdmittance(layers, air, memo);
+      return { share, values: wallAlternatives(layers, (band) => nominal(band).re, air, memo) };
     }),
   );
   const alphas = walls((_, name) =>
     parts[name].map(({ share, layers }) => ({ share, values: partAbsorption(layers, air, memo) })),
   );
   return {
-    ...modalBoxOf(booth, people, air, memo),
-    alternatives: Array.from({ length: modalBands }, (_, band) =>
-      wallCauses.map((__, cause) =>
-        walls((_face, name) => others[name].reduce((sum, { share, values }) => sum + share * values[cause]![band]!, 0)),
+    ...modalBoxOf(booth, people, air, memo, wanted),
+    alternatives: inBands(modalBands, wanted, (band) =>
+      wallCauses.map((_, cause) =>
+        walls((_face, name) => others[name].reduce((sum, { share, values }) => sum + share * values[cause]!(band), 0)),
       ),
     ),
-    absorption: perBand((band) =>
+    absorption: inBands(nominalHz.length, wanted, (band) =>
       walls((_face, name) =>
         Math.min(
           1,
@@ -112,6 +127,10 @@ export function acousticBoxOf(booth: Booth, people: number, air: Air, memo: Memo
       ),
     ),
   };
+}
+
+function inBands<T>(count: number, wanted: readonly number[], of: (band: number) => T): (T | undefined)[] {
+  return Array.from({ length: count }, (_, band) => (wanted.includes(band) ? of(band) : undefined));
 }
 
 function walls<T>(of: (face: Face, name: keyof BoxWalls<unknown>) => T): BoxWalls<T> {

@@ -1,6 +1,7 @@
 import type { AssemblyLayer, Booth, Face, Lining, SourceRange } from '@boothwright/language';
 import { fibreLayer } from '../assembly/fibre-layer.js';
 import { usableSize } from '../booth/geometry.js';
+import { oncePer } from '../memo/once-per.js';
 import { decimals } from '../text/decimals.js';
 
 /** A booth with more fibre at one place. */
@@ -19,16 +20,16 @@ const leastBetween = 0.6;
 const walls: readonly Face[] = ['left', 'right', 'front', 'back', 'roof'];
 
 /** Every face but the floor, and every door leaf, with a deeper lining or a first one; those that leave room. */
-export function deeperLinings(booth: Booth): DeeperLining[] {
-  return [
+export const deeperLinings = oncePer((booth: Booth): readonly DeeperLining[] =>
+  [
     ...walls.flatMap((face) => (booth.faces[face] === undefined ? [] : [onFace(booth, face)])),
     ...booth.doors.map((door) => {
       const { layers, words } = deeper(door.leaf.layers, door.range);
       const doors = booth.doors.map((each) => (each === door ? { ...door, leaf: { ...door.leaf, layers } } : each));
       return { words: `${words} on the door ${door.name}`, booth: { ...booth, doors } };
     }),
-  ].filter(({ booth: changed }) => usableSize(changed).every((side) => side >= leastBetween));
-}
+  ].filter(({ booth: changed }) => usableSize(changed).every((side) => side >= leastBetween)),
+);
 
 function onFace(booth: Booth, face: Face): DeeperLining {
   const place = face === 'roof' ? 'under the roof' : `on the ${face} wall`;

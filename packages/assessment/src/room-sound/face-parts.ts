@@ -3,6 +3,7 @@ import { assemblyThickness } from '../assembly/thickness.js';
 import { netFaceArea, openingArea } from '../booth/face-areas.js';
 import { faceArea, insideSize } from '../booth/geometry.js';
 import { facePatches } from '../booth/linings.js';
+import { oncePer } from '../memo/once-per.js';
 
 /** A part of a face as sound meets it from inside. */
 export interface FacePart {
@@ -13,7 +14,16 @@ export interface FacePart {
 }
 
 /** Lined and bare wall, leaves, panes and openings of one face; the shares add to one. */
-export function faceParts(booth: Booth, face: Face): FacePart[] {
+export function faceParts(booth: Booth, face: Face): readonly FacePart[] {
+  const known = partsByFace(booth);
+  const parts = known.get(face) ?? partsOf(booth, face);
+  known.set(face, parts);
+  return parts;
+}
+
+const partsByFace = oncePer((_booth: Booth) => new Map<Face, readonly FacePart[]>());
+
+function partsOf(booth: Booth, face: Face): FacePart[] {
   const whole = faceArea(insideSize(booth), face);
   const net = netFaceArea(booth, face) / whole;
   const missingFloor = face === 'floor' && booth.faces.floor === undefined;

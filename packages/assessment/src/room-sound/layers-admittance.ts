@@ -20,6 +20,9 @@ export const modalBands = 14;
 /** Frequencies per band whose mean stands for it. */
 const samplesPerBand = 3;
 
+/** A value of each of the lowest bands, worked out when it is asked for: a trial of a fix asks for one band of fourteen. */
+export type ByBand<T> = (band: number) => T;
+
 /** What stands behind the innermost layers: the wall that moves and lets sound through, or one that stands still. */
 export type Behind = 'wall' | 'rigid';
 
@@ -34,12 +37,12 @@ export function layersAdmittance(
   memo: Memo,
   behind: Behind = 'wall',
   samples = samplesPerBand,
-): readonly Complex[] {
+): ByBand<Complex> {
   if (part === 'opening') return constant(1);
   if (part === 'building') return constant(admittanceOfAbsorption(hardFloorAbsorption));
   const stated = statedAbsorption(part);
   if (stated !== undefined) {
-    return stated.slice(0, modalBands).map((alpha) => ({ re: admittanceOfAbsorption(alpha), im: 0 }));
+    return (band) => ({ re: admittanceOfAbsorption(stated[band]!), im: 0 });
   }
   const { layers } = constructionOf(part);
   if (layers.length === 0) return constant(1);
@@ -62,13 +65,13 @@ function admittanceOf(
   count: number,
   air: Air,
   memo: Memo,
-): readonly Complex[] {
+): ByBand<Complex> {
   return memo.of(`room-sound-admittance ${backing} ${count} ${keyText(layers)} ${keyText(air)}`, () => {
     const absorber = layers.map(
       (layer): AbsorberLayer => (layer.kind === 'porous' ? { ...layer, model: 'miki' } : layer),
     );
-    return thirdOctaveBands.slice(0, modalBands).map((band) => {
-      const samples = bandSamples(band, count);
+    return eachOnce((band) => {
+      const samples = bandSamples(thirdOctaveBands[band]!, count);
       let re = 0;
       let im = 0;
       for (const hz of samples) {
@@ -84,6 +87,14 @@ function admittanceOf(
   });
 }
 
-function constant(re: number): Complex[] {
-  return Array.from({ length: modalBands }, () => ({ re, im: 0 }));
+function constant(re: number): ByBand<Complex> {
+  return () => ({ re, im: 0 });
+}
+
+function eachOnce<T extends object>(of: ByBand<T>): ByBand<T> {
+  const known: T[] = [];
+  return (band) => {
+    known[band] ??= of(band);
+    return known[band]!;
+  };
 }

@@ -39,18 +39,56 @@ export function roomSound(
   return { range: textRange(booth.range), ...figures, assumes: assumptions(booth) };
 }
 
-function figuresOf(box: AcousticBox, schroederHz: number, air: Air): Figures {
+/** What a change of the booth makes of one band and of the middle. */
+export interface DecayAfter {
+  readonly band: BandDecay;
+  readonly mid: RoomSoundResult['mid'];
+  /** m, as of `RoomSoundResult` */
+  readonly airM: readonly number[];
+}
+
+/** The same of one band and the middle alone, for a change that is tried; null with an open face. */
+export function decayAfter(
+  booth: Booth,
+  people: number,
+  band: number,
+  schroederHz: number,
+  air: Air,
+  memo: Memo,
+): DecayAfter | null {
+  if (openFaces(booth).length > 0) return null;
+  const wanted = nominalHz.flatMap((_, index) =>
+    index === band || (index >= midBands.from && index <= midBands.to) ? index : [],
+  );
+  const box = acousticBoxOf(booth, people, air, memo, wanted);
+  return memo.of(`room-sound-after ${JSON.stringify([box, band, schroederHz, air])}`, () => {
+    const decay = nominalHz.map((_, index) =>
+      wanted.includes(index) ? bandDecay(box, index, schroederHz, cornersOnce(box, air), air) : undefined,
+    );
+    return {
+      band: decay[band]!,
+      mid: midOf(decay.slice(midBands.from, midBands.to + 1) as BandDecay[]),
+      airM: [...box.size],
+    };
+  });
+}
+
+function cornersOnce(box: AcousticBox, air: Air): (band: number) => readonly BandMode[] {
   const known = new Map<number, BandMode[]>();
-  const cornersOf = (band: number) => {
+  return (band) => {
     const modes = known.get(band) ?? modesBetween(box, band, air, ...cornerToCorner(box));
     known.set(band, modes);
     return modes;
   };
+}
+
+function figuresOf(box: AcousticBox, schroederHz: number, air: Air): Figures {
+  const cornersOf = cornersOnce(box, air);
   const decay = perBand((band) => bandDecay(box, band, schroederHz, cornersOf, air));
   const modes = modeList(cornersOf, (band, mode) =>
     modalSpread(box, band, [mode], (3 * Math.LN10) / mode.damping, air),
   );
-  const mid = midOf(decay);
+  const mid = midOf(decay.slice(midBands.from, midBands.to + 1));
   const ratio = (hz: number) => {
     const seconds = decay[bandIndexOf(hz)]?.seconds ?? null;
     return seconds === null || mid === null ? null : seconds / mid.seconds;
@@ -113,8 +151,7 @@ function plain({ seconds, lowS, highS }: Decay): Decay {
   return { seconds, lowS, highS };
 }
 
-function midOf(decay: readonly BandDecay[]): RoomSoundResult['mid'] {
-  const used = decay.slice(midBands.from, midBands.to + 1);
+function midOf(used: readonly BandDecay[]): RoomSoundResult['mid'] {
   const mean = (of: (each: BandDecay) => number | null) =>
     used.reduce((sum, each) => sum + (of(each) ?? Number.NaN), 0) / used.length;
   const seconds = mean((each) => each.seconds);

@@ -3,7 +3,7 @@ import type { AssemblyLayer, Material, Sourced } from '@boothwright/language';
 import type { Memo } from '../memo/memo.js';
 import { oncePer } from '../memo/once-per.js';
 import type { FacePart } from './face-parts.js';
-import { layersAdmittance } from './layers-admittance.js';
+import { type ByBand, layersAdmittance } from './layers-admittance.js';
 
 /**
  * Share by which the flow resistivity of fibre differs from its figure where the text states no tolerance. Evidence: from
@@ -29,25 +29,27 @@ export const wallCauses = ['resistivity', 'resistivity', 'depth', 'stiffness'] a
 /** Real parts of the admittance of a part of a wall by band, one list for each of `wallCauses`; `nominal` those it has. */
 export function wallAlternatives(
   part: FacePart['layers'],
-  nominal: readonly number[],
+  nominal: ByBand<number>,
   air: Air,
   memo: Memo,
-): (readonly number[])[] {
+): ByBand<number>[] {
   if (typeof part === 'string') return wallCauses.map(() => nominal);
   const quick = (layers: FacePart['layers'], behind: 'wall' | 'rigid' = 'wall') =>
     layersAdmittance(layers, air, memo, behind, 1);
   const base = quick(part);
   const stiff = quick(part, 'rigid');
   const { denser, looser, deeper } = changed(part);
+  const real = (values: ReturnType<typeof quick>) => (band: number) => values(band).re;
   const others = [
-    quick(denser),
-    quick(looser),
-    quick(deeper),
-    base.map(({ re }, band) => ({ re: (1 - stiffShare) * re + stiffShare * stiff[band]!.re })),
+    real(quick(denser)),
+    real(quick(looser)),
+    real(quick(deeper)),
+    (band: number) => (1 - stiffShare) * base(band).re + stiffShare * stiff(band).re,
   ];
-  return others.map((values) =>
-    nominal.map((value, band) => (base[band]!.re > 0 ? (value * values[band]!.re) / base[band]!.re : value)),
-  );
+  return others.map((other) => (band) => {
+    const { re } = base(band);
+    return re > 0 ? (nominal(band) * other(band)) / re : nominal(band);
+  });
 }
 
 const changed = oncePer((part: readonly AssemblyLayer[]) => ({
