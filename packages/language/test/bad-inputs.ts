@@ -178,7 +178,7 @@ export const badInputs: readonly BadInput[] = [
   { what: 'a hole larger than its face', files: booth('hole h on roof { diameter 1.1 m; depth 50 mm }') },
   {
     what: 'linings that fill the booth',
-    files: booth('lining on left, right { mineral-wool-60 400 mm; mineral-wool-60 100 mm }'),
+    files: booth('lining on left, right { mineral-wool-60 260 mm; mineral-wool-60 240 mm }'),
   },
   { what: 'a range the wrong way round', files: 'require reverberation within 0.2 s .. 0.1 s from 160 Hz\n' },
   { what: 'bands the wrong way round', files: 'require reverberation within 0.1 s .. 0.2 s from 4 kHz to 160 Hz\n' },
@@ -242,6 +242,10 @@ export const badInputs: readonly BadInput[] = [
     what: 'a booth without an inside and a floor',
     files: byOutside('osb 18 mm', 'walls wall; roof wall'),
   },
+  { what: 'studs a room apart', files: layers('frame 45 mm x 70 mm every 300 cm') },
+  { what: 'a board as thick as a wall', files: layers('gypsum-board 12.5 cm') },
+  { what: 'wool in centimetres', files: layers('mineral-wool-60 50 cm') },
+  { what: 'a session of seconds', files: session('length 180 s') },
   { what: 'layers that fill the booth', files: byOutside('osb 800 mm'), mistakes: 2 },
   // commas
   { what: 'a comma between thousands or a decimal comma', files: 'budget {\n  item sheet 1 at 1,500 EUR\n}\n' },

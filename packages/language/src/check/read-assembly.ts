@@ -12,6 +12,9 @@ import { readFixings, reportLooseFixings } from './read-fixings.js';
 import { boardHint, readLayer } from './read-layer.js';
 import { numberIn } from './read-value.js';
 
+/** m, from centre to centre: a board of common width has a stud along each edge. Common practice, no source. */
+const WIDEST_SPACING = 1.2;
+
 /** Finds the assembly that stands for its layers in another one. */
 export type FindAssembly = (ctx: CheckContext, name: string, range: SourceRange) => Assembly | undefined;
 
@@ -144,6 +147,7 @@ function readFrame(ctx: CheckContext, statement: Statement, label: string): Fram
     label: `${about}: every`,
     fact: 'frame',
     aboveZero: true,
+    usual: { min: 0, max: WIDEST_SPACING, text: 'studs stand at most 1.2 m apart, the width of a board' },
   });
   const lumber = lumberOf(ctx, statement, about);
   const reader = statement.block && readBlock(ctx, statement, about);

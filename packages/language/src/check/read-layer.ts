@@ -5,6 +5,7 @@ import { wordIn } from './block-reader.js';
 import { type CheckContext, complain, hearing, keep, wholeOf } from './context.js';
 import { materialNamed } from './names.js';
 import { type NumberRule, numberIn } from './read-value.js';
+import { usualThickness } from './usual-thickness.js';
 
 /** `'absent'` for a layer of no thickness, which variants use to switch one off. */
 export type LayerAnswer = MaterialLayer | 'absent' | undefined;
@@ -20,11 +21,11 @@ export function readLayer(
   const material = name && materialNamed(hearing(ctx, statement), name.word, name.range);
   if (!name || !material) {
     // Names in the amount count as used, but one message about the line is enough.
-    numberIn({ ...ctx, problems: [] }, statement, slots.amount, amountRule(label, true));
+    numberIn({ ...ctx, problems: [] }, statement, slots.amount, amountRule(label, true, undefined));
     return undefined;
   }
   const about = `${label}, ${name.word}`;
-  const amount = numberIn(ctx, statement, slots.amount, amountRule(about, canBeAbsent(material)));
+  const amount = numberIn(ctx, statement, slots.amount, amountRule(about, canBeAbsent(material), material));
   if (!amount && statement.slots.has(slots.amount)) return undefined;
   if (!amount && !statement.complete) return undefined;
   if (amount?.sourced.value === 0) return 'absent';
@@ -65,10 +66,9 @@ function amountWanted(material: Material, isThick: boolean): string {
   return material.density ? `a thickness such as \`3 mm\` or ${mass}` : mass;
 }
 
-const USUAL_THICKNESS = { min: 0, max: 0.5, text: 'layers are thinner than 500 mm' };
 const USUAL_MASS = { min: 0, max: 200, text: 'layers are lighter than 200 kg/m2' };
 
-function amountRule(label: string, zeroMeansAbsent: boolean): NumberRule {
+function amountRule(label: string, zeroMeansAbsent: boolean, material: Material | undefined): NumberRule {
   return {
     dimension: 'amount',
     noun: 'a thickness',
@@ -76,7 +76,7 @@ function amountRule(label: string, zeroMeansAbsent: boolean): NumberRule {
     fact: 'layer',
     min: 0,
     aboveZero: !zeroMeansAbsent,
-    usual: USUAL_THICKNESS,
+    usual: material && usualThickness(material),
     usualMass: USUAL_MASS,
   };
 }

@@ -7,6 +7,9 @@ import { idleDefault } from './idle-default.js';
 import { readCycle } from './read-cycle.js';
 import { factChoice, factNumber, factNumberOr } from './read-value.js';
 
+/** s; nobody sets up for less. Common practice, no source. */
+const SHORTEST_SESSION = 600;
+
 export function readSession(ctx: CheckContext, statement: Statement): Session {
   const reader = readBlock(ctx, statement, 'session');
   const voice = factNumber(reader, 'voice', {
@@ -23,7 +26,7 @@ export function readSession(ctx: CheckContext, statement: Statement): Session {
     dimension: 'time',
     noun: 'the length of a session',
     aboveZero: true,
-    usual: { min: 30, max: 86_400, text: 'sessions last between half a minute and a day' },
+    usual: { min: SHORTEST_SESSION, max: 86_400, text: 'sessions last between ten minutes and a day' },
   });
   const stature = factNumber(reader, 'stature', {
     dimension: 'length',

@@ -27,6 +27,7 @@ import {
   warn,
 } from './context.js';
 import { evaluate } from './evaluate.js';
+import { inOtherUnit, type Usual } from './usual.js';
 import { inWords, plain, type Value, valueDimension } from './value.js';
 
 /** What an expression comes to where it stands; names are those of `let`. */
@@ -100,12 +101,6 @@ function reportCycle(ctx: CheckContext, name: string): void {
     `\`${name}\` is defined by itself: ${cycle.join(' -> ')}`,
     { hint: 'give one of them a value of its own' },
   );
-}
-
-interface Usual {
-  readonly min: number;
-  readonly max: number;
-  readonly text: string;
 }
 
 export interface NumberRule {
@@ -270,7 +265,7 @@ function withinRule(
   isMass: boolean,
 ): boolean {
   const wrong = (expected: string): false => {
-    const hint = millimetreHint(text, number, rule) ?? 'check the number, its sign and its unit';
+    const hint = otherUnitHint(text, number, rule) ?? 'check the number, its sign and its unit';
     complain(ctx, 'value-implausible', range, `\`${text}\` cannot be ${rule.noun}: ${expected}`, { hint });
     return false;
   };
@@ -288,18 +283,19 @@ function withinRule(
       range,
       `\`${text}\` is unusual for ${isMass ? 'a mass per area' : rule.noun}: ${usual.text}`,
       {
-        hint: millimetreHint(text, number, rule) ?? 'check the number and its unit',
+        hint: otherUnitHint(text, number, rule) ?? 'check the number and its unit',
       },
     );
   return true;
 }
 
-/** Metres written for millimetres are the commonest slip of a size. */
-function millimetreHint(text: string, number: number, rule: NumberRule): Advice | undefined {
-  const match = /^([\d.]+) ?m$/.exec(text);
+/** Metres written for millimetres, or seconds for minutes, are the commonest slips. */
+function otherUnitHint(text: string, number: number, rule: NumberRule): Advice | undefined {
+  const least = rule.usual?.min ?? rule.min ?? 0;
   const most = rule.usual?.max ?? rule.max;
-  if (!match || most === undefined || number <= most || number / 1000 < (rule.usual?.min ?? 0)) return undefined;
-  return number / 1000 <= most ? didYouMeanAdvice(`${match[1]} mm`) : undefined;
+  if (most === undefined || (number >= least && number <= most)) return undefined;
+  const meant = inOtherUnit(text, { min: least, max: most });
+  return meant === undefined ? undefined : didYouMeanAdvice(meant);
 }
 
 const LIMIT_UNITS: Readonly<Partial<Record<NumberRule['dimension'], string>>> = {
