@@ -76,7 +76,7 @@ function amountRule(label: string, zeroMeansAbsent: boolean, material: Material 
     fact: 'layer',
     min: 0,
     aboveZero: !zeroMeansAbsent,
-    usual: material && usualThickness(material),
+    ...(material ? { usual: usualThickness(material) } : {}),
     usualMass: USUAL_MASS,
   };
 }
