@@ -33,6 +33,7 @@ export const findingIds: ReadonlySet<string> = new Set([
   'take-too-long',
   'taller-than-the-room',
   'third-leaf',
+  'too-narrow-to-stand',
 ]);
 
 export const cautionIds: ReadonlySet<string> = new Set([

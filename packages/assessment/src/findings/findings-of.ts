@@ -29,6 +29,7 @@ import { structureBorneLowSound } from './structure-borne-low-sound.js';
 import { takeTooLong } from './take-too-long.js';
 import { tallerThanTheRoom } from './taller-than-the-room.js';
 import { thirdLeaf } from './third-leaf.js';
+import { tooNarrowToStand } from './too-narrow-to-stand.js';
 
 /** All findings, in the order of what to change first. */
 export function findingsOf(context: JudgedContext): Finding[] {
@@ -64,6 +65,7 @@ export function findingsOf(context: JudgedContext): Finding[] {
     ...structureBorneLowSound(context),
     ...tallerThanTheRoom(readable),
     ...thirdLeaf(context),
+    ...tooNarrowToStand(readable),
   ];
   return ranked(findings, context);
 }
