@@ -105,6 +105,13 @@ variant other "other" {
   box.quiet.fan = 12 L/s; site.feet.hours = 22:00 to 6:00; budget.ply = 8 at 38.00 EUR
   assembly shell { osb 9 mm }
 }
+measured first-night "door seal not yet adjusted" {
+  booth box; date "2026-05-14"; instrument "class 2 meter, checked at 94 dB"; fan off
+  room-tone octave 63 Hz 34 dB, 125 Hz 28 dB
+  isolation against tram 29 dB
+  voice-outside 31 dBA; reverberation octave 125 Hz 0.3 s; co2 1150 ppm; temperature-rise 3 K; mass 385 kg
+  recording "tone.wav" full-scale 94 dB
+}
 `;
 
 const examples = join(import.meta.dirname, '../../shared/examples');

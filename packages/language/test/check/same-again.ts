@@ -93,7 +93,18 @@ function slice(text: string, { from, to }: Slot): string {
   return text.slice(from, to);
 }
 
-const PLACES = new Set(['range', 'nameRange', 'materialRange', 'boardRange', 'origin', 'text', 'variants', 'unread']);
+const PLACES = new Set([
+  'range',
+  'nameRange',
+  'materialRange',
+  'boardRange',
+  'origin',
+  'text',
+  'variants',
+  'unread',
+  'allowances',
+  'measured',
+]);
 
 /** A spec without where its values stand in the text and who said them. */
 export function valuesOf(spec: BoothSpec): unknown {
