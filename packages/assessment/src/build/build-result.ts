@@ -51,7 +51,7 @@ export function buildResult(
     loadedMassKg,
     floorLoadPa,
     footprintM2,
-    cost: costOf(budget, [shopping.checks]),
+    cost: costOf(budget, [shopping]),
     panels,
     panelsWhy: division.why,
     panelNotes: division.notes,

@@ -1,5 +1,5 @@
 import type { Budget } from '@boothwright/language';
-import type { ItemCheck } from '../result/parts-result.js';
+import type { ShoppingResult } from '../result/parts-result.js';
 import type { BoothResult } from '../result/result-document.js';
 import { missingCost } from './missing-cost.js';
 
@@ -9,15 +9,17 @@ import { missingCost } from './missing-cost.js';
  */
 export function costOf(
   budget: Budget | undefined,
-  checksOfBooths: readonly (readonly ItemCheck[])[] = [],
+  booths: readonly Pick<ShoppingResult, 'checks' | 'stock'>[] = [],
 ): BoothResult['build']['cost'] {
   if (budget === undefined || budget.items.length === 0 || currenciesOf(budget).length !== 1) return null;
   const amount = budget.items.reduce((sum, item) => sum + item.quantity.value * item.price.value.amount, 0);
+  const missing = missingCost(budget, booths);
   return {
     amount,
     currency: currenciesOf(budget)[0] as string,
     withReserve: amount * (1 + budget.reserve.value),
-    missing: missingCost(budget, checksOfBooths).amount,
+    missing: missing.amount,
+    unpriced: missing.unpriced.map(({ name }) => name),
   };
 }
 

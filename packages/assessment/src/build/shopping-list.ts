@@ -3,6 +3,7 @@ import type { ItemCheck, Money, ShoppingResult, StockResult } from '../result/pa
 import { textRange } from '../text/text-range.js';
 import { airBoxes } from './air-boxes.js';
 import { type FittingNeed, fittingChecks } from './fitting-checks.js';
+import { covers } from './item-covers.js';
 import type { StockRow } from './stock-rows.js';
 
 /** More than this share above the need counts as too much, besides one whole piece. Evidence: judgement. */
@@ -72,13 +73,6 @@ function byCurrency(sums: readonly Money[]): Money[] {
   const found = new Map<string, number>();
   for (const { currency, amount } of sums) found.set(currency, (found.get(currency) ?? 0) + amount);
   return [...found].sort(([a], [b]) => (a < b ? -1 : 1)).map(([currency, amount]) => ({ currency, amount }));
-}
-
-/** Whether the item says that it buys what the row is. */
-function covers({ covers: what }: BudgetItem, row: StockRow): boolean {
-  if (what === undefined || what.material.name !== row.material.name) return false;
-  const thickness = what.thickness?.value;
-  return thickness === undefined || (row.thicknessM !== undefined && Math.abs(thickness - row.thicknessM) < 0.5e-3);
 }
 
 function stockResult(row: StockRow, items: readonly BudgetItem[]): StockResult {

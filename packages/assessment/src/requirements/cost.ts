@@ -1,7 +1,7 @@
 import type { BoothSpec, Requirement } from '@boothwright/language';
 import type { AssessedBooth } from '../booth/assess-booth.js';
 import { costOf, currenciesOf } from '../build/cost.js';
-import { missingCost } from '../build/missing-cost.js';
+import { type MissingCost, missingCost } from '../build/missing-cost.js';
 import type { RequirementResult } from '../result/result-document.js';
 import { decimals } from '../text/decimals.js';
 import { joined } from '../text/joined.js';
@@ -11,7 +11,8 @@ import { judged, notAssessed } from './verdict.js';
 
 /**
  * Total of the shopping list with its reserve. Where the list buys fewer sheets, lengths or square metres of a material
- * than the booth takes, what is missing counts at the price of the list: a list that is too short keeps no budget.
+ * than the booth takes, what is missing counts at the price of the list: a list that is too short keeps no budget. What is
+ * needed in a size that has no price makes the total a lower bound, which can miss the limit and cannot meet it.
  */
 export function judgeCost(
   requirement: Extract<Requirement, { kind: 'cost' }>,
@@ -34,23 +35,53 @@ export function judgeCost(
   }
   const missing = missingCost(
     budget,
-    booths.map(({ result }) => result.build.shopping.checks),
+    booths.map(({ result }) => result.build.shopping),
   );
-  const total = cost.withReserve + missing.amount * (1 + budget.reserve.value);
+  const withReserve = 1 + budget.reserve.value;
+  const total = cost.withReserve + missing.amount * withReserve;
   const value = stated(
     total,
     missing.amount > 0
       ? 'total of the list with its reserve, with what it buys too few of'
       : 'total of the list with its reserve, as typed',
   );
+  const money = (amount: number) => `${decimals(amount, 2)} ${cost.currency}`;
   const more =
     missing.amount > 0
-      ? ` The list buys too few of ${joined(missing.items)}: what is missing adds ${decimals(missing.amount, 2)} ${cost.currency} at its own prices, ${decimals(total, 2)} ${cost.currency} with the reserve.`
+      ? ` The list buys too few of ${joined(missing.items)}: what is missing adds ${money(missing.amount)} at its own prices, ${money(total)} with the reserve.`
       : '';
-  return judged({
-    ...base,
-    value,
-    sense: 'at-most',
-    explanation: `The list comes to ${decimals(cost.amount, 2)} ${cost.currency}, with the reserve ${decimals(cost.withReserve, 2)} ${cost.currency}, where at most ${decimals(limit, 2)} ${cost.currency} is asked.${more} That is ${marginWords(limit - total, cost.currency, 2)}. Only items that say which material they are for are held against the parts; nothing else checks that the list is complete.`,
-  });
+  const list = `The list comes to ${money(cost.amount)}, with the reserve ${money(cost.withReserve)}, where at most ${money(limit)} is asked.${more}`;
+  const unused =
+    missing.unused.amount > 0
+      ? ` No part uses ${joined(missing.unused.items)}: without that the total is ${money(total - missing.unused.amount * withReserve)}.`
+      : '';
+  const scope =
+    'Only items that say which material they are for are held against the parts; nothing else checks that the list is complete.';
+  const margin = marginWords(limit - total, cost.currency, 2);
+  if (missing.unpriced.length === 0)
+    return judged({
+      ...base,
+      value,
+      sense: 'at-most',
+      explanation: `${list} That is ${margin}.${unused} ${scope}`,
+    });
+  const needs = joined(missing.unpriced.map(needWords));
+  const without = `The parts need ${needs}, which no item is for and no price is known of: that is missing from the total, which is a lower bound.`;
+  const lowest = { ...value, basis: `${value.basis}, and a lower bound: what has no price is missing` };
+  if (total > limit)
+    return judged({
+      ...base,
+      value: lowest,
+      atLeast: true,
+      sense: 'at-most',
+      explanation: `${list} That is at least ${margin}. ${without}${unused} ${scope}`,
+    });
+  return notAssessed({ ...base, value: lowest, atLeast: true, explanation: `${list} ${without}${unused} ${scope}` });
+}
+
+/** `48 lengths of softwood 45 x 120 mm`. */
+function needWords({ name, unit, quantity, atLeast }: MissingCost['unpriced'][number]): string {
+  const whole = unit === 'sheet' || unit === 'length';
+  const number = decimals(quantity, whole ? 0 : 1);
+  return `${atLeast ? 'at least ' : ''}${number} ${whole && quantity !== 1 ? `${unit}s` : unit} of ${name}`;
 }

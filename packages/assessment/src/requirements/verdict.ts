@@ -12,6 +12,8 @@ interface Judged {
   readonly sense: 'at-most' | 'at-least';
   readonly limitedBy?: string | null;
   readonly explanation: string;
+  /** The value is a lower bound. */
+  readonly atLeast?: boolean;
 }
 
 /** A value against its limit. Exactly at the limit is met. */
@@ -24,6 +26,7 @@ export function judged({
   sense,
   limitedBy,
   explanation,
+  atLeast,
 }: Judged): RequirementResult {
   const margin = sense === 'at-most' ? limit - value.value : value.value - limit;
   return {
@@ -33,6 +36,7 @@ export function judged({
     range: textRange(requirement.range),
     verdict: margin >= 0 ? 'met' : 'missed',
     value,
+    ...(atLeast === true ? { atLeast: true as const } : {}),
     limit,
     unit,
     margin,
@@ -52,9 +56,18 @@ interface NotAssessed {
   readonly explanation: string;
   /** What could still be computed. */
   readonly value?: Ranged | null;
+  readonly atLeast?: boolean;
 }
 
-export function notAssessed({ requirement, booth, limit, unit, explanation, value }: NotAssessed): RequirementResult {
+export function notAssessed({
+  requirement,
+  booth,
+  limit,
+  unit,
+  explanation,
+  value,
+  atLeast,
+}: NotAssessed): RequirementResult {
   return {
     text: requirement.text,
     kind: requirement.kind,
@@ -62,6 +75,7 @@ export function notAssessed({ requirement, booth, limit, unit, explanation, valu
     range: textRange(requirement.range),
     verdict: 'not-assessed',
     value: value ?? null,
+    ...(atLeast === true ? { atLeast: true as const } : {}),
     limit,
     unit,
     margin: null,

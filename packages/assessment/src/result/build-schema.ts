@@ -167,7 +167,9 @@ export const buildSchema = record({
   loadedMassKg: number,
   floorLoadPa: number,
   footprintM2: number,
-  cost: nullable(record({ amount: number, currency: string, withReserve: number, missing: number })),
+  cost: nullable(
+    record({ amount: number, currency: string, withReserve: number, missing: number, unpriced: list(string) }),
+  ),
   panels: list(panel),
   panelsWhy: { ...nullable(string), description: 'Why there are no panels.' },
   panelNotes: list(string),

@@ -227,6 +227,8 @@ export interface BoothResult {
       readonly withReserve: number;
       /** What the list buys too few of, at its own prices and without the reserve. */
       readonly missing: number;
+      /** What the parts need in a size that no item of its material is for: it has no price and is in no sum. */
+      readonly unpriced: readonly string[];
     } | null;
     /** The faces as panels; empty when the text does not cut them, and `panelsWhy` says so. */
     readonly panels: readonly PanelResult[];
@@ -258,6 +260,8 @@ export interface RequirementResult {
   readonly range: TextRange;
   readonly verdict: Verdict;
   readonly value: Ranged | null;
+  /** True where the value is a lower bound, as something that belongs to it is not known; left out otherwise. */
+  readonly atLeast?: true;
   readonly limit: number;
   readonly unit: string;
   /** Positive when met. */

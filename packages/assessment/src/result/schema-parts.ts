@@ -8,9 +8,18 @@ export const list = (items: object) => ({ type: 'array', items });
 export const dictionary = (values: object) => ({ type: 'object', additionalProperties: values });
 export const ref = (name: string) => ({ $ref: `#/$defs/${name}` });
 
-/** Every key is required and no other is allowed: a key that is missing or new is a mistake. */
-export function record(properties: Record<string, object>, description?: string) {
-  const schema = { type: 'object', properties, required: Object.keys(properties), additionalProperties: false };
+/** Every key but the optional ones is required and no other is allowed: a key that is missing or new is a mistake. */
+export function record(
+  properties: Record<string, object>,
+  description?: string,
+  optional: Readonly<Record<string, object>> = {},
+) {
+  const schema = {
+    type: 'object',
+    properties: { ...properties, ...optional },
+    required: Object.keys(properties),
+    additionalProperties: false,
+  };
   return description === undefined ? schema : { ...schema, description };
 }
 

@@ -120,9 +120,12 @@ function figuresOf({ assemblies, booths }: Pick<Results, 'assemblies' | 'booths'
   return figures;
 }
 
-/** The list with its reserve, what it buys too few of included: another board is not free because nobody has listed it. */
+/**
+ * The list with its reserve, what it buys too few of included: another board is not free because nobody has listed it.
+ * Null where something that is needed has no price.
+ */
 function costToBuild(cost: BoothResult['build']['cost']): number | null {
-  if (cost === null) return null;
+  if (cost === null || cost.unpriced.length > 0) return null;
   return cost.amount > 0 ? (cost.withReserve * (cost.amount + cost.missing)) / cost.amount : cost.withReserve;
 }
 

@@ -11,14 +11,16 @@ export function verdictText(requirement: RequirementResult): string {
   const { verdict, margin, unit } = requirement;
   if (verdict === 'not-assessed') return 'not assessed';
   if (margin === null) return verdict;
-  if (verdict === 'missed') return `missed by ${formatDifference(margin, unit)}`;
+  if (verdict === 'missed')
+    return `missed by ${requirement.atLeast ? 'at least ' : ''}${formatDifference(margin, unit)}`;
   return margin === 0 ? 'met exactly' : `met with ${formatDifference(margin, unit)} to spare`;
 }
 
-/** The predicted figure, with a decimal more where it would otherwise look equal to the limit. */
+/** The predicted figure, with a decimal more where it would otherwise look equal to the limit; `≥` before a lower bound. */
 export function valueText(requirement: RequirementResult): string {
-  const { value, limit, unit } = requirement;
-  return value ? formatQuantity(value.value, unit, decimalsToTell(value.value, limit, unit)) : '–';
+  const { value, limit, unit, atLeast } = requirement;
+  if (!value) return '–';
+  return `${atLeast ? '≥ ' : ''}${formatQuantity(value.value, unit, decimalsToTell(value.value, limit, unit))}`;
 }
 
 /** `17 to 22`; undefined where the range is a single figure. */

@@ -60,7 +60,9 @@ function list(requirements: readonly RequirementResult[]): string {
       const name = requirementName(requirement);
       if (margin === null) return name;
       const amount = formatDifference(Math.abs(margin), unit);
-      return verdict === 'missed' ? `${name} by ${amount}` : `${name} with ${amount} to spare`;
+      return verdict === 'missed'
+        ? `${name} by ${requirement.atLeast ? 'at least ' : ''}${amount}`
+        : `${name} with ${amount} to spare`;
     })
     .join('; ');
 }

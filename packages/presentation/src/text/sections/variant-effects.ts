@@ -31,12 +31,14 @@ export function variantEffects(result: ResultDocument, { requirements, changes }
   const asked: ReadonlySet<string> = new Set(
     result.requirements.map(({ kind }) => (kind === 'cost' ? 'cost with reserve' : kind)),
   );
-  const better = ({ base, variant }: Pair) => (variant.margin ?? 0) > (base.margin ?? 0);
+  // What is only known as a lower bound may be as much worse as nobody knows: it is no step nearer, and no start of one away.
+  const better = ({ base, variant }: Pair) => !variant.atLeast && (variant.margin ?? 0) > (base.margin ?? 0);
+  const worse = ({ base, variant }: Pair) => !base.atLeast && (variant.margin ?? 0) <= (base.margin ?? 0);
   return {
     gained: pairs.filter(({ base, variant }) => base.verdict === 'missed' && variant.verdict === 'met'),
     lost: pairs.filter(({ base, variant }) => base.verdict === 'met' && variant.verdict === 'missed'),
     nearer: both.filter(better),
-    farther: both.filter((pair) => !better(pair)),
+    farther: both.filter(worse),
     costs: changes.flatMap(({ what, unit, base, variant }) => {
       const figure = /: (mass|cost with reserve)$/.exec(what)?.[1];
       // What a requirement asks for stands among the requirements.
