@@ -12,7 +12,10 @@ export function leavesOut(spec: BoothSpec, refused: ReadonlyMap<string, string> 
     ...(spec.unread.length > 0
       ? ['The text has errors: what could not be read is left out, and no requirement that depends on it is judged.']
       : []),
-    ...[...refused].map(([name, why]) => `${name} is not assessed: ${why}.`),
+    ...[...refused].map(
+      ([name, why]) =>
+        `${name} is not assessed: ${why}. Its hazards are not judged either: fresh air, the way out, the alarm and the floor are for you to look at.`,
+    ),
     'Sound that travels through the floor, the joists and the walls of the building, and footfall, is not predicted; it can set the limit at low frequency.',
     'Workmanship is not predicted beyond the gaps that the text gives: one forgotten joint or a pipe touching both leaves can cost 10 dB or more.',
     'Sound below 50 Hz and above the 5 kHz band is not predicted.',

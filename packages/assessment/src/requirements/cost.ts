@@ -13,11 +13,13 @@ import { judged, notAssessed } from './verdict.js';
  * Total of the shopping list with its reserve. Where the list buys fewer sheets, lengths or square metres of a material
  * than the booth takes, what is missing counts at the price of the list: a list that is too short keeps no budget. What is
  * needed in a size that has no price makes the total a lower bound, which can miss the limit and cannot meet it.
+ * Where the parts of a booth cannot be counted, because it is `refused`, a list that is held against them keeps no budget.
  */
 export function judgeCost(
   requirement: Extract<Requirement, { kind: 'cost' }>,
   spec: BoothSpec,
   booths: readonly AssessedBooth[],
+  refused: ReadonlyMap<string, string> = new Map(),
 ): RequirementResult {
   const limit = requirement.limit.value;
   const base = { requirement, limit, unit: requirement.currency };
@@ -33,6 +35,11 @@ export function judgeCost(
       `The list is in ${joined(currencies)} and the limit in ${requirement.currency}; there is no rate of exchange.`,
     );
   }
+  const uncounted = [...refused].filter(([name]) => spec.booths.some((booth) => booth.name === name));
+  if (uncounted.length > 0 && budget.items.some(({ covers, fitting }) => covers !== undefined || fitting !== undefined))
+    return none(
+      `The list is held against the parts of the booth, and the parts of ${joined(uncounted.map(([name]) => name))} could not be counted: ${joined(uncounted.map(([, why]) => why))}.`,
+    );
   const missing = missingCost(
     budget,
     booths.map(({ result }) => result.build.shopping),

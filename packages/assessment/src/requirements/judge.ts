@@ -26,7 +26,7 @@ export function judgeRequirements(context: AssessmentContext): RequirementResult
 }
 
 function judge(requirement: Requirement, context: AssessmentContext): RequirementResult[] {
-  if (requirement.kind === 'cost') return [judgeCost(requirement, context.spec, context.booths)];
+  if (requirement.kind === 'cost') return [judgeCost(requirement, context.spec, context.booths, context.refused)];
   if (requirement.kind === 'rating') {
     const { assembly } = requirement;
     const refused = assemblyOutOfBounds(assembly.name, assembly.layers);

@@ -168,6 +168,18 @@ describe('require cost', () => {
     expect(onlyVerdict(cut(needed + 2)).value?.value).toBeCloseTo(((needed + 2) * 38 + 100) * 1.1, 9);
   });
 
+  it('is not assessed where the parts that the list is held against cannot be counted', () => {
+    const text = smallBooth({
+      budget: 'item ply for softwood-plywood 12 mm 20 at 1.00 EUR',
+      requirements: 'require cost <= 200 EUR',
+    });
+    const [small] = text.booths;
+    const far = { ...small!, microphone: { ...small!.microphone!, distance: given(200) } };
+    const verdict = onlyVerdict({ ...text, booths: [far] });
+    expect(verdict.verdict).toBe('not-assessed');
+    expect(verdict.explanation).toContain('small could not be counted: the distance of the microphone is 200 m');
+  });
+
   it('is not assessed without a list or across currencies', () => {
     expect(onlyVerdict(spec({ requirements: [cost(1)] })).verdict).toBe('not-assessed');
     const mixed = budget([1, 1, 'EUR'], [1, 1, 'USD']);
