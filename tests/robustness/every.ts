@@ -1,5 +1,5 @@
 /** Characters of all texts that are left out one by one in an ordinary run; `BOOTHWRIGHT_LONG=1` takes every one. */
-const ordinaryBudget = 2500;
+const ordinaryBudget = 600;
 
 /**
  * Every how many characters one is left out: 1 for a short text, more for a long one, so that the suite does not grow with

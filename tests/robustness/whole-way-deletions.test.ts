@@ -39,7 +39,7 @@ function expectWholeWay(
 const variantsEvery = 23;
 
 /** Assessing takes some ten times as long as reading. */
-const assessedBudget = 1000;
+const assessedBudget = 300;
 
 test.each(['thin-gap-wall/thin-gap-wall', 'tram-alcove/tram-alcove', 'under-the-nursery/under-the-nursery'])(
   'a spec with one character missing is assessed and printed, at places all over it: %s',
