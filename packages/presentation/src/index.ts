@@ -63,6 +63,7 @@ export { variantLens } from './lens/variant-lens.js';
 export { bandName, formatFrequency } from './numbers/format-frequency.js';
 export { formatFigures, formatNumber } from './numbers/format-number.js';
 export { formatDifference, formatQuantity } from './numbers/format-quantity.js';
+export { type DisplayUnits, lengthFigure, lengthText } from './numbers/length-text.js';
 export { materialFigures } from './numbers/material-figures.js';
 export { type PathShare, pathShares } from './numbers/path-shares.js';
 export { requirementName, verdictText } from './numbers/requirement-words.js';
