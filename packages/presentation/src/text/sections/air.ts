@@ -99,7 +99,7 @@ function ventsTable(vents: readonly VentAirResult[], judged: AirResult['judged']
 /** Index of 500 Hz among the 21 thirds from 50 Hz. */
 const bandOf500Hz = 10;
 
-function dampSentence({ moisture, judged, fanOn }: AirResult): string | undefined {
+export function dampSentence({ moisture, judged, fanOn }: AirResult): string | undefined {
   const setting = fanOn === null ? 'off' : judged;
   const found = moisture?.bySetting.find((each) => each.setting === setting);
   if (found === undefined || found.coldSurfaceMarginK === null) return undefined;
@@ -109,7 +109,7 @@ function dampSentence({ moisture, judged, fanOn }: AirResult): string | undefine
     : `The cold surface stays ${formatNumber(margin, 1)} K above the dew point inside.`;
 }
 
-function baseSentence(air: AirResult): string {
+export function baseSentence(air: AirResult): string {
   const rate = formatFigures(air.generationM3PerS * 3.6e6);
   const room = air.supply.roomEndPpm;
   const supply =
@@ -124,7 +124,7 @@ function effortWords({ breath }: AirResult): string {
   return breath.activityMet === null ? '' : ` (effort ${breath.effort})`;
 }
 
-function heatSentence({ heat }: AirResult): string | undefined {
+export function heatSentence({ heat }: AirResult): string | undefined {
   if (heat === null) return undefined;
   const constant = heat.bySetting.at(-1)?.timeConstantMinutes;
   const lag =

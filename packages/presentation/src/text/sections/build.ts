@@ -95,7 +95,7 @@ function buyWords({ shopping }: Build, full: boolean): string | undefined {
 }
 
 /** Pieces that no sheet yields, and items of the budget that buy too little or too much. */
-function problemWords({ shopping, sheetLayouts, lengthLayouts }: Build): string | undefined {
+export function problemWords({ shopping, sheetLayouts, lengthLayouts }: Build): string | undefined {
   const tooBig = [
     ...sheetLayouts.flatMap((layout) => layout.tooBig.map((piece) => ({ ...piece, stock: layout.stock }))),
     ...lengthLayouts.flatMap((layout) => layout.tooLong.map((piece) => ({ ...piece, stock: layout.stock }))),
@@ -125,7 +125,7 @@ function unitWords(unit: string, count: number): string {
   return (unit === 'sheet' || unit === 'piece') && count !== 1 ? `${unit}s` : unit;
 }
 
-function costWords({ cost, shopping }: Build): string | undefined {
+export function costWords({ cost, shopping }: Build): string | undefined {
   const { counted, typed, withoutPrice } = shopping;
   if (typed.length === 0 && counted.length === 0) return undefined;
   const words: string[] = [];

@@ -69,6 +69,6 @@ function cautionText(caution: Caution, style: TextStyle): string {
   );
 }
 
-function hazardText({ hazard, number }: Caution): string {
+export function hazardText({ hazard, number }: Caution): string {
   return number ? `${hazard} (${number})` : hazard;
 }

@@ -8,7 +8,7 @@ import { pairsText, variantEffects } from './variant-effects.js';
 const mostAdvice = 6;
 const order = { error: 0, warning: 1, information: 2 } as const;
 
-interface Advice {
+export interface Advice {
   readonly what: string;
   readonly how?: string;
 }
@@ -18,6 +18,16 @@ interface Advice {
  * that the text already holds meets what the base misses. Only computed or stated advice; nothing is invented here.
  */
 export function changeFirstSection(result: ResultDocument, style: TextStyle): string | undefined {
+  const advice = adviceOf(result);
+  return section(
+    'What to change first',
+    advice.length > 0 ? advice.map((entry, index) => adviceText(entry, index + 1, style)).join('\n') : undefined,
+    style,
+  );
+}
+
+/** The same without a layout. */
+export function adviceOf(result: ResultDocument): readonly Advice[] {
   const stops = result.cautions
     .filter(({ severity }) => severity === 'stop')
     .map(({ hazard, ask }) => ({ what: hazard, how: ask }));
@@ -30,14 +40,7 @@ export function changeFirstSection(result: ResultDocument, style: TextStyle): st
     .filter(({ id }) => id === 'floor-load-over-limit')
     .map(({ fix, message }) => ({ what: message, how: fix }));
   const all: readonly Advice[] = [...stops, ...floor, ...variantAdvice(result), ...fixes];
-  const advice = all
-    .filter(({ what }, index) => all.findIndex((entry) => entry.what === what) === index)
-    .slice(0, mostAdvice);
-  return section(
-    'What to change first',
-    advice.length > 0 ? advice.map((entry, index) => adviceText(entry, index + 1, style)).join('\n') : undefined,
-    style,
-  );
+  return all.filter(({ what }, index) => all.findIndex((entry) => entry.what === what) === index).slice(0, mostAdvice);
 }
 
 /** One sentence per variant that meets a requirement which the base misses, with what it costs elsewhere. */

@@ -106,7 +106,7 @@ function worstHours({ hours, total }: Noise): string {
 }
 
 /** The octave that misses the target most, or comes nearest, and what brings it. */
-function worstBand(booth: BoothResult, target: Target, nominalHz: readonly number[]): string | undefined {
+export function worstBand(booth: BoothResult, target: Target, nominalHz: readonly number[]): string | undefined {
   if (target === undefined) return undefined;
   const levels = octaveLevels(booth.noise.total.byBand);
   let worst = -1;
@@ -153,7 +153,7 @@ function loudestOwn({ fan, airInDucts, airAtOpenings, equipment }: Noise, octave
 }
 
 /** `Fan off 26 dBA NC 21, low 26 dBA NC 21, high 27 dBA NC 22.` */
-function fanSettings({ bySetting, fanParts, fan }: Noise): string | undefined {
+export function fanSettings({ bySetting, fanParts, fan }: Noise): string | undefined {
   if (bySetting.length < 2) return undefined;
   const figures = new Set(bySetting.map(({ total }) => `${bandLevel(total.dBA?.value)} ${total.nc?.text ?? ''}`));
   if (figures.size === 1) return `The fan makes no difference that counts${fanWay(fanParts, fan)}`;
@@ -182,7 +182,7 @@ function weightedEnergy(level: number, band: number): number {
 }
 
 /** `Hours: 22:00 to 06:00 meets NC 15; the session, 13:00 to 15:00, misses NC 15`. */
-function hoursWords({ hours }: Noise): string | undefined {
+export function hoursWords({ hours }: Noise): string | undefined {
   if (hours === null) return undefined;
   const words = [
     ...hours.requirements.map((each) => each.words),

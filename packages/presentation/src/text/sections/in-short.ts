@@ -14,30 +14,33 @@ import { pairsText, variantEffects } from './variant-effects.js';
  * either way, which of the variants of the text helps most, how long the air lasts.
  */
 export function inShortSection(result: ResultDocument, style: TextStyle): string | undefined {
+  const lines = inShortLines(result);
+  return section(
+    'In short',
+    joinLines(...lines.map((text) => wrapText(printable(text), style.width, '  - ', '    '))),
+    style,
+  );
+}
+
+/** The same without a layout, a sentence each. */
+export function inShortLines(result: ResultDocument): readonly string[] {
   const { requirements } = result;
-  if (requirements.length === 0) return undefined;
-  const line = (text: string | false | undefined) => text && wrapText(printable(text), style.width, '  - ', '    ');
+  if (requirements.length === 0) return [];
   const missed = requirements.filter(({ verdict }) => verdict === 'missed').toSorted(floorFirst);
   const surely = missed.filter(({ withinRange }) => !withinRange);
   const perhaps = missed.filter(({ withinRange }) => withinRange);
   const barely = requirements.filter(({ verdict, withinRange }) => verdict === 'met' && withinRange);
   const floor = missed.some(({ kind }) => kind === 'floor-load');
-  return section(
-    'In short',
-    joinLines(
-      line(deadlyLine(result)),
-      line(surely.length > 0 && `Missed over the whole range: ${list(surely)}.`),
-      line(
-        perhaps.length > 0 &&
-          `Missed by the prediction, though the favourable end of its range would do: ${list(perhaps)}.`,
-      ),
-      line(barely.length > 0 && `Met, but not at the unfavourable end of the range: ${list(barely)}.`),
-      line(floor && 'Show the floor to a structural engineer before anything is bought.'),
-      line(bestVariant(result)),
-      ...Object.values(result.booths).map((booth) => line(airLasts(booth))),
-    ),
-    style,
-  );
+  return [
+    deadlyLine(result),
+    surely.length > 0 && `Missed over the whole range: ${list(surely)}.`,
+    perhaps.length > 0 &&
+      `Missed by the prediction, though the favourable end of its range would do: ${list(perhaps)}.`,
+    barely.length > 0 && `Met, but not at the unfavourable end of the range: ${list(barely)}.`,
+    floor && 'Show the floor to a structural engineer before anything is bought.',
+    bestVariant(result),
+    ...Object.values(result.booths).map((booth) => airLasts(booth)),
+  ].filter((line): line is string => Boolean(line));
 }
 
 /** One line that nobody who reads no further may miss. */

@@ -33,7 +33,7 @@ function problemLines({ text, fix }: MovingProblem, line: Line): string {
 }
 
 /** Roof, sides and doors that are no problem: those that are stand above. */
-function roomLines({ roof, sides, doors, obstacles, problems }: MovingResult): string[] {
+export function roomLines({ roof, sides, doors, obstacles, problems }: MovingResult): string[] {
   const told = new Set(problems.map(({ id }) => id));
   const shortSides = sides?.filter(({ reachable }) => !reachable) ?? [];
   return [

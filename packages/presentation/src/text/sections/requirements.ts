@@ -100,7 +100,7 @@ function shortened(name: string, length: number): string {
         .trimEnd()}…`;
 }
 
-function marginText(requirement: RequirementResult): string {
+export function marginText(requirement: RequirementResult): string {
   const { margin, unit, verdict, withinRange } = requirement;
   if (margin === null || verdict === 'not-assessed') return '–';
   const sign = margin < 0 ? '-' : margin > 0 ? '+' : '';
@@ -108,7 +108,7 @@ function marginText(requirement: RequirementResult): string {
 }
 
 /** Requirements that are open for one and the same reason stand together: it is said once. */
-function sharedReasons(requirements: readonly RequirementResult[]): RequirementResult[][] {
+export function sharedReasons(requirements: readonly RequirementResult[]): RequirementResult[][] {
   const groups: RequirementResult[][] = [];
   for (const requirement of requirements) {
     const same = groups.find(

@@ -51,7 +51,7 @@ export function soundInsideSection(booth: BoothResult, suffix: string, style: Te
 
 type Sound = NonNullable<BoothResult['roomSound']>;
 
-function characterText({ mid, ratio125, ratio250, modes }: Sound, detail: TextStyle['detail']): string {
+export function characterText({ mid, ratio125, ratio250, modes }: Sound, detail: TextStyle['detail']): string {
   const dryness =
     mid === null
       ? 'The middle bands are not known'

@@ -71,7 +71,7 @@ const perBand = /: (transmission loss at |loudest band )/;
 const inShort = /: (noise inside|mass|cost|temperature rise)$/;
 
 /** One row per figure that any of the variants changes visibly. */
-function changeRows(variants: readonly VariantResult[], detail: TextStyle['detail']): string[][] {
+export function changeRows(variants: readonly VariantResult[], detail: TextStyle['detail']): string[][] {
   const keys = new Map<string, { what: string; unit: string; base: number | null }>();
   for (const { changes } of variants)
     for (const { what, unit, base } of changes)
@@ -96,7 +96,7 @@ function isShown(what: string, detail: TextStyle['detail']): boolean {
 }
 
 /** One row per requirement whose verdict or printed figure differs in a variant. */
-function requirementRows(result: ResultDocument, variants: readonly VariantResult[]): string[][] {
+export function requirementRows(result: ResultDocument, variants: readonly VariantResult[]): string[][] {
   return result.requirements.flatMap((base) => {
     const found = variants.map(({ requirements }) =>
       requirements.find(({ text, booth }) => text === base.text && booth === base.booth),
