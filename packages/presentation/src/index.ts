@@ -10,6 +10,17 @@ export { encodeBase64 } from './charts/encode-base64.js';
 export { type ChartSize, hoverSize } from './charts/frame.js';
 export { palette } from './charts/palette.js';
 export { svgToMarkdownImage } from './charts/svg-to-markdown-image.js';
+export { drawLayerSection } from './drawings/draw-layer-section.js';
+export { drawPlan } from './drawings/draw-plan.js';
+export {
+  type Drawing,
+  type DrawingKind,
+  type DrawingOptions,
+  type DrawingTable,
+  isDrawn,
+  type NotDrawn,
+} from './drawings/drawing.js';
+export { type DrawnFrom, drawingsOf } from './drawings/drawings-of.js';
 export { heatHover, moistureHover, sessionAirHover, supplyHover } from './hover/air-hovers.js';
 export { type AssemblyHoverContext, assemblyHover } from './hover/assembly-hover.js';
 export { type BoothHoverContext, boothHover } from './hover/booth-hover.js';
@@ -70,6 +81,11 @@ export { requirementName, verdictText } from './numbers/requirement-words.js';
 export { tradeForm } from './numbers/trade-form.js';
 export { partsCsv } from './parts/parts-csv.js';
 export { renderPartsText } from './parts/render-parts-text.js';
+export { type ReportHtmlOptions, renderReportHtml } from './report/render-report-html.js';
+export { renderReportMarkdown } from './report/render-report-markdown.js';
+export type { ReportInput } from './report/report-input.js';
+export { reportOf } from './report/report-of.js';
+export { type ReportPage, reportPages } from './report/report-page-style.js';
 export { lineAndColumn, type TextPlace } from './text/line-and-column.js';
 export { printable } from './text/printable.js';
 export { renderCheckText } from './text/render-check-text.js';
