@@ -1,10 +1,12 @@
 import type { Severities } from '@boothwright/language';
+import { reportPages } from '@boothwright/presentation';
 import { Command, CommanderError, Option } from 'commander';
 import { type CheckCommandOptions, checkCommand } from './check-command.js';
 import { type ExitCode, exitCode } from './exit-code.js';
 import { formatCommand } from './format-command.js';
 import { newCommand, questionOptions } from './new-command.js';
 import { type PartsFormat, partsCommand } from './parts-command.js';
+import { type ReportCommandOptions, reportCommand } from './report-command.js';
 import { severityOption } from './severity-option.js';
 import type { Terminal } from './terminal.js';
 import { version } from './version.js';
@@ -79,6 +81,27 @@ Exit codes:
     )
     .action((spec: string, options: { format: PartsFormat; variant?: string }) => {
       answer = partsCommand(spec, options, terminal);
+    });
+
+  program
+    .command('report')
+    .description('write one file to hand on: verdict, house, shopping, cutting and moving, cautions, assumptions')
+    .argument('<SPEC>', 'booth specification')
+    .requiredOption('-o, --output <FILE>', 'the file to write; .html for print and screen, .md for Markdown')
+    .option('--variant <NAME>', 'work out this variant in place of the base')
+    .addOption(new Option('--page <PAPER>', "set the HTML for this paper, not the printer's own").choices(reportPages))
+    .addHelpText(
+      'after',
+      `
+The HTML is one file without scripts that loads nothing. An existing FILE is replaced, whole or not at all. A text with
+errors still gets a report of what could be understood, marked at its top. Problems go to standard error too.
+Exit codes:
+  0  the report is written and the text has no error, whatever the verdict in it
+  1  the report is written, and the text has an error or no booth could be worked out
+  2  the command was called wrongly, a file is missing or unreadable, or FILE cannot be written`,
+    )
+    .action((spec: string, options: ReportCommandOptions) => {
+      answer = reportCommand(spec, options, terminal);
     });
 
   program

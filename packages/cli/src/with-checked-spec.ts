@@ -20,7 +20,11 @@ export interface AskedOfSpec {
 /** A specification that was read, checked and worked out. */
 export interface WorkedOut {
   readonly result: ResultDocument;
+  /** What was worked out: the text as it was checked, with the variant in place of the base. */
+  readonly spec: BoothSpec;
   readonly problems: readonly Problem[];
+  /** The text of each file that was read, by the name that `shownAs` gives it. */
+  readonly texts: ReadonlyMap<string, string>;
   readonly shownAs: Workspace['shownAs'];
 }
 
@@ -55,7 +59,7 @@ export function withCheckedSpec<T>(
     terminal.stderr.write(problemsText(problems, texts, errorStyle));
     if ('complaint' in chosen) return complain(chosen.complaint);
     if (!assessed || 'failure' in assessed) throw assessed?.failure;
-    return then({ result: assessed.document, problems, shownAs: workspace.shownAs });
+    return then({ result: assessed.document, spec: chosen.spec, problems, texts, shownAs: workspace.shownAs });
   } finally {
     endProgress();
   }
