@@ -12,23 +12,31 @@ import { defaultsUsed } from './defaults-used.js';
 import { findingsOf } from './findings/findings-of.js';
 import { leavesOut } from './leaves-out.js';
 import { createMemo, type Memo } from './memo/memo.js';
+import { steppingMemo } from './memo/stepping-memo.js';
 import { withHours } from './noise/hours-result.js';
 import { judgeRequirements } from './requirements/judge.js';
 import type { ResultDocument, VariantResult } from './result/result-document.js';
 import { siteAir } from './site-air.js';
 import { unreadParts } from './unread/unread-parts.js';
 import { changesBetween } from './variants/changes.js';
+import type { Watch } from './watch.js';
 
 /** Remembers what it computed: assessing an edited text again computes only what depends on the edit. */
 export interface Assessor {
-  assess(spec: BoothSpec): ResultDocument;
+  assess(spec: BoothSpec, watch?: Watch): ResultDocument;
   /** The bounded store behind it. */
   readonly memo: Memo;
 }
 
 export function createAssessor(memo: Memo = createMemo()): Assessor {
+  let step: Watch['step'];
+  // One for all assessments, for what is kept by it.
+  const stepping = steppingMemo(memo, () => step?.());
   return {
-    assess: (spec) => document(spec, memo),
+    assess(spec, watch = {}) {
+      step = watch.step;
+      return document(spec, stepping, watch);
+    },
     memo,
   };
 }
@@ -46,8 +54,8 @@ export function assess(spec: BoothSpec, { memo = createMemo() }: AssessOptions =
   return createAssessor(memo).assess(spec);
 }
 
-function document(spec: BoothSpec, memo: Memo): ResultDocument {
-  const base = assessOne(spec, memo);
+function document(spec: BoothSpec, memo: Memo, watch: Watch): ResultDocument {
+  const base = assessOne(spec, memo, watch);
   const comments = allower(spec.allowances ?? []);
   const kept = comments.keep(base);
   const variants = spec.variants.map((variant): [string, VariantResult] => {
@@ -91,7 +99,7 @@ function document(spec: BoothSpec, memo: Memo): ResultDocument {
   };
 }
 
-function assessOne(spec: BoothSpec, memo: Memo) {
+function assessOne(spec: BoothSpec, memo: Memo, watch: Watch = {}) {
   const air = siteAir(spec);
   const refused = new Map<string, string>();
   const allowed = <T extends { readonly name: string }>(
@@ -107,6 +115,10 @@ function assessOne(spec: BoothSpec, memo: Memo) {
   const assemblies = allowed(spec.assemblies.values(), 'assemblies', ({ name, layers }) =>
     assemblyOutOfBounds(name, layers),
   );
+  const ofAssemblies = Object.fromEntries(
+    assemblies.map((assembly) => [assembly.name, assessAssembly(assembly, air, memo)]),
+  );
+  watch.assemblies?.(ofAssemblies);
   const booths = allowed(spec.booths, 'booths', (booth) => boothOutOfBounds(booth, spec)).map((booth) =>
     withHours(assessBooth(booth, spec, air, memo), spec),
   );
@@ -114,7 +126,7 @@ function assessOne(spec: BoothSpec, memo: Memo) {
     spec: { ...spec, assemblies: new Map(assemblies.map((assembly) => [assembly.name, assembly])) },
     air,
     memo,
-    assemblies: Object.fromEntries(assemblies.map((assembly) => [assembly.name, assessAssembly(assembly, air, memo)])),
+    assemblies: ofAssemblies,
     booths,
     refused,
   };

@@ -36,6 +36,28 @@ describe('assess(spec)', () => {
     expect(JSON.stringify(used.assess(base))).toBe(JSON.stringify(assess(base)));
   });
 
+  it('tells the build-ups before the booths, as they stand in the document', () => {
+    const told: unknown[] = [];
+    const found = createAssessor().assess(whole(), { assemblies: (assemblies) => told.push(assemblies) });
+    expect(told).toEqual([found.assemblies]);
+  });
+
+  it('can be ended at any step, and then gives the same document as ever', () => {
+    const base = whole();
+    const assessor = createAssessor();
+    let steps = 0;
+    const document = JSON.stringify(assess(base));
+    expect(JSON.stringify(createAssessor().assess(base, { step: () => steps++ }))).toBe(document);
+    for (const last of [0, 1, Math.floor(steps / 2), steps - 1]) {
+      let left = last;
+      const step = () => {
+        if (left-- === 0) throw new Error('ended');
+      };
+      expect(() => assessor.assess(base, { step })).toThrow('ended');
+    }
+    expect(JSON.stringify(assessor.assess(base))).toBe(document);
+  });
+
   it('does not change the spec', () => {
     const base = whole();
     const before = JSON.stringify(base);

@@ -4,38 +4,86 @@ import type { Pending, Workspace } from './workspace.js';
 export interface Numbers {
   /** Settles when the numbers of the present text are there, or cannot be; answers whether they are new. */
   settle(uri: string): Promise<boolean>;
+  /** The same for those of its build-ups, which come first. */
+  settleAssemblies(uri: string): Promise<unknown>;
+  /** Ends what is worked out for a text that is typed over. */
+  changed(uri: string): void;
 }
 
-/**
- * Has numbers worked out, each text once, however many ask for them. `arrived` is called when the numbers of the
- * present text are there, whoever asked for them first.
- */
-export function createNumbers(
-  workspace: Workspace,
-  assess: Platform['assess'],
-  arrived: (uri: string) => void,
-): Numbers {
-  const running = new Map<string, { readonly spec: Pending['spec']; readonly done: Promise<boolean> }>();
+export interface Arrivals {
+  /** The numbers of the present text are there, whoever asked for them first. */
+  arrived(uri: string): void;
+  /** The build-ups of the present text are there, and the rest is still that of an earlier text. */
+  assembliesArrived?(uri: string): void;
+}
 
-  const start = async (uri: string, pending: Pending): Promise<boolean> => {
-    const results = await assess(pending.spec);
-    workspace.accept(uri, pending, results);
+interface Running {
+  readonly spec: Pending['spec'];
+  readonly done: Promise<boolean>;
+  readonly assemblies: Promise<unknown>;
+  readonly end: AbortController;
+}
+
+/** Has numbers worked out, each text once, however many ask for them. */
+export function createNumbers(workspace: Workspace, assess: Platform['assess'], arrivals: Arrivals): Numbers {
+  const running = new Map<string, Running>();
+
+  const whole = async (
+    uri: string,
+    pending: Pending,
+    signal: AbortSignal,
+    assembliesCame: () => void,
+  ): Promise<boolean> => {
+    try {
+      const results = await assess(pending.spec, {
+        signal,
+        assemblies(found) {
+          if (signal.aborted || !workspace.acceptAssemblies(uri, pending, found)) return;
+          assembliesCame();
+          arrivals.assembliesArrived?.(uri);
+        },
+      });
+      workspace.accept(uri, pending, results);
+    } catch (error) {
+      if (signal.aborted) return false;
+      throw error;
+    }
     // Numbers of a text that was typed over in the meantime are followed by those of the new one.
-    if (workspace.pending(uri) === undefined) arrived(uri);
+    if (workspace.pending(uri) === undefined) arrivals.arrived(uri);
     return true;
   };
 
+  const start = (uri: string, pending: Pending): Running => {
+    const end = new AbortController();
+    let assembliesCame = (): void => undefined;
+    const early = new Promise<void>((resolve) => {
+      assembliesCame = resolve;
+    });
+    const done = whole(uri, pending, end.signal, assembliesCame).finally(() => {
+      if (running.get(uri)?.done === done) running.delete(uri);
+    });
+    return { spec: pending.spec, done, assemblies: Promise.race([early, done]), end };
+  };
+
+  const run = (uri: string): Running | undefined => {
+    const pending = workspace.pending(uri);
+    if (pending === undefined) return undefined;
+    const under = running.get(uri);
+    if (under?.spec === pending.spec) return under;
+    under?.end.abort();
+    const started = start(uri, pending);
+    // Who does not wait for the build-ups is told of a failure by the whole.
+    started.assemblies.catch(() => undefined);
+    running.set(uri, started);
+    return started;
+  };
+
   return {
-    async settle(uri) {
-      const pending = workspace.pending(uri);
-      if (pending === undefined) return false;
-      const under = running.get(uri);
-      if (under?.spec === pending.spec) return under.done;
-      const done = start(uri, pending).finally(() => {
-        if (running.get(uri)?.done === done) running.delete(uri);
-      });
-      running.set(uri, { spec: pending.spec, done });
-      return done;
+    settle: async (uri) => run(uri)?.done ?? false,
+    settleAssemblies: async (uri) => run(uri)?.assemblies,
+    changed(uri) {
+      running.get(uri)?.end.abort();
+      running.delete(uri);
     },
   };
 }

@@ -10,5 +10,12 @@ export interface Platform {
   /** Runs a task once the messages that have arrived are dealt with; the answer calls it off. */
   later(task: () => void): () => void;
   /** Works the numbers of a spec out, beside everything else where the platform can. */
-  assess(spec: BoothSpec): Promise<ResultDocument>;
+  assess(spec: BoothSpec, run?: AssessRun): Promise<ResultDocument>;
+}
+
+export interface AssessRun {
+  /** Gets the build-ups, which are there long before the booths. */
+  readonly assemblies?: (found: ResultDocument['assemblies']) => void;
+  /** Once it is aborted the numbers are not wanted any more, and the promise is rejected. */
+  readonly signal?: AbortSignal;
 }

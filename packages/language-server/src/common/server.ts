@@ -29,6 +29,7 @@ import { foldingRanges } from './folding-ranges.js';
 import { followMoves, movedFiles } from './follow-moves.js';
 import { formatting, rangeFormatting } from './formatting.js';
 import { guarded, guardedLater } from './guarded.js';
+import { asksForAssembly } from './hover/asks-for-assembly.js';
 import { hover } from './hover.js';
 import { inlayHints } from './inlay-hints.js';
 import { createNumbers, type Numbers } from './numbers.js';
@@ -86,9 +87,12 @@ export function startServer(connection: Connection, platform: Platform): void {
   }
 
   function newNumbers(): Numbers {
-    return createNumbers(workspace, platform.assess, (uri) => {
-      publish(uri);
-      refreshAnswers();
+    return createNumbers(workspace, platform.assess, {
+      arrived(uri) {
+        publish(uri);
+        refreshAnswers();
+      },
+      assembliesArrived: () => refreshHints(),
     });
   }
 
@@ -107,11 +111,16 @@ export function startServer(connection: Connection, platform: Platform): void {
     const explained = withPages(found, view?.results, client.documentation);
     connection.sendDiagnostics({ uri, version: document.version, diagnostics: explained });
   });
-  const refreshAnswers = (): void => {
+  const refreshHints = (): void => {
     if (canRefreshHints) connection.languages.inlayHint.refresh().catch(() => undefined);
+  };
+  const refreshAnswers = (): void => {
+    refreshHints();
     if (canRefreshLenses) connection.sendRequest(CodeLensRefreshRequest.type).catch(() => undefined);
   };
   const settle = guardedLater('Assessing', log, false, (uri: string) => numbers.settle(uri));
+  /** What goes wrong is told by the whole. */
+  const settleAssemblies = (uri: string): Promise<unknown> => numbers.settleAssemblies(uri).catch(() => settle(uri));
   const scheduler = createScheduler({
     platform,
     reportText: publish,
@@ -200,7 +209,9 @@ export function startServer(connection: Connection, platform: Platform): void {
   });
 
   documents.onDidChangeContent(({ document }) => {
-    scheduler.changed([document.uri, ...workspace.changed(document.uri)]);
+    const changed = [document.uri, ...workspace.changed(document.uri)];
+    for (const uri of changed) numbers.changed(uri);
+    scheduler.changed(changed);
   });
   documents.onDidClose(({ document: { uri } }) => {
     const users = workspace.changed(uri);
@@ -240,14 +251,13 @@ export function startServer(connection: Connection, platform: Platform): void {
     const naming = (await files()).filter((file) => file.uri !== uri && file.text.includes(hit.symbol.name));
     return naming.flatMap((file) => viewOf(file.uri) ?? workspace.viewOfText(file.uri, file.text) ?? []);
   };
-  const withNumbers = async (uri: string) => {
-    await soon(settle(uri));
-    return workspace.view(uri);
-  };
 
   connection.onHover(
     guardedLater('Hover', log, null, async ({ textDocument, position }) => {
-      const view = await withNumbers(textDocument.uri);
+      const { uri } = textDocument;
+      const before = viewOf(uri);
+      await soon(before !== undefined && asksForAssembly(before, position) ? settleAssemblies(uri) : settle(uri));
+      const view = viewOf(uri);
       return (view && hover(view, position, client)) ?? null;
     }),
   );
@@ -255,7 +265,9 @@ export function startServer(connection: Connection, platform: Platform): void {
     guardedLater('Inlay hints', log, [], async ({ textDocument: { uri }, range }, token: CancellationToken) => {
       // An editor may begin to listen for refreshes only once it has a first answer, so that one has to be whole.
       const isFirst = viewOf(uri)?.results === undefined;
-      await (isFirst ? unlessCancelled(settle(uri), token) : soon(settle(uri)));
+      // Later the build-ups are enough: when the rest is there the editor asks again, if it can be told to.
+      const isEnough = canRefreshHints ? settleAssemblies : settle;
+      await (isFirst ? unlessCancelled(settle(uri), token) : soon(isEnough(uri)));
       const view = token.isCancellationRequested ? undefined : viewOf(uri);
       return view === undefined ? [] : inlayHints(view, range, settings);
     }),
@@ -330,6 +342,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     assess: platform.assess,
     later: platform.later,
     resolvesEdits: () => resolvesEdits,
+    severities: () => settings.severities,
   });
   connection.onCodeAction(guardedLater('Code actions', log, [], actions.offer));
   connection.onCodeActionResolve((action) => guarded('Code actions', log, action, actions.resolve)(action));

@@ -18,6 +18,8 @@ export interface View {
   readonly stale: boolean;
   /** True while the text is sound and its own results are still being worked out. */
   readonly pending: boolean;
+  /** The same for the build-ups alone, which are there first. */
+  readonly assembliesPending: boolean;
   /** What the document would be checked as with another text; undefined for one that is too long. */
   checkWith(text: string): CheckResult | undefined;
   /** The view of the document with another text, which has no results yet. */

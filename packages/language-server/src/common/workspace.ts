@@ -41,6 +41,11 @@ export interface Workspace {
   pending(uri: string): Pending | undefined;
   /** Takes the numbers that were worked out. */
   accept(uri: string, pending: Pending, results: ResultDocument): void;
+  /**
+   * Takes the build-ups that were worked out, to stand among the other numbers of an earlier text; false when they are of
+   * no use, because the text has moved on or there are no other numbers.
+   */
+  acceptAssemblies(uri: string, pending: Pending, assemblies: ResultDocument['assemblies']): boolean;
   /** Forgets what rests on a file; answers the other open documents that use it. */
   changed(uri: string): readonly string[];
   /** Forgets everything that was read from disk. */
@@ -60,6 +65,8 @@ interface Entry {
   assessed?: Pending & { readonly results: ResultDocument };
   /** The numbers with their places in a later text. */
   shifted?: { readonly text: string; readonly results: ResultDocument };
+  /** The last spec whose build-ups were worked out before the rest. */
+  assembliesOf?: BoothSpec;
 }
 
 export function createWorkspace(options: WorkspaceOptions): Workspace {
@@ -107,7 +114,8 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
   const shiftedResults = (uri: string, text: string, file: string): ResultDocument | undefined => {
     const entry = entryOf(uri);
     if (entry.assessed === undefined) return undefined;
-    if (entry.assessed.text === text) return entry.assessed.results;
+    // The same text may have been taken up again, with build-ups that were worked out since.
+    if (entry.assessed.text === text && entry.shifted?.text !== text) return entry.assessed.results;
     if (entry.shifted?.text !== text) {
       // From text to text and not from the first: between two texts that follow each other little has changed.
       const before = entry.shifted ?? entry.assessed;
@@ -132,6 +140,7 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
     const { path: file, folderUri } = placeOf(uri);
     const parsed = result.files.find((each) => each.file === file);
     if (parsed === undefined) return undefined;
+    const isPending = !isTried && !isBroken(result) && entryOf(uri).assessed?.spec !== result.spec;
     return {
       uri,
       file,
@@ -141,7 +150,8 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       parsed,
       results: isTried ? undefined : shiftedResults(uri, text, file),
       stale: isBroken(result),
-      pending: !isTried && !isBroken(result) && entryOf(uri).assessed?.spec !== result.spec,
+      pending: isPending,
+      assembliesPending: isPending && entryOf(uri).assembliesOf !== result.spec,
       checkWith: (other) => checkInstead(uri, other),
       withText: (other) => viewOfText(uri, other),
       locate(range) {
@@ -187,6 +197,17 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       if (entry === undefined) return;
       entry.assessed = { ...pending, results };
       delete entry.shifted;
+      delete entry.assembliesOf;
+    },
+
+    acceptAssemblies(uri, { text, spec }, assemblies) {
+      const entry = entries.get(uri);
+      if (entry?.checked?.result.spec !== spec) return false;
+      const others = shiftedResults(uri, text, placeOf(uri).path);
+      if (others === undefined) return false;
+      entry.shifted = { text, results: { ...others, assemblies } };
+      entry.assembliesOf = spec;
+      return true;
     },
 
     changed(uri) {

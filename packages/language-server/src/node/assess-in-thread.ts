@@ -1,20 +1,33 @@
 import { parentPort, Worker } from 'node:worker_threads';
 import { createAssessor, type ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec } from '@boothwright/language';
+import type { AssessRun } from '../common/platform.js';
 
 interface Question {
   readonly id: number;
   readonly spec: BoothSpec;
+  /** Shared by both threads; not 0 once the answer is not wanted any more. */
+  readonly ended: Int32Array;
 }
 
-type Answer = { readonly id: number } & ({ readonly results: ResultDocument } | { readonly error: string });
+type Answer = { readonly id: number } & (
+  | { readonly results: ResultDocument }
+  | { readonly assemblies: ResultDocument['assemblies'] }
+  | { readonly error: string }
+);
+
+interface Waiting {
+  resolve(results: ResultDocument): void;
+  reject(error: unknown): void;
+  readonly assemblies: AssessRun['assemblies'];
+}
 
 /**
  * Works numbers out in a thread of its own, so that no keystroke waits for them. `file` is the script to run in the
  * thread; it must call `answerFromThread`. A thread that ends by itself fails what it had to do and is replaced.
  */
-export function assessInThread(file: string): (spec: BoothSpec) => Promise<ResultDocument> {
-  const waiting = new Map<number, { resolve(results: ResultDocument): void; reject(error: Error): void }>();
+export function assessInThread(file: string): (spec: BoothSpec, run?: AssessRun) => Promise<ResultDocument> {
+  const waiting = new Map<number, Waiting>();
   let thread: Worker | undefined;
   let next = 0;
 
@@ -28,6 +41,10 @@ export function assessInThread(file: string): (spec: BoothSpec) => Promise<Resul
     const started = new Worker(file);
     started.on('message', (answer: Answer) => {
       const asked = waiting.get(answer.id);
+      if ('assemblies' in answer) {
+        asked?.assemblies?.(answer.assemblies);
+        return;
+      }
       waiting.delete(answer.id);
       if ('results' in answer) asked?.resolve(answer.results);
       else asked?.reject(new Error(answer.error));
@@ -39,23 +56,39 @@ export function assessInThread(file: string): (spec: BoothSpec) => Promise<Resul
     return started;
   };
 
-  return (spec) =>
+  return (spec, { assemblies, signal } = {}) =>
     new Promise((resolve, reject) => {
       thread ??= start();
       const id = next++;
-      waiting.set(id, { resolve, reject });
-      thread.postMessage({ id, spec } satisfies Question);
+      const ended = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
+      waiting.set(id, { resolve, reject, assemblies });
+      signal?.addEventListener('abort', () => {
+        // The thread is busy and reads no message: it looks here at every step.
+        Atomics.store(ended, 0, 1);
+        waiting.delete(id);
+        reject(signal.reason);
+      });
+      thread.postMessage({ id, spec, ended } satisfies Question);
     });
 }
 
 /** Runs inside the thread. It remembers parts of results, so that a keystroke costs only what depends on it. */
 export function answerFromThread(): void {
   const assessor = createAssessor();
-  parentPort?.on('message', ({ id, spec }: Question) => {
+  parentPort?.on('message', ({ id, spec, ended }: Question) => {
+    const isEnded = (): boolean => Atomics.load(ended, 0) !== 0;
+    if (isEnded()) return;
     let answer: Answer;
     try {
-      answer = { id, results: assessor.assess(spec) };
+      const results = assessor.assess(spec, {
+        assemblies: (assemblies) => parentPort?.postMessage({ id, assemblies } satisfies Answer),
+        step: () => {
+          if (isEnded()) throw new Error('The numbers are not wanted any more');
+        },
+      });
+      answer = { id, results };
     } catch (error) {
+      if (isEnded()) return;
       answer = { id, error: error instanceof Error ? (error.stack ?? error.message) : String(error) };
     }
     parentPort?.postMessage(answer);

@@ -21,6 +21,7 @@ function startWorker(script: string) {
     TextEncoder,
     TextDecoder,
     performance,
+    AbortController,
     addEventListener: () => undefined,
     postMessage: (message: Message) => sent.push(message),
   };

@@ -1,5 +1,5 @@
-import type { ResultDocument } from '@boothwright/assessment';
-import { expect, it } from 'vitest';
+import { createAssessor, type ResultDocument } from '@boothwright/assessment';
+import { describe, expect, it } from 'vitest';
 import { createNumbers } from '../../src/common/numbers.js';
 import { openSpecs } from '../helpers/index.js';
 
@@ -21,7 +21,7 @@ it('works a text out once, however many ask', async () => {
   const specs = openSpecs({ 'a.booth': text });
   const arrived: string[] = [];
   const { answers, assess } = onDemand();
-  const numbers = createNumbers(specs.workspace, assess, (uri) => arrived.push(uri));
+  const numbers = createNumbers(specs.workspace, assess, { arrived: (uri) => arrived.push(uri) });
   const asked = [numbers.settle(specs.uri('a.booth')), numbers.settle(specs.uri('a.booth'))];
   expect(answers).toHaveLength(1);
   answers[0]!();
@@ -35,7 +35,7 @@ it('works a text out anew when it was typed over while it was worked out', async
   const specs = openSpecs({ 'a.booth': text });
   const arrived: string[] = [];
   const { answers, assess } = onDemand();
-  const numbers = createNumbers(specs.workspace, assess, (uri) => arrived.push(uri));
+  const numbers = createNumbers(specs.workspace, assess, { arrived: (uri) => arrived.push(uri) });
   const first = numbers.settle(specs.uri('a.booth'));
   specs.change('a.booth', 'let gap = 6 mm\n');
   const second = numbers.settle(specs.uri('a.booth'));
@@ -53,12 +53,80 @@ it('works a text out anew when it was typed over while it was worked out', async
 it('may fail and be asked again', async () => {
   const specs = openSpecs({ 'a.booth': text });
   const arrived: string[] = [];
-  const numbers = createNumbers(
-    specs.workspace,
-    () => Promise.reject(new Error('no')),
-    (uri) => arrived.push(uri),
-  );
+  const numbers = createNumbers(specs.workspace, () => Promise.reject(new Error('no')), {
+    arrived: (uri) => arrived.push(uri),
+  });
   await expect(numbers.settle(specs.uri('a.booth'))).rejects.toThrow('no');
   await expect(numbers.settle(specs.uri('a.booth'))).rejects.toThrow('no');
   expect(arrived).toEqual([]);
+});
+
+describe('the build-ups', () => {
+  const build = (thickness: number) =>
+    `use catalog\nassembly wall {\n  gypsum-board ${thickness} mm\n}\nbooth cell {\n  inside 2 m x 2 m x 2 m\n  walls wall\n}\n`;
+  const weight = (specs: ReturnType<typeof openSpecs>) =>
+    specs.view('a.booth').results?.assemblies.wall?.surfaceMassKgPerM2;
+  const setUp = () => {
+    const specs = openSpecs({ 'a.booth': build(12.5) });
+    specs.assess('a.booth');
+    const told: string[] = [];
+    const ended: string[] = [];
+    let release = (): void => undefined;
+    const numbers = createNumbers(
+      specs.workspace,
+      (spec, { assemblies, signal } = {}) => {
+        signal?.addEventListener('abort', () => ended.push('ended'));
+        return new Promise((resolve, reject) => {
+          signal?.addEventListener('abort', () => reject(signal.reason));
+          const results = createAssessor().assess(spec, {
+            assemblies: (found) => setTimeout(() => assemblies?.(found)),
+          });
+          release = () => resolve(results);
+        });
+      },
+      { arrived: () => told.push('all'), assembliesArrived: () => told.push('build-ups') },
+    );
+    return { specs, numbers, told, ended, release: () => release() };
+  };
+
+  it('are there before the rest, and the rest is said to be that of an earlier text', async () => {
+    const { specs, numbers, told, release } = setUp();
+    const before = weight(specs)!;
+    specs.change('a.booth', build(25));
+    const whole = numbers.settle(specs.uri('a.booth'));
+    await numbers.settleAssemblies(specs.uri('a.booth'));
+    expect(told).toEqual(['build-ups']);
+    expect(weight(specs)).toBeCloseTo(2 * before, 6);
+    expect(specs.view('a.booth')).toMatchObject({ pending: true, assembliesPending: false });
+    release();
+    await whole;
+    expect(told).toEqual(['build-ups', 'all']);
+    expect(specs.view('a.booth')).toMatchObject({ pending: false, assembliesPending: false });
+  });
+
+  it('of a text that is typed over are ended and come to nothing', async () => {
+    const { specs, numbers, told, ended } = setUp();
+    const before = weight(specs)!;
+    specs.change('a.booth', build(25));
+    const whole = numbers.settle(specs.uri('a.booth'));
+    specs.change('a.booth', build(30));
+    numbers.changed(specs.uri('a.booth'));
+    expect(await whole).toBe(false);
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    expect(ended).toEqual(['ended']);
+    expect(told).toEqual([]);
+    expect(weight(specs)).toBe(before);
+  });
+
+  it('are shown also where a used file changed and the text itself did not', async () => {
+    const board = (thickness: number) => `use catalog\nassembly wall {\n  gypsum-board ${thickness} mm\n}\n`;
+    const specs = openSpecs({ 'a.booth': 'use "b.booth"\n', 'b.booth': board(12.5) });
+    specs.assess('a.booth');
+    const before = weight(specs)!;
+    specs.change('b.booth', board(25));
+    const pending = specs.workspace.pending(specs.uri('a.booth'))!;
+    const { assemblies } = createAssessor().assess(pending.spec);
+    expect(specs.workspace.acceptAssemblies(specs.uri('a.booth'), pending, assemblies)).toBe(true);
+    expect(weight(specs)).toBeCloseTo(2 * before, 6);
+  });
 });

@@ -15,7 +15,7 @@ export function layerSection(view: View, offset: number): string | undefined {
       `${formatFigures(layer.surfaceMassKgPerM2)} kg/m²`,
       `model: ${escapeMarkdown(layer.model)}`,
     ].join(' · ');
-    return ifStale(view, facts);
+    return ifStale(view, facts, view.assembliesPending);
   }
   return undefined;
 }

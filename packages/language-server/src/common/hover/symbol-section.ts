@@ -44,7 +44,9 @@ export function symbolSection(view: View, symbol: SymbolEntry, offset: number): 
     return material && materialHover(material);
   }
   const found = view.results && resultOf(view.results, symbol);
-  if (found !== undefined && found !== '') return ifStale(view, found);
+  if (found !== undefined && found !== '') {
+    return ifStale(view, found, symbol.kind === 'assembly' ? view.assembliesPending : view.pending);
+  }
   if (view.pending && hasResults.includes(symbol.kind)) return `${title(symbol)}\n\n_Being worked out._`;
   // Whoever points at the declaration sees it; whoever points elsewhere is shown its first line.
   const declaration = view.checked.files.find(({ file }) => file === symbol.range.file);
