@@ -138,7 +138,7 @@ function share({ pressure, velocity }: FaceState, airImpedance: number, radiatio
 }
 
 function breaksOf(absorber: PreparedAbsorber): number[] {
-  const places = absorber.coincidences.flatMap((cosine) => roundCoincidence.map((offset) => cosine + offset));
+  const places = absorber.coincidences().flatMap((cosine) => roundCoincidence.map((offset) => cosine + offset));
   return [...pieces, ...places.filter((place) => place > 0 && place < 1)].sort((a, b) => a - b);
 }
 

@@ -1,8 +1,10 @@
 import type { Air } from '../air/air-properties.js';
 import { airGapFluid, frictionOnly } from '../layered/air-gap-fluid.js';
 import { add, type Complex, complex, divide, multiply, scale } from '../math/complex.js';
-import { criticalFrequency } from '../panels/critical-frequency.js';
-import { shearParameter } from '../panels/shear-parameter.js';
+import { criticalFrequencyOf } from '../panels/critical-frequency.js';
+import type { Plate } from '../panels/plate.js';
+import { shearParameterOf } from '../panels/shear-parameter.js';
+import { stiffnessOfPlate } from '../panels/stiffness-of-plate.js';
 import { delanyBazleyPorous } from '../porous/delany-bazley-porous.js';
 import { johnsonChampouxAllardPorous } from '../porous/johnson-champoux-allard-porous.js';
 import { limpFrame } from '../porous/limp-frame.js';
@@ -28,8 +30,8 @@ export type PreparedAbsorber = {
   /** rad/m, in air */
   readonly wavenumber: number;
   readonly airImpedance: number;
-  /** cos(theta) at which a plate of the absorber is in step with the sound. */
-  readonly coincidences: readonly number[];
+  /** cos(theta) at which a plate of the absorber is in step with the sound; a sum over directions alone asks for them. */
+  readonly coincidences: () => readonly number[];
 };
 
 /** Pressure and normal velocity of the wave at the face towards the room, up to a common factor. */
@@ -62,7 +64,7 @@ export function prepareAbsorber(
     rigid: backing === 'rigid',
     wavenumber: omega / air.soundSpeed,
     airImpedance: air.impedance,
-    coincidences: all.flatMap((layer) => coincidenceOf(layer, hz, air)),
+    coincidences: () => all.flatMap((layer) => coincidenceOf(layer, hz, air)),
   };
 }
 
@@ -91,12 +93,12 @@ function stepOf(
       };
     }
     case 'plate': {
-      const ratio = hz / criticalFrequency(layer, air);
+      const { ratio, shear } = bendingOf(layer, hz, air);
       const mass = omega * layer.density * layer.thickness;
       return {
         fixed: complex(0, mass),
         bending: { re: mass * ratio ** 2 * layer.lossFactor, im: -mass * ratio ** 2 },
-        shear: shearParameter(layer, hz, air),
+        shear,
       };
     }
     case 'limp-sheet':
@@ -118,11 +120,19 @@ function stepOf(
   }
 }
 
+/** Frequency over the critical one, and how far the plate yields in shear. */
+function bendingOf(plate: Plate, hz: number, air: Air): { readonly ratio: number; readonly shear: number } {
+  const stiffness = stiffnessOfPlate(plate);
+  return {
+    ratio: hz / criticalFrequencyOf(plate.density * plate.thickness, stiffness, air),
+    shear: shearParameterOf(plate, stiffness, hz, air),
+  };
+}
+
 /** cos(theta) at which the bending wave of a plate runs along with the sound: sin^4 (f/fc)^2 = 1 + s sin^2, s its shear. */
 function coincidenceOf(layer: AbsorberLayer, hz: number, air: Air): number[] {
   if (layer.kind !== 'plate') return [];
-  const ratio = hz / criticalFrequency(layer, air);
-  const shear = shearParameter(layer, hz, air);
+  const { ratio, shear } = bendingOf(layer, hz, air);
   const sineSquared = (shear + Math.sqrt(shear * shear + 4 * ratio * ratio)) / (2 * ratio * ratio);
   return sineSquared < 1 ? [Math.sqrt(1 - sineSquared)] : [];
 }

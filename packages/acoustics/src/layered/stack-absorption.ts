@@ -1,10 +1,9 @@
 import type { Air } from '../air/air-properties.js';
-import { thirdOctaveBands } from '../bands/bands.js';
 import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
 import { requireOneOf } from '../errors/require-one-of.js';
 import { frictionOnly } from './air-gap-fluid.js';
-import { bandSamples, defaultSamplesPerBand } from './band-samples.js';
+import { bandMeans } from './band-means.js';
 import { checkAir } from './check-air.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
 import { integrateOverField } from './field-integral.js';
@@ -20,7 +19,7 @@ export type Backing = 'rigid' | 'open';
 export type AbsorptionConditions = {
   readonly air: Air;
   readonly backing: Backing;
-  /** `defaultSamplesPerBand` when absent. */
+  /** Frequencies per band; as many as the curve needs when absent, see `bandMeans`. */
   readonly samplesPerBand?: number;
 };
 
@@ -51,12 +50,12 @@ export type AbsorptionConditions = {
 export function stackAbsorption(layers: readonly Layer[], conditions: AbsorptionConditions): number[] {
   checkLayers(layers);
   checkConditions(conditions);
-  const { air, backing, samplesPerBand = defaultSamplesPerBand } = conditions;
-  return thirdOctaveBands.map((band) => {
-    const samples = bandSamples(band, samplesPerBand);
-    const sum = samples.reduce((total, hz) => total + absorptionAt(layers, hz, air, backing), 0);
-    return sum / samples.length;
-  });
+  const { air, backing, samplesPerBand } = conditions;
+  const means = bandMeans(
+    (hz) => ({ values: [absorptionAt(layers, hz, air, backing)], converged: true }),
+    samplesPerBand,
+  );
+  return means[0]!.map((mean) => Math.min(1, mean));
 }
 
 /** The same at one frequency in Hz. Errors: as of `stackAbsorption`, and ArgumentError for a frequency not above 0. */

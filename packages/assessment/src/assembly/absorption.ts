@@ -6,9 +6,6 @@ import type { Memo } from '../memo/memo.js';
 import { keyText, oncePer, oncePerPair } from '../memo/once-per.js';
 import { constructionOf } from './construction.js';
 
-/** Frequencies per band: absorption changes slowly within a third octave, and no figure here shows its third decimal. */
-const samplesPerBand = 3;
-
 /**
  * Diffuse absorption of the inner face of a build-up, 0..1, in third-octave bands. Open backing, so that sound that
  * passes through counts as absorbed. A covering, or a porous layer without a flow resistivity, brings its own table;
@@ -19,7 +16,7 @@ export function insideAbsorption(assembly: readonly AssemblyLayer[], air: Air, m
   if (stated !== undefined) return stated;
   const { layers } = constructionOf(assembly);
   if (layers.length === 0) return perBand(() => 1);
-  return memo.of(keyOf(layers, air), () => stackAbsorption(layers, { air, backing: 'open', samplesPerBand }));
+  return memo.of(keyOf(layers, air), () => stackAbsorption(layers, { air, backing: 'open' }));
 }
 
 const keyOf = oncePerPair((layers: readonly Layer[], air: Air) => `absorption ${keyText(layers)} ${keyText(air)}`);

@@ -74,8 +74,8 @@ type Curve = Pick<TransmissionLoss, 'total' | 'airborne' | 'connections'>;
 const toleranceSamples = 2;
 
 /**
- * Frequencies per band for the parts of a booth, whose range is some 5 dB: within 0.2 dB of as many as needed for ordinary
- * walls, in a third of the time. Build-ups at the reference size, from which ratings are read, are sampled as needed.
+ * Frequencies per band for the parts of a booth, whose range is some 5 dB: within 0.5 dB of as many as needed for walls
+ * whose gaps are filled (1 dB for double glazing), in a third of the time. Build-ups at the reference size, from which ratings are read, are sampled as needed.
  */
 const partSamples = 2;
 

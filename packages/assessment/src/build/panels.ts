@@ -1,6 +1,7 @@
 import type { AssemblyLayer, Booth } from '@boothwright/language';
 import { layerMass } from '../assembly/surface-mass.js';
 import { layerThickness } from '../assembly/thickness.js';
+import { oncePer } from '../memo/once-per.js';
 import type { PanelOpening, PanelResult } from '../result/build-result.js';
 import { divideFace, type FacePanel } from './divide-face.js';
 import { type FaceExtent, faceExtents } from './face-extents.js';
@@ -32,7 +33,7 @@ export const panelsUnknown = 'the text does not say how the faces are cut into p
  * The faces as numbered panels, from `panels` of the booth: no panel wider than its width, walls in two heights where it
  * has a split. Each is made of what its build-up says: docs/models/panels-and-parts.md.
  */
-export function panelsOf(booth: Booth): PanelDivision {
+export const panelsOf: (booth: Booth) => PanelDivision = oncePer((booth) => {
   const { panels } = booth;
   if (panels === undefined) return { built: [], why: panelsUnknown, notes: [] };
   const width = panels.width.value;
@@ -57,7 +58,7 @@ export function panelsOf(booth: Booth): PanelDivision {
     }
   }
   return { built, why: null, notes: [...new Set(notes)] };
-}
+});
 
 function builtPanel(extent: FaceExtent, panel: FacePanel, number: number, place: number): BuiltPanel {
   const { face, leaf, skin } = extent;
