@@ -106,7 +106,12 @@ function tableHtml(caption: string, columns: readonly Column[], rows: readonly (
     });
     return `<tr>${cells.join('')}</tr>`;
   });
-  return `<table><caption>${inline(caption)}</caption><thead><tr>${heads.join('')}</tr></thead><tbody>${body.join('\n')}</tbody></table>`;
+  const kind = columns.every(({ figure }) => figure)
+    ? ' class="figures"'
+    : columns.some(({ figure }) => figure)
+      ? ''
+      : ' class="words"';
+  return `<table${kind}><caption>${inline(caption)}</caption><thead><tr>${heads.join('')}</tr></thead><tbody>${body.join('\n')}</tbody></table>`;
 }
 
 function cellHtml(cell: Cell): string {

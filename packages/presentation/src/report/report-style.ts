@@ -37,6 +37,8 @@ caption { text-align: left; font-weight: 600; padding: .2rem 0 .35rem; }
 th, td { text-align: left; vertical-align: top; padding: .3rem .5rem; border-bottom: 1px solid var(--line); overflow-wrap: anywhere; }
 thead th, thead td { background: var(--band); border-bottom: 2px solid var(--line); overflow-wrap: normal; }
 tbody th { font-weight: 500; }
+table.words th, table.words td { min-width: 6.5rem; }
+table.figures { display: inline-table; width: auto; min-width: 13rem; margin-right: 2.5rem; vertical-align: top; }
 .figure { text-align: right; white-space: nowrap; }
 thead .figure { white-space: normal; }
 .good { color: var(--good); }
@@ -66,6 +68,7 @@ svg text { fill: var(--ink); }
   body { max-width: none; padding: 0; }
   a { color: inherit; }
   section { break-before: page; }
+  section:first-child { break-before: auto; }
   h2 { margin-top: 0; }
   h2, h3, h4, caption, .lead { break-after: avoid; }
   thead { display: table-header-group; }

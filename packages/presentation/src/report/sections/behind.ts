@@ -1,6 +1,6 @@
 import type { Finding, ResultDocument } from '@boothwright/assessment';
 import { ofBooth } from '../../text/section.js';
-import { type Block, blocks, heading, type ReportSection, table } from '../blocks.js';
+import { type Block, blocks, facts, heading, type ReportSection } from '../blocks.js';
 import type { Figures } from '../figures.js';
 import type { ReportInput } from '../report-input.js';
 import { airBlocks } from './air.js';
@@ -38,10 +38,13 @@ function findingsBlocks({ findings }: ResultDocument): Block[] {
   if (sorted.length === 0) return [];
   return blocks(
     heading('Findings'),
-    table(
-      'What the design does, why, and what would mend it',
-      [{ head: 'finding' }, { head: 'why' }, { head: 'fix' }, { head: 'rests on' }],
-      sorted.map(({ message, explanation, fix, source }) => [message, explanation, fix, source]),
-    ),
+    ...sorted.flatMap(({ message, explanation, fix, source }) => [
+      heading(message, 4),
+      facts([
+        ['Why', explanation],
+        ['Fix', fix],
+        ['Rests on', source],
+      ]),
+    ]),
   );
 }

@@ -12,7 +12,7 @@ export function cautionsSection({ result }: ReportInput): ReportSection {
     title: 'Cautions',
     lead: 'Hazards to people and to the building. None of this replaces local codes and licensed practice; ask before you build.',
     blocks: blocks(
-      group('Stop: to clear before anything is built', of('stop')),
+      group('Stop, to clear before anything is built', of('stop')),
       group('Hazards that can kill', own.filter(isDeadly)),
       group(
         'From the facts of this text',
@@ -40,7 +40,9 @@ export function cautionsSection({ result }: ReportInput): ReportSection {
 }
 
 function group(title: string, cautions: readonly Caution[]): Block[] {
-  return cautions.length === 0 ? [] : blocks(heading(title), cautionsTable(title, cautions));
+  return cautions.length === 0
+    ? []
+    : blocks(heading(title), cautionsTable(`${title}: number, reason, whom to ask`, cautions));
 }
 
 /** Hazard, number, reason, whom to ask. */

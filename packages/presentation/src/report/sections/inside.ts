@@ -15,7 +15,7 @@ const methods = {
   none: 'not known',
 } as const;
 /** Of the curve from mouth to microphone one row for each of these steps suffices. */
-const responseStep = 1 / 12;
+const responseStep = 1 / 6;
 
 /** How it sounds inside: decay by band with the model that speaks, modes on a voice, reflections at the microphone. */
 export function insideBlocks(
@@ -125,7 +125,7 @@ function reflectionBlocks(
         }),
         caption,
         table(
-          `${caption}, at steps of a twelfth of an octave`,
+          `${caption}, at steps of a sixth of an octave`,
           [figureColumn('Hz'), figureColumn('dB')],
           thinned(response).map(({ hz, levelDb }) => [formatNumber(hz), formatNumber(levelDb, 1)]),
         ),

@@ -60,7 +60,7 @@ function orderBlocks({ assembly, cards }: MovingResult): Block[] {
   return blocks(
     assembly.assumes.length > 0 && text(`If ${assembly.assumes.join(' and ')}:`),
     table(
-      'Order of work',
+      'Steps, each with why it comes then',
       [{ head: 'step' }, { head: 'what' }, { head: 'fastened from' }, { head: 'why then' }],
       assembly.steps.map(({ step, what, panels, fastenedFrom, why }) => [
         String(step),

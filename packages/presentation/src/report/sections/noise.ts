@@ -136,8 +136,9 @@ function sharesBlocks(name: string, booth: BoothResult, { grid }: ResultDocument
     .toSorted((a, b) => (b.inside.dBA?.value ?? -Infinity) - (a.inside.dBA?.value ?? -Infinity))[0];
   if (loudest === undefined) return [];
   const shares = pathShares(booth, loudest, grid.nominalHz);
-  const shown = shares.slice(0, mostParts);
-  const rest = shares.slice(mostParts);
+  const drawn = new Set(shares.toSorted((a, b) => most(b) - most(a)).slice(0, mostParts));
+  const shown = shares.filter((share) => drawn.has(share));
+  const rest = shares.filter((share) => !drawn.has(share));
   const caption = `How ${loudest.name} comes into ${name}: share of its energy inside by path and octave`;
   const svg = chartShares({
     title: caption,
@@ -159,6 +160,11 @@ function sharesBlocks(name: string, booth: BoothResult, { grid }: ResultDocument
       shares.map((share) => [pathWords(share), ...share.byOctave.map(shareText), shareText(share.overall)]),
     ),
   );
+}
+
+/** What a path brings in the octave in which it brings most. */
+function most({ byOctave }: PathShare): number {
+  return Math.max(...byOctave.map((share) => share ?? 0));
 }
 
 function sumsOf(shares: readonly PathShare[]): (number | null)[] {

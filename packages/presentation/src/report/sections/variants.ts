@@ -43,12 +43,6 @@ function variantBlocks(result: ResultDocument, name: string): Block[] {
   const variant = result.variants[name];
   if (variant === undefined) return [];
   const { gained, lost, nearer, farther, costs } = variantEffects(result, variant);
-  const ids = (found: readonly { readonly id: string; readonly message: string }[]) =>
-    new Map(found.map((each) => [`${each.id} ${each.message}`, each]));
-  const before = ids(result.findings);
-  const after = ids(variant.findings);
-  const only = (one: typeof before, other: typeof before) =>
-    [...one].filter(([key]) => !other.has(key)).map(([, { message }]) => message);
   const problems = Object.entries(variant.booths).flatMap(([booth, { moving }]) =>
     newProblems(result.booths[booth]?.moving, moving).map((problem) => problem.text),
   );
@@ -63,14 +57,27 @@ function variantBlocks(result: ResultDocument, name: string): Block[] {
     farther.length > 0 && `Farther from its limit: ${pairsText(farther)}`,
     costs.length > 0 && `Besides: ${costs.join(', ')}`,
     notAssessed.length > 0 && `Not assessed in it: ${notAssessed.map(requirementName).join(', ')}`,
-    ...only(after, before).map((message) => `New: ${message}`),
-    ...only(before, after).map((message) => `Gone: ${message}`),
+    ...onlyIn(variant.findings, result.findings).map((message) => `New: ${message}`),
+    ...onlyIn(result.findings, variant.findings).map((message) => `Gone: ${message}`),
     ...problems.map((problem) => `No longer fits: ${problem}`),
   ];
   return blocks(
     heading(variant.title ? `${name}: ${variant.title}` : name),
     list(lines) ?? text(largest.length > 0 ? largestText(largest) : 'Changes nothing that is predicted.'),
   );
+}
+
+type Findings = ResultDocument['findings'];
+
+/** Messages of findings of a kind that the others lack, or have at fewer places. */
+function onlyIn(findings: Findings, others: Findings): readonly string[] {
+  return findings
+    .filter(({ id, range }) => {
+      const alike = others.filter((other) => other.id === id);
+      const more = findings.filter((each) => each.id === id).length > alike.length;
+      return more && !alike.some((other) => other.range.from === range.from && other.range.file === range.file);
+    })
+    .map(({ message }) => message);
 }
 
 type Changes = ResultDocument['variants'][string]['changes'];
