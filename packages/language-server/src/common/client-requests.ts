@@ -7,19 +7,26 @@ import {
   questions,
 } from '@boothwright/language';
 import type { Connection, Position } from 'vscode-languageserver';
-import { guarded } from './guarded.js';
+import { guarded, guardedLater } from './guarded.js';
 import { type Headline, headline } from './headline.js';
-import type { View } from './view.js';
+import type { SheetAsked } from './sheet/protocol.js';
+import { createSheets, type SheetServices } from './sheet/service.js';
 
 /**
- * What an editor may ask beyond the protocol: the headline of the booth at the cursor, and the questions from which a
+ * What an editor may ask beyond the protocol: the headline of the booth at the cursor, the live sheet, and the questions from which a
  * first spec is written.
  */
 export function answerClientRequests(
   connection: Connection,
   log: (message: string) => void,
-  viewOf: (uri: string) => View | undefined,
+  services: SheetServices,
 ): void {
+  const { viewOf } = services;
+  const sheets = createSheets(services);
+  connection.onRequest(
+    'boothwright/sheet',
+    guardedLater('Sheet', log, null, (asked: SheetAsked) => sheets(asked)),
+  );
   connection.onRequest(
     'boothwright/headline',
     guarded('Headline', log, null, ({ uri, position }: { uri: string; position: Position }): Headline | null => {

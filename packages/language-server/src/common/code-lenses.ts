@@ -5,8 +5,11 @@ import type { View } from './view.js';
 
 const lenses = { booth: boothLens, variant: variantLens };
 
-/** Above each booth and each variant what it comes to, in words; without numbers yet, nothing. */
-export function codeLenses(view: View, { codeLens }: Settings): CodeLens[] {
+/**
+ * Above each booth and each variant what it comes to, in words; without numbers yet, nothing. In an editor that has a live
+ * sheet a lens opens it there.
+ */
+export function codeLenses(view: View, { codeLens }: Settings, hasSheet = false): CodeLens[] {
   const { results } = view;
   if (results === undefined) return [];
   return view.checked.symbols.symbols.flatMap((symbol) => {
@@ -15,12 +18,17 @@ export function codeLenses(view: View, { codeLens }: Settings): CodeLens[] {
     if (!codeLens[kind === 'booth' ? 'booths' : 'variants']) return [];
     const title = lenses[kind](name, results);
     if (title === undefined) return [];
-    // It tells and does nothing: an editor shows a lens without a command as text.
-    return [
-      {
-        range: view.lines.rangeOf(nameRange),
-        command: { title: view.stale ? `was ${title}` : title, command: '' },
-      },
-    ];
+    const range = view.lines.rangeOf(nameRange);
+    const told = view.stale ? `was ${title}` : title;
+    // An editor without a sheet shows a lens without a command as text.
+    const command = hasSheet
+      ? {
+          title: told,
+          command: 'boothwright.openSheet',
+          arguments: [view.uri, range.start],
+          tooltip: 'Open the live sheet',
+        }
+      : { title: told, command: '' };
+    return [{ range, command }];
   });
 }

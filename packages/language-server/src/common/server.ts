@@ -58,6 +58,8 @@ interface ClientOptions {
   readonly catalogueDocument: boolean;
   /** It shows pictures in hovers. */
   readonly pictures: boolean;
+  /** It has a live sheet: it is told when there is something new for it, and lenses open it. */
+  readonly sheet: boolean;
   /** Where its user finds the documentation, so that a diagnostic leads to its page. */
   readonly documentation?: string;
 }
@@ -67,7 +69,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   const documents = new TextDocuments(TextDocument);
   let folders: string[] = [];
   let settings: Settings = readSettings(undefined);
-  let client: ClientOptions = { catalogueDocument: false, pictures: false };
+  let client: ClientOptions = { catalogueDocument: false, pictures: false, sheet: false };
   let canRefreshHints = false;
   let resolvesEdits = false;
   let canRefreshLenses = false;
@@ -110,7 +112,12 @@ export function startServer(connection: Connection, platform: Platform): void {
     const found = view === undefined ? tooLongDiagnostic(document.getText()) : diagnostics(view, settings.severities);
     const explained = withPages(found, view?.results, client.documentation);
     connection.sendDiagnostics({ uri, version: document.version, diagnostics: explained });
+    tellSheet(uri);
   });
+  /** A live sheet asks for what is new itself, so that it gets only what it shows. */
+  const tellSheet = (uri: string): void => {
+    if (client.sheet) connection.sendNotification('boothwright/sheetChanged', { uri }).catch(() => undefined);
+  };
   const refreshHints = (): void => {
     if (canRefreshHints) connection.languages.inlayHint.refresh().catch(() => undefined);
   };
@@ -136,11 +143,16 @@ export function startServer(connection: Connection, platform: Platform): void {
     folders = (workspaceFolders ?? []).map(({ uri }) => uri);
     if (folders.length === 0 && typeof rootUri === 'string') folders = [rootUri];
     const told = (initializationOptions ?? {}) as Record<
-      'catalogueDocument' | 'pictures' | 'documentation' | 'boothwright',
+      'catalogueDocument' | 'pictures' | 'sheet' | 'documentation' | 'boothwright',
       unknown
     >;
     const documentation = typeof told.documentation === 'string' ? { documentation: told.documentation } : {};
-    client = { catalogueDocument: told.catalogueDocument === true, pictures: told.pictures === true, ...documentation };
+    client = {
+      catalogueDocument: told.catalogueDocument === true,
+      pictures: told.pictures === true,
+      sheet: told.sheet === true,
+      ...documentation,
+    };
     takeSettings(told.boothwright);
     resolvesEdits = capabilities.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true;
     canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
@@ -277,7 +289,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       const isFirst = viewOf(uri)?.results === undefined;
       await (isFirst ? unlessCancelled(settle(uri), token) : soon(settle(uri)));
       const view = token.isCancellationRequested ? undefined : viewOf(uri);
-      return view === undefined ? [] : codeLenses(view, settings);
+      return view === undefined ? [] : codeLenses(view, settings, client.sheet);
     }),
   );
   connection.onCompletion(
@@ -347,7 +359,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   connection.onCodeAction(guardedLater('Code actions', log, [], actions.offer));
   connection.onCodeActionResolve((action) => guarded('Code actions', log, action, actions.resolve)(action));
   connection.onRequest(catalogueRequest, () => catalogueDocumentText());
-  answerClientRequests(connection, log, viewOf);
+  answerClientRequests(connection, log, { viewOf, settle, assess: platform.assess });
 
   documents.listen(connection);
   connection.listen();

@@ -1,6 +1,6 @@
 import type { BandDecay, DecayMethod } from '@boothwright/assessment';
 import { type ChartSize, chartFrame, frequencyAxis, hoverSize, linearAxis, margins } from './frame.js';
-import { legend } from './legend.js';
+import { legendIn } from './legend.js';
 import { palette } from './palette.js';
 import { bandPath, linePath } from './series-path.js';
 import { dataList, svgElement, svgText } from './svg-element.js';
@@ -82,7 +82,7 @@ export function chartDecay(chart: DecayChart): string {
     description: chart.description,
     x,
     y,
-    content: content.join('') + legend(names, size.width, y.label),
+    content: content.join('') + legendIn(size, names, y.label),
     attributes: { 'data-hz': dataList(hz) },
   });
 }

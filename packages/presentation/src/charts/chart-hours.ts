@@ -1,6 +1,6 @@
 import type { HoursResult, Verdict } from '@boothwright/assessment';
 import { type Axis, type ChartSize, chartFrame, hoverSize, linearAxis, margins } from './frame.js';
-import { type LegendEntry, legend } from './legend.js';
+import { type LegendEntry, legendIn } from './legend.js';
 import { palette } from './palette.js';
 import { dataList, svgElement } from './svg-element.js';
 
@@ -73,7 +73,7 @@ export function chartHours(chart: HoursChart): string {
     description: chart.description,
     x,
     y,
-    content: content.filter(Boolean).join('') + legend(names, size.width, y.label),
+    content: content.filter(Boolean).join('') + legendIn(size, names, y.label),
     attributes: { 'data-verdicts': verdicts.join(',') },
   });
 }

@@ -1,5 +1,5 @@
 import { type ChartSize, chartFrame, frequencyAxis, hoverSize, linearAxis } from './frame.js';
-import { legend } from './legend.js';
+import { legendIn } from './legend.js';
 import { palette } from './palette.js';
 import { linePath } from './series-path.js';
 import { dataList, round, svgElement } from './svg-element.js';
@@ -9,6 +9,8 @@ export interface LevelSeries {
   /** `before` the booth, what arrives `behind` it, the `target`, or something else. */
   readonly role: 'before' | 'behind' | 'target' | 'further';
   readonly levelsDb: readonly (number | null)[];
+  /** Written into the picture as `data-mark`, for a page that leads from the line to its place in the text. */
+  readonly mark?: number | undefined;
 }
 
 export interface LevelsChart {
@@ -58,6 +60,7 @@ export function chartLevels(chart: LevelsChart): string {
       'stroke-width': stroke.width,
       'stroke-dasharray': stroke.dash,
       'data-values': dataList(series.levelsDb),
+      'data-mark': series.mark,
     });
   });
   const names = chart.series.map((series) => ({
@@ -71,7 +74,7 @@ export function chartLevels(chart: LevelsChart): string {
     description: chart.description,
     x,
     y,
-    content: lines.join('') + legend(names, size.width, y.label),
+    content: lines.join('') + legendIn(size, names, y.label),
     attributes: { 'data-hz': chart.nominalHz.map(round).join(',') },
   });
 }

@@ -1,5 +1,5 @@
 import { type ChartSize, chartFrame, frequencyAxis, hoverSize, linearAxis, margins } from './frame.js';
-import { legend } from './legend.js';
+import { legendIn } from './legend.js';
 import { palette } from './palette.js';
 import { linePath } from './series-path.js';
 import { dataList, svgElement } from './svg-element.js';
@@ -45,7 +45,7 @@ export function chartResponse(chart: ResponseChart): string {
     description: chart.description,
     x,
     y,
-    content: content.join('') + legend(names, size.width, y.label),
+    content: content.join('') + legendIn(size, names, y.label),
     attributes: { 'data-hz': dataList(chart.hz) },
   });
 }

@@ -1,6 +1,6 @@
 import { stack } from 'd3-shape';
 import { type Axis, type ChartSize, chartFrame, hoverSize, linearAxis, margins } from './frame.js';
-import { legend } from './legend.js';
+import { legendIn } from './legend.js';
 import { palette, seriesColours } from './palette.js';
 import { dataList, svgElement } from './svg-element.js';
 
@@ -15,6 +15,8 @@ export interface SharesChart {
     readonly shares: readonly (number | null)[];
     /** What no other part names; grey, whatever its place. */
     readonly rest?: true;
+    /** Written into the picture as `data-mark`, for a page that leads from the part to its place in the text. */
+    readonly mark?: number | undefined;
   }[];
   readonly size?: ChartSize;
 }
@@ -46,6 +48,7 @@ export function chartShares(chart: SharesChart): string {
         .join(''),
       fill: colourOf(chart, part),
       'data-values': dataList((chart.parts[part]?.shares ?? []).map((share) => (share === null ? null : 100 * share))),
+      'data-mark': chart.parts[part]?.mark,
     }),
   );
   const names = chart.parts.map((part, index) => ({
@@ -58,7 +61,7 @@ export function chartShares(chart: SharesChart): string {
     description: chart.description,
     x,
     y,
-    content: bars.join('') + legend(names, size.width, y.label),
+    content: bars.join('') + legendIn(size, names, y.label),
   });
 }
 

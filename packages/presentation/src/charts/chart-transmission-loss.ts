@@ -1,5 +1,5 @@
 import { type ChartSize, chartFrame, frequencyAxis, hoverSize, linearAxis } from './frame.js';
-import { legend } from './legend.js';
+import { legendIn } from './legend.js';
 import { palette } from './palette.js';
 import { bandPath, linePath } from './series-path.js';
 import { dataList, round, svgElement } from './svg-element.js';
@@ -66,14 +66,11 @@ export function chartTransmissionLoss(chart: TransmissionLossChart): string {
       'stroke-width': 2,
       'data-values': dataList(chart.lossDb),
     }),
-    legend(
-      [
-        { label: chart.rangeDb ? 'predicted, with range' : 'predicted', colour: palette.blue },
-        ...(chart.contour ? [{ label: chart.contour.label, colour: palette.orange, dash: '5 3' }] : []),
-        ...(chart.other ? [{ label: chart.other.label, colour: palette.green, dash: '2 2' }] : []),
-      ],
-      size.width,
-    ),
+    legendIn(size, [
+      { label: chart.rangeDb ? 'predicted, with range' : 'predicted', colour: palette.blue },
+      ...(chart.contour ? [{ label: chart.contour.label, colour: palette.orange, dash: '5 3' }] : []),
+      ...(chart.other ? [{ label: chart.other.label, colour: palette.green, dash: '2 2' }] : []),
+    ]),
   ];
   return chartFrame({
     size,

@@ -7,6 +7,8 @@ import { escapeXml, round, svgElement, svgText } from './svg-element.js';
 export interface ChartSize {
   readonly width: number;
   readonly height: number;
+  /** False where the names of the lines stand beside the picture. */
+  readonly names?: false;
 }
 
 /** As high as an editor shows without scrolling below two lines of text, so that nothing is scaled down and letters stay readable. */

@@ -1,4 +1,4 @@
-import { margins } from './frame.js';
+import { type ChartSize, margins } from './frame.js';
 import { svgElement, svgText } from './svg-element.js';
 
 export interface LegendEntry {
@@ -8,6 +8,11 @@ export interface LegendEntry {
 }
 
 const stroke = 23;
+
+/** The same for a picture of some size; nothing where the names stand beside the picture. */
+export function legendIn(size: ChartSize, entries: readonly LegendEntry[], axisName = ''): string {
+  return size.names === false ? '' : legend(entries, size.width, axisName);
+}
 
 /** Width of a text of the charts, px, rather too wide; capitals, figures and broad letters take more. */
 function textWidth(text: string): number {

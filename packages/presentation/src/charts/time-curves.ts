@@ -2,7 +2,7 @@ import type { FanSettingOfAir } from '@boothwright/assessment';
 import { ticks } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
 import { type Axis, type ChartSize, chartFrame, linearAxis, margins } from './frame.js';
-import { legend } from './legend.js';
+import { legendIn } from './legend.js';
 import { palette } from './palette.js';
 import { linePath } from './series-path.js';
 import { dataList, svgElement } from './svg-element.js';
@@ -114,6 +114,6 @@ export function timeCurves(chart: TimeCurvesChart): string {
     description: chart.description,
     x,
     y,
-    content: limitLine + lines.join('') + legend(names, size.width, y.label),
+    content: limitLine + lines.join('') + legendIn(size, names, y.label),
   });
 }

@@ -1,0 +1,36 @@
+import type { ResultDocument } from '@boothwright/assessment';
+import type { BoothSpec } from '@boothwright/language';
+import type { Platform } from '../platform.js';
+import type { View } from '../view.js';
+import type { Sheet, SheetAsked } from './protocol.js';
+import { sheet } from './sheet.js';
+
+export interface SheetServices {
+  viewOf(uri: string): View | undefined;
+  /** Settles when the numbers of the present text are there, or cannot be. */
+  settle(uri: string): Promise<unknown>;
+  readonly assess: Platform['assess'];
+}
+
+/** Answers `boothwright/sheet`. */
+export function createSheets({ viewOf, settle, assess }: SheetServices): (asked: SheetAsked) => Promise<Sheet | null> {
+  // A text that is broken from the start is assessed as far as it could be read, once for each reading.
+  const partial = new WeakMap<BoothSpec, Promise<ResultDocument>>();
+  const partialOf = (spec: BoothSpec): Promise<ResultDocument> => {
+    const known = partial.get(spec) ?? assess(spec);
+    partial.set(spec, known);
+    return known;
+  };
+  return async (asked) => {
+    const before = viewOf(asked.uri);
+    if (before === undefined) return null;
+    // The first sheet has nothing to show before its numbers.
+    if (before.results === undefined && before.pending) await settle(asked.uri);
+    const view = viewOf(asked.uri);
+    if (view === undefined) return null;
+    if (view.results !== undefined || !view.stale) return sheet(view, asked);
+    const found = await partialOf(view.checked.spec).catch(() => undefined);
+    const now = viewOf(asked.uri);
+    return now === undefined ? null : sheet(now, asked, now.checked.spec === view.checked.spec ? found : undefined);
+  };
+}
