@@ -1,4 +1,4 @@
-import type { Problem } from '@boothwright/language';
+import { type Problem, type Severities, withSeverities } from '@boothwright/language';
 import { type CodeAction, type CodeActionContext, CodeActionKind, type Range } from 'vscode-languageserver';
 import type { Candidate } from './code-actions/candidate.js';
 import { extractLet } from './code-actions/extract-let.js';
@@ -24,13 +24,21 @@ export const offeredKinds: string[] = [
   fixAllKind,
 ];
 
-/** What can be done at a place at once: ways to mend its problems, and to write the same in another way. */
-export function textActions(view: View, range: Range, { only }: Pick<CodeActionContext, 'only'>): CodeAction[] {
+/**
+ * What can be done at a place at once: ways to mend its problems, and to write the same in another way. A problem that
+ * the settings leave out is not mended either.
+ */
+export function textActions(
+  view: View,
+  range: Range,
+  { only }: Pick<CodeActionContext, 'only'>,
+  severities: Severities = {},
+): CodeAction[] {
   const from = view.lines.offsetAt(range.start);
   const to = view.lines.offsetAt(range.end);
   const found: CodeAction[] = [];
   if (isWanted(CodeActionKind.QuickFix, only)) {
-    for (const problem of problemsAt(view, from, to)) {
+    for (const problem of problemsAt(view, from, to, severities)) {
       for (const { candidate, preferred } of quickFixes(view, problem)) {
         found.push({
           ...action(view, CodeActionKind.QuickFix, candidate),
@@ -64,8 +72,8 @@ function action(view: View, kind: string, { title, changes }: Candidate): CodeAc
   return { title, kind, edit: editOf(view, changes) };
 }
 
-function problemsAt(view: View, from: number, to: number): readonly Problem[] {
-  return view.checked.problems
+function problemsAt(view: View, from: number, to: number, severities: Severities): readonly Problem[] {
+  return withSeverities(view.checked.problems, severities)
     .filter(({ range }) => range.file === view.file && range.from <= to && from <= range.to)
     .slice(0, mostProblems);
 }

@@ -1,6 +1,8 @@
 import type { Finding, RequirementResult, ResultDocument } from '@boothwright/assessment';
+import type { Severities } from '@boothwright/language';
 import type { Diagnostic } from 'vscode-languageserver';
 import { findingDiagnostic, requirementDiagnostic } from '../diagnostics.js';
+import { findingsAsSet } from '../severities.js';
 import { statementsAt } from '../statements-at.js';
 import type { View } from '../view.js';
 import type { Candidate } from './candidate.js';
@@ -18,8 +20,17 @@ export interface DesignCandidate {
   readonly diagnostic: Diagnostic | undefined;
 }
 
-/** For findings and missed requirements at a place, and for the layer that the cursor is on. */
-export function designCandidates(view: View, results: ResultDocument, from: number, to: number): DesignCandidate[] {
+/**
+ * For findings and missed requirements at a place, unless the settings leave them out, and for the layer that the cursor
+ * is on.
+ */
+export function designCandidates(
+  view: View,
+  results: ResultDocument,
+  from: number,
+  to: number,
+  severities: Severities,
+): DesignCandidate[] {
   const at = ({ range }: { readonly range: { readonly file: string; readonly from: number; readonly to: number } }) =>
     range.file === view.file && range.from <= to && from <= Math.min(range.to, view.lines.lineEnd(range.from));
   const found = [
@@ -28,13 +39,19 @@ export function designCandidates(view: View, results: ResultDocument, from: numb
       .filter((requirement) => requirement.verdict === 'missed' && at(requirement))
       .flatMap((requirement) => ofRequirement(view, results, requirement)),
     ...ofLayer(view, from, to),
-  ];
+  ].flatMap((each) => told(each, severities));
   // The same change comes up for a finding and for what it makes fail.
   const seen = new Set<string>();
   return found.filter(({ candidate }) => {
     const key = JSON.stringify(candidate.changes);
     return !seen.has(key) && seen.add(key);
   });
+}
+
+/** With its diagnostic as the settings want it told; nothing for one that they leave out. */
+function told(each: DesignCandidate, severities: Severities): DesignCandidate[] {
+  if (each.diagnostic === undefined) return [each];
+  return findingsAsSet([each.diagnostic], severities).map((diagnostic) => ({ ...each, diagnostic }));
 }
 
 function ofFinding(view: View, finding: Finding): DesignCandidate[] {

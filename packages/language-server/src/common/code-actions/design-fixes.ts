@@ -1,5 +1,5 @@
 import type { ResultDocument } from '@boothwright/assessment';
-import type { BoothSpec } from '@boothwright/language';
+import type { BoothSpec, Severities } from '@boothwright/language';
 import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
 import { editOf } from '../code-actions.js';
 import type { View } from '../view.js';
@@ -10,6 +10,8 @@ import { promiseWords } from './promise-words.js';
 
 export interface DesignOptions {
   assess(spec: BoothSpec): Promise<ResultDocument>;
+  /** As the settings want findings and missed requirements told. */
+  readonly severities?: Severities;
   /** Lets what has arrived in the meantime be dealt with. */
   pause(): Promise<void>;
   /** False once the answer is not wanted any more, or the text has changed. */
@@ -43,7 +45,7 @@ export async function designFixes(
   options: DesignOptions,
 ): Promise<CodeAction[]> {
   const ready: { readonly fix: ComputedFix; readonly of: DesignCandidate }[] = [];
-  for (const of of designCandidates(view, results, from, to)) {
+  for (const of of designCandidates(view, results, from, to, options.severities ?? {})) {
     const key = JSON.stringify([of.booth, of.requirement?.range.from, of.candidate.changes]);
     let fix = memory.fixes.get(key);
     if (fix === undefined) {

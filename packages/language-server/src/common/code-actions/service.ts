@@ -1,5 +1,5 @@
 import type { ResultDocument } from '@boothwright/assessment';
-import type { BoothSpec } from '@boothwright/language';
+import type { BoothSpec, Severities } from '@boothwright/language';
 import {
   type CancellationToken,
   type CodeAction,
@@ -21,6 +21,7 @@ export interface CodeActionServices {
   later(task: () => void): () => void;
   /** True when the editor asks for the edit of an action once it is chosen. */
   resolvesEdits(): boolean;
+  severities(): Severities;
 }
 
 /** How long design fixes are worked out, ms: for the mark at a line, and when the writer asks. */
@@ -54,6 +55,7 @@ export function createCodeActions(services: CodeActionServices): CodeActions {
       memoryOf(uri, view.text),
       {
         assess: services.assess,
+        severities: services.severities(),
         pause: () => new Promise((resolve) => services.later(resolve)),
         isWanted: () => !token.isCancellationRequested && Date.now() < end && services.viewOf(uri)?.text === view.text,
       },
@@ -65,7 +67,7 @@ export function createCodeActions(services: CodeActionServices): CodeActions {
       const { textDocument, range, context } = params;
       const view = services.viewOf(textDocument.uri);
       if (view === undefined) return [];
-      const found = textActions(view, range, context);
+      const found = textActions(view, range, context, services.severities());
       if (isWanted(fixAllKind, context.only) && canFixAll(view)) found.push(fixAll(view, services.resolvesEdits()));
       const wantsDesigns = [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite].some((kind) =>
         isWanted(kind, context.only),

@@ -72,6 +72,15 @@ describe('design fixes', () => {
     );
   });
 
+  it('are not offered for what the settings leave out', async () => {
+    const at = async (severities: DesignOptions['severities'], part: string) =>
+      (await designsAt(narrow, part, { ...everything, severities: severities ?? {} })).actions;
+    expect((await at({ 'requirement-missed': 'error' }, 'require stc'))[0]?.diagnostics?.[0]?.severity).toBe(1);
+    expect(await at({ 'requirement-missed': 'off' }, 'require stc')).toEqual([]);
+    // The layer that the cursor is on is no problem, and its moves stay.
+    expect(await at({ 'requirement-missed': 'off' }, 'air 6 mm')).not.toEqual([]);
+  });
+
   it('yield exactly what they promised once they are applied', async () => {
     for (const part of ['require room-tone', 'require stc', 'air 6 mm']) {
       const { view, actions } = await designsAt(narrow, part);

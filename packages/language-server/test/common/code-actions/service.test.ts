@@ -1,4 +1,5 @@
 import { createAssessor } from '@boothwright/assessment';
+import type { Severities } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { type CodeActionParams, CodeActionTriggerKind } from 'vscode-languageserver';
 import { createCodeActions } from '../../../src/common/code-actions/service.js';
@@ -13,7 +14,7 @@ function started(text: string, resolvesEdits = true) {
   const uri = specs.uri('test.booth');
   const token = { isCancellationRequested: false, onCancellationRequested: () => ({ dispose: () => undefined }) };
   const worked: string[] = [];
-  const state = { whenAssessing: (): void => undefined };
+  const state = { whenAssessing: (): void => undefined, severities: {} as Severities };
   const actions = createCodeActions({
     viewOf: (asked) => specs.workspace.view(asked),
     settle: async () => specs.assess('test.booth'),
@@ -27,6 +28,7 @@ function started(text: string, resolvesEdits = true) {
       return () => clearImmediate(turn);
     },
     resolvesEdits: () => resolvesEdits,
+    severities: () => state.severities,
   });
   const params = (part: string, only?: string[]): CodeActionParams => {
     const view = specs.view('test.booth');
@@ -70,6 +72,24 @@ describe('the answer of the server', () => {
     };
     await actions.offer(params('air 6 mm'), token);
     expect(worked).toHaveLength(1);
+  });
+});
+
+describe('a problem that the settings leave out', () => {
+  const disagreeing = `${wall}booth box {\n  inside 1 m x 1 m x 2 m\n  outside 1.5 m x 1.062 m x 2.062 m\n  walls wall\n  roof wall\n  floor wall\n}\n`;
+
+  it('is not mended', async () => {
+    const { actions, params, token, state, specs } = started(disagreeing);
+    expect(specs.view('test.booth').checked.problems.map(({ id }) => id)).toContain('dimensions-disagree');
+    const mends = async () =>
+      (await actions.offer(params('1.5 m x', ['quickfix']), token)).filter(({ diagnostics }) =>
+        diagnostics?.some(({ code }) => code === 'dimensions-disagree'),
+      );
+    expect(await mends()).not.toEqual([]);
+    state.severities = { 'dimensions-disagree': 'error' };
+    expect((await mends())[0]?.diagnostics?.[0]?.severity).toBe(1);
+    state.severities = { 'dimensions-disagree': 'off' };
+    expect(await mends()).toEqual([]);
   });
 });
 
