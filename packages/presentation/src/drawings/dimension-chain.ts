@@ -11,6 +11,8 @@ export interface Chain {
   readonly from: number;
   /** px across the chain: where the lines from the drawing to it start; at `from` without it. */
   readonly edge?: number;
+  /** m; shorter segments, such as the cut of a saw, carry no length. */
+  readonly leastM?: number;
   readonly side: 'below' | 'above' | 'left' | 'right';
 }
 
@@ -43,13 +45,11 @@ export function dimensionChain(canvas: Canvas, chain: Chain, units: DisplayUnits
     canvas.line([place(px - tick, at + tick), place(px + tick, at - tick)], { 'stroke-width': 1.2 });
   }
   canvas.line([place(first.px, at), place(last.px, at)], thin);
-  const segments = points.slice(1).map((point, index) => {
+  const segments = points.slice(1).flatMap((point, index) => {
     const before = points[index]!;
-    return {
-      middle: (before.px + point.px) / 2,
-      room: point.px - before.px,
-      text: lengthFigure(Math.abs(point.m - before.m), units),
-    };
+    const metres = Math.abs(point.m - before.m);
+    if (metres <= (chain.leastM ?? 0)) return [];
+    return [{ middle: (before.px + point.px) / 2, room: point.px - before.px, text: lengthFigure(metres, units) }];
   });
   return flat ? rows(canvas, segments, at, out) : column(canvas, segments, at, out);
 }

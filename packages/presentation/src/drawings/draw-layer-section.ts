@@ -46,6 +46,7 @@ export function drawLayerSection(assembly: Assembly, options: DrawingOptions): D
         ],
       },
       paper: { widthMm: 180, heightMm: 105 },
+      extent: { width: 0, height: total },
       draw: (canvas) => draw(canvas, shown, options),
     },
     options,

@@ -44,6 +44,7 @@ export function drawPlan(booth: Booth, result: BoothResult | undefined, options:
           ...parts.map(({ what, size: own, place }) => [what, own, place]),
         ],
       },
+      extent: { width: frame.outside[0], height: frame.outside[1] },
       draw: (canvas) => draw(canvas, booth, frame, options),
     },
     options,

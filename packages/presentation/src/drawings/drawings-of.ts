@@ -1,8 +1,15 @@
 import type { AssemblyResult, BoothResult } from '@boothwright/assessment';
 import type { BoothSpec } from '@boothwright/language';
+import { faceNames } from './booth-frame.js';
+import { drawElevation } from './draw-elevation.js';
 import { drawLayerSection } from './draw-layer-section.js';
+import { drawLengths } from './draw-lengths.js';
+import { drawPanels } from './draw-panels.js';
 import { drawPlan } from './draw-plan.js';
+import { drawRoomPlan } from './draw-room-plan.js';
+import { drawSheets } from './draw-sheets.js';
 import type { Drawing, DrawingOptions, NotDrawn } from './drawing.js';
+import { explodedView } from './exploded-view.js';
 
 /** A specification and what was worked out from it: a result document, or one of its variants with the variant's spec. */
 export interface DrawnFrom {
@@ -23,5 +30,13 @@ export function drawingsOf({ spec, result, booth: name }: DrawnFrom, options: Dr
   const sections = [...spec.assemblies.values()].map((assembly) => drawLayerSection(assembly, options));
   if (booth === undefined) return sections;
   const own = result?.booths[booth.name];
-  return [drawPlan(booth, own, options), ...sections];
+  return [
+    drawRoomPlan(booth, spec.site, own, options),
+    drawPlan(booth, own, options),
+    ...faceNames.map((face) => drawElevation(booth, face, own, options)),
+    ...sections,
+    explodedView(booth.name, own, options),
+    ...drawPanels(booth.name, own, options),
+    ...(own === undefined ? [] : [...drawSheets(own.build, options), ...drawLengths(own.build, options)]),
+  ];
 }

@@ -22,6 +22,8 @@ export interface Sketch {
   readonly toScale?: boolean;
   /** Paper that suits it better than the usual sheet. */
   readonly paper?: { readonly widthMm: number; readonly heightMm: number };
+  /** m that it takes at least, so that scales at which it is far too large need no trying. */
+  readonly extent?: { readonly width: number; readonly height: number };
   readonly draw: (canvas: Canvas) => void;
 }
 
@@ -29,7 +31,11 @@ export interface Sketch {
 export function finishDrawing(sketch: Sketch, options: DrawingOptions): Drawing {
   const paper = options.paper ?? sketch.paper ?? usualPaper;
   const given = options.scale !== undefined && options.scale > 0 && Number.isFinite(options.scale);
-  const scales = given ? [options.scale as number] : usualScales;
+  const { width = 0, height = 0 } = sketch.extent ?? {};
+  const hopeless = (scale: number) =>
+    (width * 1000) / scale > paper.widthMm || (height * 1000) / scale > paper.heightMm;
+  const able = usualScales.filter((scale) => !hopeless(scale));
+  const scales = given ? [options.scale as number] : able.length > 0 ? able : usualScales.slice(-1);
   let drawing: Drawing | undefined;
   for (const scale of scales) {
     drawing = drawnAt(sketch, scale, options);

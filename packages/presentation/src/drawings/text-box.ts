@@ -45,7 +45,7 @@ export function wrapped(text: string, room: number): string[] {
   // A figure and its unit stay together.
   const glued = text
     .replace(/([\d%′)]) (?=(mm|kg|L\/s|×|\d+″|\d+ \d+\/|\d+\/)(?![a-z]))/g, '$1\u00a0')
-    .replace(/× /g, '×\u00a0');
+    .replace(/ ?× /g, '\u00a0×\u00a0');
   for (const word of glued.split(' ')) {
     const last = lines[lines.length - 1];
     const longer = last === undefined ? word : `${last} ${word}`;
