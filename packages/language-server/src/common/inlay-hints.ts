@@ -1,5 +1,5 @@
 import type { BoothResult, ResultDocument } from '@boothwright/assessment';
-import type { SourceRange, Statement, SymbolKind } from '@boothwright/language';
+import type { SourceRange, Statement, SymbolKind, Token } from '@boothwright/language';
 import {
   assemblyLabel,
   boothLabel,
@@ -55,14 +55,26 @@ export function inlayHints(view: View, range: Range, settings: Settings): InlayH
     if (shown.money) answers.push(...lines(view, money), ...symbols(view, 'item', itemLabel));
     if (shown.variants) answers.push(...variants(view, results));
   }
-  const computed = answers.map((answer) => hint(view, answer, view.stale ? 'was ' : ''));
-  const assumed = shown.defaults ? assumptions(view).map((answer) => hint(view, answer, '')) : [];
-  return [...computed, ...assumed]
-    .filter((each) => each !== undefined)
+  const told = [
+    ...answers.map((answer) => ({ answer, prefix: view.stale ? 'was ' : '' })),
+    ...(shown.defaults ? assumptions(view).map((answer) => ({ answer, prefix: '' })) : []),
+  ];
+  // Only what an editor shows is written out: it asks for a screenful of a long text.
+  return told
+    .filter(({ answer }) => answer.range.file === view.file && mayBeWithin(view, answer, range))
+    .flatMap(({ answer, prefix }) => hint(view, answer, prefix) ?? [])
     .filter(({ position }) => within(position.line, range));
 }
 
 const within = (line: number, range: Range): boolean => range.start.line <= line && line <= range.end.line;
+
+/** A hint stands on the line on which its place starts, or further on in a header that takes several. */
+function mayBeWithin(view: View, { range: { from }, onLong }: Answer, range: Range): boolean {
+  return (
+    within(view.lines.positionAt(from).line, range) ||
+    (onLong !== undefined && within(view.lines.positionAt(onLong).line, range))
+  );
+}
 
 function hint(view: View, { range, label, tooltip, onLong }: Answer, prefix: string): InlayHint | undefined {
   // A place that shrank to nothing was deleted since.
@@ -84,14 +96,29 @@ function hintPlace(view: View, from: number, onLong: number | undefined): number
   if (view.lines.positionAt(end).character <= longestLine) return end;
   if (onLong !== undefined) return onLong;
   const { tokens } = view.parsed;
-  const name = tokens.findIndex((token) => token.from >= from && token.kind === 'word' && isName(view, token.from));
-  if (name < 0 || tokens[name]!.from > end) return end;
+  let name = firstTokenFrom(view, from);
+  while (name < tokens.length && tokens[name]!.from <= end && !isName(view, tokens[name]!)) name++;
+  if (name >= tokens.length || tokens[name]!.from > end) return end;
   const next = tokens[name + 1];
   return next?.kind === 'string' ? next.to : tokens[name]!.to;
 }
 
-function isName(view: View, from: number): boolean {
-  return view.checked.symbols.symbols.some(({ nameRange }) => nameRange.file === view.file && nameRange.from === from);
+function firstTokenFrom({ parsed: { tokens } }: View, from: number): number {
+  let low = 0;
+  let high = tokens.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (tokens[middle]!.from < from) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function isName(view: View, { kind, from }: Token): boolean {
+  return (
+    kind === 'word' &&
+    view.checked.symbols.symbols.some(({ nameRange }) => nameRange.file === view.file && nameRange.from === from)
+  );
 }
 
 function assemblies(results: ResultDocument): Answer[] {
@@ -189,6 +216,7 @@ const money: LineLabels = { budget: budgetLabel };
 /** Answers on lines that declare no name. */
 function lines(view: View, labels: LineLabels): Answer[] {
   const answers: Answer[] = [];
+  const tops = new Set(Object.keys(labels).map((words) => words.split(' ')[0]));
   const walk = (statements: readonly Statement[], above: readonly Statement[]): void => {
     for (const statement of statements) {
       const path = [...above, statement];
@@ -200,7 +228,10 @@ function lines(view: View, labels: LineLabels): Answer[] {
       if (above.length === 0) walk(statement.block?.statements ?? [], path);
     }
   };
-  walk(view.parsed.tree.statements, []);
+  walk(
+    view.parsed.tree.statements.filter(({ keyword }) => tops.has(keyword.word)),
+    [],
+  );
   return answers;
 }
 

@@ -1,8 +1,22 @@
 import type { Material } from '@boothwright/language';
 import { tradeForm } from '@boothwright/presentation';
 
-/** The figures of a material by which one chooses, on one line, with how well they are backed. */
+const told = new WeakMap<Material, string>();
+
+/**
+ * The figures of a material by which one chooses, on one line, with how well they are backed. Worked out once for each:
+ * every list of materials tells those of the catalogue.
+ */
 export function materialFacts(material: Material): string {
+  let facts = told.get(material);
+  if (facts === undefined) {
+    facts = factsOf(material);
+    told.set(material, facts);
+  }
+  return facts;
+}
+
+function factsOf(material: Material): string {
   const figures = [
     material.density && tradeForm(material.density, 'density'),
     material.surfaceMass && tradeForm(material.surfaceMass, 'surface-mass'),

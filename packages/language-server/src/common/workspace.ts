@@ -12,7 +12,7 @@ import { type FilePlace, filePlace, sameUri, uriOfPlace } from './file-place.js'
 import { type LineTable, lineTable } from './line-table.js';
 import { longestText, tooLong } from './longest-text.js';
 import type { Platform } from './platform.js';
-import { shiftResults } from './shift-results.js';
+import { shiftResults, withPart } from './shift-results.js';
 import type { View } from './view.js';
 
 export interface OpenDocument {
@@ -205,7 +205,7 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       if (entry?.checked?.result.spec !== spec) return false;
       const others = shiftedResults(uri, text, placeOf(uri).path);
       if (others === undefined) return false;
-      entry.shifted = { text, results: { ...others, assemblies } };
+      entry.shifted = { text, results: withPart(others, 'assemblies', assemblies) };
       entry.assembliesOf = spec;
       return true;
     },

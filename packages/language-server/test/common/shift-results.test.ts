@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shiftResults } from '../../src/common/shift-results.js';
+import { shiftResults, withPart } from '../../src/common/shift-results.js';
 
 const place = (file: string, from: number, to: number) => ({ file, from, to });
 
@@ -34,5 +34,31 @@ describe('shiftResults', () => {
       figures: [1, null, 3],
       nested: [{ at: place('t', 3, 4) }],
     });
+  });
+
+  it('carries a part over several changes, whether it was looked at in between or not', () => {
+    const texts = ['aaa\nbbb\nccc', 'aXaa\nbbb\nccc', 'aXaa\nbYYbb\nccc', 'aXaa\nbb\nccc', 'Zccc', 'aaa\nbbb\nccc'];
+    const results = { seen: [{ at: place('t', 0, 3) }, { at: place('t', 4, 7) }], unseen: { at: place('t', 8, 11) } };
+    let lazy = results;
+    let seen = results.seen;
+    let unseen = results.unseen;
+    texts.slice(1).forEach((text, index) => {
+      lazy = shiftResults(lazy, 't', texts[index]!, text);
+      // The same by single steps on values of their own.
+      seen = shiftResults({ seen }, 't', texts[index]!, text).seen;
+      unseen = shiftResults({ unseen }, 't', texts[index]!, text).unseen;
+      expect(lazy.seen).toEqual(seen);
+    });
+    expect(lazy).toEqual({ seen, unseen });
+    expect({ ...lazy }).toEqual({ seen, unseen });
+  });
+
+  it('takes another part, which moves with the changes after it', () => {
+    const results = { first: { at: place('t', 1, 2) }, last: { at: place('t', 2, 3) } };
+    const once = withPart(shiftResults(results, 't', 'abc', 'Xabc'), 'first', { at: place('t', 0, 1) });
+    expect(once).toEqual({ first: { at: place('t', 0, 1) }, last: { at: place('t', 3, 4) } });
+    const twice = shiftResults(once, 't', 'Xabc', 'YXabc');
+    expect(twice).toEqual({ first: { at: place('t', 1, 2) }, last: { at: place('t', 4, 5) } });
+    expect(withPart(results, 'first', { at: place('t', 0, 0) }).first.at.to).toBe(0);
   });
 });

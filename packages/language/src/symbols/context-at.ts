@@ -1,6 +1,7 @@
 import { parserState } from '../syntax/parse.js';
 import { parseFileStatements } from '../syntax/parse-block.js';
 import type { ParsedFile } from '../syntax/parsed-file.js';
+import type { Token } from '../syntax/token.js';
 import type { Statement } from '../syntax/tree.js';
 import type { BlockName, Fact } from '../vocabulary/shape.js';
 import type { Context, Expectation } from './context.js';
@@ -23,8 +24,25 @@ export function contextAt(parsed: ParsedFile, offset: number): Context {
     (token) => (token.kind === 'word' ? token.from < offset && offset <= token.to : false) || token.from >= offset,
   );
   const state = parserState(parsed.text, parsed.file, parsed.tokens, { index, found });
+  state.index = Math.max(0, Math.min(index, firstToken(code, startOfStatement(parsed.tree.statements, offset))));
   parseFileStatements(state);
   return { block, fact, expects: unique(found), replace, quiet };
+}
+
+/** Where the outermost statement that reaches to a place starts: nothing before it matters for what may stand there. */
+function startOfStatement(statements: readonly Statement[], offset: number): number {
+  let start = 0;
+  for (const { from } of statements) {
+    // What was found inside of blocks stands at the end of the list.
+    if (from >= offset || from < start) break;
+    start = from;
+  }
+  return start;
+}
+
+function firstToken(tokens: readonly Token[], from: number): number {
+  const found = tokens.findIndex((token) => token.from >= from);
+  return found < 0 ? tokens.length - 1 : found;
 }
 
 function surroundings(statements: readonly Statement[], offset: number): { block: BlockName; fact: Fact | undefined } {

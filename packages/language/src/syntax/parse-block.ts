@@ -52,6 +52,8 @@ function factWords(fact: Fact): ReadonlySet<string> {
 export function parseFileStatements(state: ParserState): Statement[] {
   const statements: Statement[] = [];
   for (;;) {
+    // Who asks about one token is not concerned with what follows.
+    if (state.probe && state.index > state.probe.index) return statements;
     if (state.probe && startsFact(state)) expecting(state, { kind: 'fact', facts: blockOf('file').facts });
     const token = peek(state);
     if (token.kind === 'newline') {

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { type Context, contextAt, parse } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
 import { cursor } from './cursor.js';
@@ -28,6 +30,21 @@ function at(marked: string): Context & { readonly words: readonly string[]; read
 }
 
 describe('contextAt(parsed, offset)', () => {
+  it('depends on the statement around a place and on none before or behind it', () => {
+    const example = '../../../../shared/examples/tram-alcove/tram-alcove.booth';
+    const text = readFileSync(join(import.meta.dirname, example), 'utf8');
+    const whole = parse(text, 'a.booth');
+    for (const { from, to } of whole.tree.statements) {
+      const alone = parse(text.slice(from, to), 'a.booth');
+      for (let offset = from + 1; offset < to; offset += 7) {
+        const { replace, ...context } = contextAt(whole, offset);
+        const { replace: own, ...same } = contextAt(alone, offset - from);
+        expect(context).toEqual(same);
+        expect(replace).toEqual({ from: own.from + from, to: own.to + from });
+      }
+    }
+  });
+
   it('offers the facts of the block at the start of a line', () => {
     expect(at('<|>')).toMatchObject({ block: 'file', words: [expect.stringMatching(/^fact \d+$/)] });
     expect(at('site {\n  <|>\n}')).toMatchObject({ block: 'site', fact: undefined });
