@@ -58,7 +58,7 @@ describe('shiftResults', () => {
     const once = withPart(shiftResults(results, 't', 'abc', 'Xabc'), 'first', { at: place('t', 0, 1) });
     expect(once).toEqual({ first: { at: place('t', 0, 1) }, last: { at: place('t', 3, 4) } });
     const twice = shiftResults(once, 't', 'Xabc', 'YXabc');
-    expect(twice).toEqual({ first: { at: place('t', 1, 2) }, last: { at: place('t', 4, 5) } });
+    expect(twice).toEqual({ first: { at: place('t', 0, 2) }, last: { at: place('t', 4, 5) } });
     expect(withPart(results, 'first', { at: place('t', 0, 0) }).first.at.to).toBe(0);
   });
 });
