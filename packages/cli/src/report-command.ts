@@ -58,7 +58,8 @@ export function reportCommand(spec: string, options: ReportCommandOptions, termi
       const failure = writeWholeFile(file, text);
       if (failure !== undefined) return refuse('unwritable-file', failure.message, failure.help);
       terminal.stdout.write(`${printable(output)}: written\n`);
-      const nothing = Object.keys(worked.result.booths).length === 0;
+      const { booths, assemblies } = worked.result;
+      const nothing = Object.keys(booths).length + Object.keys(assemblies).length === 0;
       return nothing || worked.problems.some(grave) ? exitCode.missed : exitCode.met;
     });
   });

@@ -97,7 +97,7 @@ The HTML is one file without scripts that loads nothing. An existing FILE is rep
 errors still gets a report of what could be understood, marked at its top. Problems go to standard error too.
 Exit codes:
   0  the report is written and the text has no error, whatever the verdict in it
-  1  the report is written, and the text has an error or no booth could be worked out
+  1  the report is written, and the text has an error or nothing could be worked out
   2  the command was called wrongly, a file is missing or unreadable, or FILE cannot be written`,
     )
     .action((spec: string, options: ReportCommandOptions) => {

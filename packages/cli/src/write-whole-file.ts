@@ -13,7 +13,7 @@ export interface WriteFailure {
  * Returns the reason when it could not be done; then the folder is as it was.
  */
 export function writeWholeFile(file: string, text: string): WriteFailure | undefined {
-  const found = fs.statSync(file, { throwIfNoEntry: false, bigint: false });
+  const found = statOf(file);
   if (found?.isDirectory()) return { message: 'this is a folder, expected a file to write', help: 'name a file in it' };
   if (found !== undefined && !found.isFile())
     return { message: 'this is a device or a pipe, expected a file to write', help: 'name a file' };
@@ -36,15 +36,25 @@ const reasons: Readonly<Record<string, string>> = {
   ENAMETOOLONG: 'the name of the file is too long',
 };
 
+/** Undefined for what is not there and for what cannot be looked at: the attempt to write says why. */
+function statOf(file: string): fs.Stats | undefined {
+  try {
+    return fs.statSync(file);
+  } catch {
+    return undefined;
+  }
+}
+
 function writeNew(file: string, text: string): string | undefined {
-  const beside = path.join(path.dirname(file), `.${path.basename(file)}.${process.pid}.new`);
+  const beside = path.join(path.dirname(file), `.boothwright-${process.pid}.new`);
   try {
     // Flushed, so that a disk that fills up later than the write says so here.
     fs.writeFileSync(beside, text, { flag: 'wx', flush: true });
     fs.renameSync(beside, file);
     return undefined;
   } catch (error) {
-    fs.rmSync(beside, { force: true });
+    // A path through a file, or a name that is too long, leaves nothing to take away.
+    if (fs.existsSync(beside)) fs.rmSync(beside, { force: true });
     return (error as NodeJS.ErrnoException).code ?? 'unknown reason';
   }
 }

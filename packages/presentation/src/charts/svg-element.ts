@@ -1,6 +1,6 @@
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 
-/** Text for an SVG document; characters that XML 1.0 does not allow are left out. */
+/** Text for an SVG document; characters that XML 1.0 does not allow, and marks that turn the reading direction round, are left out. */
 export function escapeXml(text: string): string {
   let out = '';
   for (const character of text) {
@@ -9,7 +9,8 @@ export function escapeXml(text: string): string {
       code >= 0x20
         ? code < 0xd800 || (code > 0xdfff && code < 0xfffe) || code > 0xffff
         : code === 9 || code === 10 || code === 13;
-    if (allowed) out += escapes[character] ?? character;
+    const direction = (code >= 0x202a && code <= 0x202e) || (code >= 0x2066 && code <= 0x2069);
+    if (allowed && !direction) out += escapes[character] ?? character;
   }
   return out;
 }

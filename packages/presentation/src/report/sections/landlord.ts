@@ -25,8 +25,9 @@ const ofTheHouse: ReadonlySet<string> = new Set([
 ]);
 
 /** What the owner of the house and whoever judges its floor ask: loads, fixings, voice, heat, electricity, air. */
-export function landlordSection({ result }: ReportInput): ReportSection {
+export function landlordSection({ result }: ReportInput): ReportSection | undefined {
   const booths = Object.entries(result.booths);
+  if (booths.length === 0) return undefined;
   const cautions = result.cautions.filter(({ id }: Caution) => ofTheHouse.has(id));
   const floor = result.requirements.filter(({ kind }) => kind === 'floor-load');
   return {
@@ -135,7 +136,7 @@ function serviceBlocks({ air, ventilation }: BoothResult, suffix: string): Block
   const flow = ventilation.high ?? ventilation.low;
   return blocks(
     facts([
-      ['Heat', air && (heatSentence(air) ?? air.heatNote)],
+      ['Heat', air && (heatSentence(air)?.replace(/^Heat: /, '') ?? air.heatNote)],
       [
         'Electricity',
         air?.heat

@@ -5,7 +5,7 @@ import { formatNumber } from '../../numbers/format-number.js';
 import { mm } from '../../parts/mm.js';
 import { ofBooth } from '../../text/section.js';
 import { roomLines } from '../../text/sections/moving.js';
-import { type Block, blocks, type Card, facts, heading, list, type ReportSection, table, text } from '../blocks.js';
+import { type Block, blocks, type Card, heading, list, type ReportSection, table, text } from '../blocks.js';
 import type { ReportInput } from '../report-input.js';
 
 /** One card for each thing that is carried, and the order of work. */
@@ -33,8 +33,7 @@ function boothBlocks({ moving, build }: BoothResult, suffix: string, several: bo
     heading(`Order of work${suffix}`),
     problems(moving),
     ...orderBlocks(moving),
-    facts([['Around it', roomLines(moving).join('; ')]]),
-    list(moving.asks.map((ask) => `Not known: ${ask}`)),
+    list([...roomLines(moving).map(capital), ...moving.asks.map((ask) => `Not known: ${ask}`)]),
     moving.cards.length > 0 && heading(`Cards${suffix}`),
     moving.cards.length > 0 && {
       kind: 'cards',
