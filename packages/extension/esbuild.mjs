@@ -34,6 +34,15 @@ await Promise.all([
     platform: 'browser',
     target: 'es2022',
   }),
+  // What runs inside the live sheet.
+  build({
+    ...shared,
+    entryPoints: ['webview/sheet.ts', 'webview/sheet.css'],
+    outdir: 'dist',
+    platform: 'browser',
+    format: 'iife',
+    target: 'es2022',
+  }),
 ]);
 for (const server of servers) copyFileSync(server, path.join(dist, path.basename(server)));
 

@@ -4,6 +4,7 @@ import { catalogueScheme, provideCatalogue, showCatalogue } from './catalogue.js
 import { newSpec } from './new-spec.js';
 import { openExample } from './open-example.js';
 import { sendFiles } from './send-files.js';
+import { liveSheet } from './sheet/live-sheet.js';
 import { statusBar } from './status-bar.js';
 
 /** What other extensions and the tests in the editor may hold on to. */
@@ -22,12 +23,17 @@ export function activateWith(
   readsFolder: (folder: vscode.Uri) => boolean,
 ): Api {
   const bar = statusBar(client);
+  const sheet = liveSheet(context, client);
   const running = client.start().then(async () => {
     context.subscriptions.push(await sendFiles(client, readsFolder));
     bar.refresh();
   });
   context.subscriptions.push(
     bar,
+    sheet,
+    vscode.commands.registerCommand('boothwright.openSheet', (uri?: unknown, position?: unknown) =>
+      sheet.open(uri, position),
+    ),
     vscode.workspace.registerTextDocumentContentProvider(catalogueScheme, provideCatalogue(client)),
     vscode.commands.registerCommand('boothwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('boothwright.showCatalogue', showCatalogue),

@@ -17,6 +17,7 @@ export function clientOptions(): LanguageClientOptions {
       // This editor can open the catalogue as a document, so names may lead there.
       catalogueDocument: true,
       pictures: true,
+      sheet: true,
       // As plain values: the editor's own object has methods, which cannot be sent to a web worker.
       boothwright: JSON.parse(JSON.stringify(vscode.workspace.getConfiguration('boothwright'))),
     },

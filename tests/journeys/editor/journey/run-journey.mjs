@@ -4,6 +4,7 @@ import path from 'node:path';
 import { launchBrowser } from '../browser.mjs';
 import { freshDataFolder, installExtension, startEditorServer } from '../editor-server.mjs';
 import { firstMinutes } from './first-minutes.mjs';
+import { liveSheet } from './live-sheet.mjs';
 import { packageExtension } from './package-extension.mjs';
 import { steps } from './steps.mjs';
 import { inBrowser } from './web.mjs';
@@ -60,7 +61,10 @@ export async function runJourney({ root, out, host, updatePictures, only }) {
       'extension.browser.js',
       'server.worker.js',
       'boothwright.mjs',
+      'sheet.js',
+      'sheet.css',
       'index.json',
+      'pages.json',
       'own.md',
       'booth.tmLanguage.json',
     ]) {
@@ -100,7 +104,7 @@ export async function runJourney({ root, out, host, updatePictures, only }) {
     };
     const context = { page, url: server.url, workspace, picture };
     let at = 0;
-    for (const [title, test] of [...steps, ...firstMinutes]) {
+    for (const [title, test] of [...steps, ...firstMinutes, ...liveSheet]) {
       at += 1;
       if (at > 1 && only?.test(title) === false) continue;
       const number = at;
