@@ -10,8 +10,13 @@ export { encodeBase64 } from './charts/encode-base64.js';
 export { type ChartSize, hoverSize } from './charts/frame.js';
 export { palette } from './charts/palette.js';
 export { svgToMarkdownImage } from './charts/svg-to-markdown-image.js';
+export { drawElevation } from './drawings/draw-elevation.js';
 export { drawLayerSection } from './drawings/draw-layer-section.js';
+export { drawLengths } from './drawings/draw-lengths.js';
+export { drawPanels } from './drawings/draw-panels.js';
 export { drawPlan } from './drawings/draw-plan.js';
+export { drawRoomPlan } from './drawings/draw-room-plan.js';
+export { drawSheets } from './drawings/draw-sheets.js';
 export {
   type Drawing,
   type DrawingKind,
@@ -21,6 +26,7 @@ export {
   type NotDrawn,
 } from './drawings/drawing.js';
 export { type DrawnFrom, drawingsOf } from './drawings/drawings-of.js';
+export { type ExplodedOptions, explodedView } from './drawings/exploded-view.js';
 export { heatHover, moistureHover, sessionAirHover, supplyHover } from './hover/air-hovers.js';
 export { type AssemblyHoverContext, assemblyHover } from './hover/assembly-hover.js';
 export { type BoothHoverContext, boothHover } from './hover/booth-hover.js';

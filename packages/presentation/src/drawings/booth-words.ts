@@ -1,4 +1,4 @@
-import type { Booth, Lining, Vent } from '@boothwright/language';
+import type { Booth, Equipment, Lining, Vent } from '@boothwright/language';
 import { formatNumber } from '../numbers/format-number.js';
 import { type DisplayUnits, lengthText } from '../numbers/length-text.js';
 import { layersThickness } from './layer-words.js';
@@ -65,4 +65,9 @@ export function liningWords(lining: Lining, units: DisplayUnits): PartWords {
     size: `${lengthText(layersThickness(lining.layers), units)}${cover}`,
     place: lining.faces.join(', '),
   };
+}
+
+/** `copy-stand copy`; once where name and kind are the same word. */
+export function equipmentName({ kind, name }: Equipment): string {
+  return kind.value === name ? name : `${kind.value} ${name}`;
 }

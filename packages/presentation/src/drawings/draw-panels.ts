@@ -57,7 +57,7 @@ function drawFace(name: string, result: BoothResult, { face, leaf, panels }: Gro
         width: panels.reduce((sum, { widthM, baseM }) => sum + (flat || baseM === low ? widthM : 0), 0),
         height: 0,
       },
-      paper: { widthMm: 180, heightMm: 120 },
+      paper: { widthMm: 180, heightMm: 140 },
       draw: (canvas) => draw(canvas, result, panels, { left, low, flat }, options),
     },
     options,
@@ -102,7 +102,8 @@ function draw(
     const lines = [number, panelMass(panel), ...said];
     if (!inBox(canvas, box, [lines, [number, panelMass(panel)]])) {
       const text = [`${number}: ${panelMass(panel)}`, ...said].join(', ');
-      named.push({ text, x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 });
+      // Low in the panel, where the line does not run through what its neighbours say.
+      named.push({ text, x: (box.left + box.right) / 2, y: box.bottom - (box.bottom - box.top) * 0.15 });
     }
   }
   const points = (all: ReadonlyMap<number, number>) => [...all].map(([m, px]) => ({ m, px }));

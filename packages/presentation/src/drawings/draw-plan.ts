@@ -2,7 +2,7 @@ import type { BoothResult } from '@boothwright/assessment';
 import type { Booth } from '@boothwright/language';
 import { type DisplayUnits, lengthText } from '../numbers/length-text.js';
 import { type BoothFrame, boothFrame, isDrawable } from './booth-frame.js';
-import { doorWords, liningWords, type PartWords, placeWords, ventWords } from './booth-words.js';
+import { doorWords, equipmentName, liningWords, type PartWords, placeWords, ventWords } from './booth-words.js';
 import { type Callout, callouts, clearOf } from './callouts.js';
 import type { Canvas } from './canvas.js';
 import type { Drawing, DrawingOptions, NotDrawn } from './drawing.js';
@@ -85,7 +85,7 @@ function partsOf(booth: Booth, { units }: DrawingOptions): PartWords[] {
       : [{ what: 'microphone', size: '', place: placeWords(microphone.position, units) }]),
     ...(mouth === undefined ? [] : [{ what: 'mouth', size: '', place: placeWords(mouth, units) }]),
     ...booth.equipment.map((thing) => ({
-      what: `${thing.kind.value} ${thing.name}`,
+      what: equipmentName(thing),
       size:
         thing.size === undefined
           ? ''
@@ -127,7 +127,7 @@ function insideThings(
     const box = boxOf(place.at(x - wide, y - deep), place.at(x + wide, y + deep));
     canvas.rectangle(box, { fill: paper, 'stroke-width': 1.2 });
     named.push({
-      text: `${thing.kind.value} ${thing.name}, ${up(thing.position.z.value)}`,
+      text: `${equipmentName(thing)}, ${up(thing.position.z.value)}`,
       x: (box.left + box.right) / 2 + 4,
       y: (box.top + box.bottom) / 2,
     });

@@ -4,16 +4,17 @@ import { farToNear } from './box-order.js';
 import type { Canvas } from './canvas.js';
 import type { Drawing, DrawingOptions, NotDrawn } from './drawing.js';
 import { finishDrawing } from './finish-drawing.js';
-import { panelRows, panelSteps } from './panel-words.js';
+import { panelMass, panelRows, panelSteps } from './panel-words.js';
 import { projection, type Vector, type View } from './project.js';
 import { type Box, lineHeight, overlaps, textWidth } from './text-box.js';
+import { outline, type Point, visibleSpot } from './visible-spot.js';
 
 export interface ExplodedOptions extends DrawingOptions, Partial<View> {
   /** How far the faces stand apart, as a share of the size of the booth; 0 is put together. */
   readonly apart?: number | undefined;
 }
 
-const usualView: View = { yaw: 35, pitch: 25 };
+const usualView: View = { yaw: 35, pitch: 30 };
 
 /** The panels drawn apart, each with its number, looked at from any side; the table has their masses and the order of building. */
 export function explodedView(
@@ -30,7 +31,7 @@ export function explodedView(
   }
   const yaw = finite(options.yaw, usualView.yaw);
   const pitch = Math.max(-90, Math.min(90, finite(options.pitch, usualView.pitch)));
-  const apart = Math.max(0, Math.min(2, finite(options.apart, 0.35)));
+  const apart = Math.max(0, Math.min(2, finite(options.apart, 0.45)));
   const boxes = spreadOut(panels, result.geometry.outsideM, apart);
   const { columns, rows } = panelRows(result, options.units);
   return finishDrawing(
@@ -39,7 +40,11 @@ export function explodedView(
       id,
       title,
       description: `${panels.length} panels: ${rows.map((row) => row.slice(0, 4).join(', ')).join('; ')}.`,
-      notes: [...panelSteps(result)],
+      notes: [
+        `Mass: ${panels.map((panel) => `${panel.number}: ${panelMass(panel)}`).join(', ')}.`,
+        'A panel that is hidden behind others shows no number; turned to another side it does.',
+        ...panelSteps(result),
+      ],
       toScale: false,
       table: { caption: `Panels of ${name}`, columns, rows },
       paper: { widthMm: 180, heightMm: 200 },
@@ -70,41 +75,51 @@ function spreadOut(panels: readonly PanelResult[], [width, depth, height]: Vecto
   });
 }
 
-type Corner = (x: 0 | 1, y: 0 | 1, z: 0 | 1) => readonly [number, number];
+type Corner = (x: 0 | 1, y: 0 | 1, z: 0 | 1) => Point;
 
 function draw(canvas: Canvas, panels: readonly PanelResult[], boxes: readonly BoxInBooth[], view: View): void {
   const { flat, towards } = projection(view);
   const { accent, paper, ink } = canvas.inks;
-  const middles = new Map<number, readonly [number, number]>();
-  for (const index of farToNear(boxes, towards)) {
+  const onPicture = (point: Vector): Point => {
+    const [right, up] = flat(point);
+    return [canvas.px(right), -canvas.px(up)];
+  };
+  const order = farToNear(boxes, towards);
+  const drawn = order.map((index) => {
     const box = boxes[index]!;
+    const corner: Corner = (x, y, z) =>
+      onPicture([box.xM + x * box.widthM, box.yM + y * box.depthM, box.zM + z * box.heightM]);
+    return { index, corner, outline: outline(eight.map(([x, y, z]) => corner(x, y, z))) };
+  });
+  const spots = new Map<number, Point>();
+  drawn.forEach(({ index, corner }, place) => {
     const panel = panels[index]!;
-    const corner: Corner = (x, y, z) => {
-      const [right, up] = flat([box.xM + x * box.widthM, box.yM + y * box.depthM, box.zM + z * box.heightM]);
-      return [canvas.px(right), -canvas.px(up)];
-    };
-    for (const side of visible(towards, corner)) {
-      face(canvas, side.corners, { fill: paper, stroke: ink, 'stroke-width': 1 });
-      face(canvas, side.corners, { fill: accent, 'fill-opacity': side.shade, stroke: 'none' });
+    const sides = visible(towards, corner);
+    for (const side of sides) {
+      polygon(canvas, side.corners, { fill: paper, stroke: ink, 'stroke-width': 1 });
+      polygon(canvas, side.corners, { fill: accent, 'fill-opacity': side.shade, stroke: 'none' });
     }
-    for (const opening of openingsOf(panel, box, towards)) {
-      const corners = opening.map((point) => {
-        const [right, up] = flat(point);
-        return [canvas.px(right), -canvas.px(up)] as const;
+    for (const opening of openingsOf(panel, boxes[index]!, towards))
+      polygon(canvas, opening.map(onPicture), {
+        fill: paper,
+        stroke: ink,
+        'stroke-width': 0.8,
+        'stroke-dasharray': '4 2',
       });
-      face(canvas, corners, { fill: paper, stroke: ink, 'stroke-width': 0.8, 'stroke-dasharray': '4 2' });
-    }
-    const [x, y] = flat([box.xM + box.widthM / 2, box.yM + box.depthM / 2, box.zM + box.heightM / 2]);
-    middles.set(index, [canvas.px(x), -canvas.px(y)]);
-  }
-  balloons(canvas, panels, middles);
+    const broad = sides[axisOf[panel.face]]!;
+    const before = drawn.slice(place + 1).map((one) => one.outline);
+    const spot = visibleSpot(broad.corners, before, radiusOf(panel));
+    if (spot !== undefined) spots.set(index, spot);
+  });
+  balloons(canvas, panels, spots);
 }
 
+const eight = [0, 1].flatMap((x) => [0, 1].flatMap((y) => [0, 1].map((z) => [x, y, z] as [0 | 1, 0 | 1, 0 | 1])));
+/** Which of the three visible sides is the broad one. */
+const axisOf = { left: 0, right: 0, front: 1, back: 1, roof: 2, floor: 2 } as const;
+
 /** The up to three sides that look at the eye, each with how dark it is drawn. */
-function visible(
-  towards: Vector,
-  at: Corner,
-): { readonly corners: readonly (readonly [number, number])[]; readonly shade: string }[] {
+function visible(towards: Vector, at: Corner): { corners: readonly [Point, Point, Point, Point]; shade: string }[] {
   const [x, y, z] = towards.map((part): 0 | 1 => (part > 0 ? 1 : 0)) as [0 | 1, 0 | 1, 0 | 1];
   return [
     { corners: [at(x, 0, 0), at(x, 1, 0), at(x, 1, 1), at(x, 0, 1)], shade: '0.28' },
@@ -113,9 +128,9 @@ function visible(
   ];
 }
 
-function face(
+function polygon(
   canvas: Canvas,
-  corners: readonly (readonly [number, number])[],
+  corners: readonly Point[],
   attributes: Readonly<Record<string, string | number>>,
 ): void {
   const d = `${corners.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`).join('')}Z`;
@@ -145,18 +160,17 @@ function openingsOf(panel: PanelResult, box: BoxInBooth, towards: Vector): Vecto
   });
 }
 
-/** Numbers in circles, each as near to the middle of its panel as those before it leave room. */
-function balloons(
-  canvas: Canvas,
-  panels: readonly PanelResult[],
-  middles: ReadonlyMap<number, readonly [number, number]>,
-): void {
+function radiusOf({ number }: PanelResult): number {
+  return Math.max(textWidth(String(number), true), lineHeight) / 2 + 2;
+}
+
+/** Numbers in circles, each as near to its spot as those before it leave room. */
+function balloons(canvas: Canvas, panels: readonly PanelResult[], spots: ReadonlyMap<number, Point>): void {
   const { ink, paper } = canvas.inks;
   const taken: Box[] = [];
-  panels.forEach((panel, index) => {
-    const [x, y] = middles.get(index)!;
-    const text = String(panel.number);
-    const radius = Math.max(textWidth(text, true), lineHeight) / 2 + 2;
+  for (const [index, [x, y]] of [...spots].sort(([one], [other]) => one - other)) {
+    const panel = panels[index]!;
+    const radius = radiusOf(panel);
     const [cx, cy] = freeSpot(x, y, radius, taken);
     const box = { left: cx - radius, right: cx + radius, top: cy - radius, bottom: cy + radius };
     taken.push(box);
@@ -169,8 +183,8 @@ function balloons(
       canvas.shape(svgElement('circle', { cx: x, cy: y, r: 1.8, fill: ink }), { left: x, right: x, top: y, bottom: y });
     }
     canvas.shape(svgElement('circle', { cx, cy, r: radius, fill: paper, stroke: ink }), box);
-    canvas.text(text, cx, cy, { anchor: 'middle', bold: true });
-  });
+    canvas.text(String(panel.number), cx, cy, { anchor: 'middle', bold: true });
+  }
 }
 
 function freeSpot(x: number, y: number, radius: number, taken: readonly Box[]): readonly [number, number] {

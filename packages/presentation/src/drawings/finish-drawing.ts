@@ -9,6 +9,8 @@ import { lineHeight, shortened, wrapped } from './text-box.js';
 export const usualPaper = { widthMm: 180, heightMm: 245 } as const;
 const usualScales = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200] as const;
 const margin = 6;
+/** Notes below a narrow drawing may be wider than it, px. */
+const noteWidth = 400;
 
 export interface Sketch {
   readonly kind: DrawingKind;
@@ -57,8 +59,9 @@ function drawnAt(sketch: Sketch, scale: number, { units, theme }: DrawingOptions
   canvas.text(shortened(said, width), drawn.left, drawn.top - 8 - lineHeight / 2);
   let below = drawn.bottom + 10;
   if (toScale) below = scaleBar(canvas, drawn.left, below, width, units);
+  const room = Math.max(width, noteWidth);
   for (const note of sketch.notes) {
-    for (const line of wrapped(printable(note), width)) {
+    for (const line of wrapped(printable(note), room)) {
       canvas.text(line, drawn.left, below + lineHeight / 2);
       below += lineHeight;
     }
