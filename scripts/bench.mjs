@@ -90,23 +90,27 @@ async function wholeBooth() {
   const edits = booth.specs(30);
   const same = booth.sameWalls(30);
   const median = (list) => list.toSorted((a, b) => a - b)[list.length >> 1];
-  const measured = { walls: [], wallEdit: [], otherEdit: [] };
+  const measured = { walls: [], cold: [], wallEdit: [], otherEdit: [] };
   const booths = edits.map(booth.wallsOnly);
   // The first round only warms the code up.
   for (let round = 0; round < 4; round++) {
     const walls = booth.coldMemory(booths);
-    const wallEdit = booth.keptMemory(edits);
+    const cold = booth.coldMemory(edits);
+    const wallEdit = booth.keptMemory(edits).slice(1);
     const otherEdit = booth.keptMemory(same).slice(1);
     if (round === 0) continue;
     measured.walls.push(...walls);
+    measured.cold.push(...cold);
     measured.wallEdit.push(...wallEdit);
     measured.otherEdit.push(...otherEdit);
   }
+  const size = booth.sizeOf(edits[0]);
   const line = (name, list) => console.log(`${name.padEnd(44)} ${median(list).toFixed(1).padStart(6)} ms`);
   console.log(
-    `\nOne booth of ${booth.panelCount(edits[0])} panels with everything in it, median of ${measured.walls.length} rounds`,
+    `\nOne booth of ${size.panels} panels and ${size.pieces} pieces with everything in it, median of ${measured.walls.length} rounds`,
   );
   line('build-ups alone', measured.walls);
+  line('whole booth, with nothing remembered', measured.cold);
   line('whole booth, after an edit of its walls', measured.wallEdit);
   line('whole booth, after an edit that is no wall', measured.otherEdit);
   const ratio = median(measured.wallEdit) / median(measured.walls);

@@ -1,11 +1,8 @@
 import { createAssessor } from '@boothwright/assessment';
 import { type BoothSpec, checkSpec } from '@boothwright/language';
 
-/** How many panels the booth of the benchmark is cut into, at least. */
-export const parts = 40;
-
 /**
- * A booth of some forty panels with door, window, two vents, equipment, session, list and requirements; `thickness` of the
+ * A booth of some forty panels, each of several parts, with door, window, two vents, equipment, session, list and requirements; `thickness` of the
  * boards in mm is new in every round, as a keystroke makes it. All values are invented.
  */
 function specText(thickness: number, micDepth = 0.9): string {
@@ -76,10 +73,11 @@ export function wallsOnly(spec: BoothSpec): BoothSpec {
   return { ...spec, booths: [], requirements: [], budget: undefined };
 }
 
-/** How many panels the first of them has. */
-export function panelCount(spec: BoothSpec): number {
+/** How many panels the booth has, and how many pieces its parts list counts. */
+export function sizeOf(spec: BoothSpec): { readonly panels: number; readonly pieces: number } {
   const { booths } = createAssessor().assess(spec);
-  return Object.values(booths)[0]?.build.panels?.length ?? 0;
+  const build = Object.values(booths)[0]!.build;
+  return { panels: build.panels.length, pieces: build.parts.reduce((sum, { count }) => sum + count, 0) };
 }
 
 /** ms for each spec, with a memory that forgets between them. */
