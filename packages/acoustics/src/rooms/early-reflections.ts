@@ -49,9 +49,13 @@ export function earlyReflections(
   const found: EarlyReflection[] = [];
   const [x, y, z] = axes as [(typeof axes)[0], (typeof axes)[0], (typeof axes)[0]];
   for (let i = 0; i < x.distance.length; i++) {
+    const one = x.first[i]! + x.second[i]!;
+    if (one > largestOrder) continue;
     for (let j = 0; j < y.distance.length; j++) {
+      const two = one + y.first[j]! + y.second[j]!;
+      if (two > largestOrder) continue;
       for (let l = 0; l < z.distance.length; l++) {
-        const order = x.first[i]! + x.second[i]! + y.first[j]! + y.second[j]! + z.first[l]! + z.second[l]!;
+        const order = two + z.first[l]! + z.second[l]!;
         if (order === 0 || order > largestOrder) continue;
         const times = [x.first[i]!, x.second[i]!, y.first[j]!, y.second[j]!, z.first[l]!, z.second[l]!];
         const distance = Math.hypot(x.distance[i]!, y.distance[j]!, z.distance[l]!);
