@@ -31,8 +31,8 @@ export type Block =
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly ordered?: true }
   | { readonly kind: 'facts'; readonly facts: readonly (readonly [name: string, fact: string])[] }
   | TableBlock
-  /** A picture that repeats figures of a table; `svg` is our own, with title and description. */
-  | { readonly kind: 'figure'; readonly svg: string; readonly caption: string }
+  /** A chart or a drawing that repeats figures of a table; `svg` is our own, with title and description. */
+  | { readonly kind: 'figure' | 'drawing'; readonly svg: string; readonly caption: string }
   | { readonly kind: 'cards'; readonly cards: readonly Card[] }
   | {
       readonly kind: 'notice';

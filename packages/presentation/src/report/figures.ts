@@ -14,9 +14,15 @@ export function noFigures(): Figures {
 }
 
 /** The picture as a block; its table gets a number by which the caption points to it. */
-export function withTable(figures: Figures, svg: string, caption: string, table: TableBlock | undefined): Block[] {
+export function withTable(
+  figures: Figures,
+  svg: string,
+  caption: string,
+  table: TableBlock | undefined,
+  kind: 'figure' | 'drawing' = 'figure',
+): Block[] {
   if (table === undefined) return [];
   const number = figures.tables.length + 1;
   figures.tables.push({ ...table, caption: `Table ${number}. ${table.caption}` });
-  return [{ kind: 'figure', svg, caption: `${caption} (figures in table ${number} at the end)` }];
+  return [{ kind, svg, caption: `${caption} (figures in table ${number} at the end)` }];
 }

@@ -76,7 +76,8 @@ function blockHtml(block: Block): string {
     case 'table':
       return tableHtml(block.caption, block.columns, block.rows);
     case 'figure':
-      return `<figure>${block.svg}<figcaption>${inline(block.caption)}</figcaption></figure>`;
+    case 'drawing':
+      return `<figure class="${block.kind === 'figure' ? 'chart' : 'drawing'}">${block.svg}<figcaption>${inline(block.caption)}</figcaption></figure>`;
     case 'cards':
       return `<div class="cards">${block.cards.map(cardHtml).join('\n')}</div>`;
     case 'notice':

@@ -30,6 +30,7 @@ function blockText(block: Block): string {
     case 'table':
       return tableText(block.caption, block.columns, block.rows);
     case 'figure':
+    case 'drawing':
       return '';
     case 'cards':
       return block.cards

@@ -5,6 +5,7 @@ import { assumptionsSection } from './sections/assumptions.js';
 import { behindSection } from './sections/behind.js';
 import { cautionsSection } from './sections/cautions.js';
 import { cuttingSection } from './sections/cutting.js';
+import { drawingsSection } from './sections/drawings.js';
 import { figuresSection } from './sections/figures.js';
 import { frontBlocks } from './sections/front.js';
 import { landlordSection } from './sections/landlord.js';
@@ -23,6 +24,7 @@ export function reportOf(input: ReportInput): Report {
     verdictSection(input),
     behindSection(input, figures),
     landlordSection(input),
+    drawingsSection(input, figures),
     shoppingSection(input),
     cuttingSection(input),
     movingSection(input),

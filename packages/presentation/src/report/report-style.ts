@@ -16,6 +16,7 @@ export const reportStyle = `
   }
 }
 * { box-sizing: border-box; }
+body { --boothwright-ink: var(--ink); --boothwright-paper: var(--ground); --boothwright-accent: var(--link); }
 html { background: var(--ground); color: var(--ink); font: 100%/1.5 system-ui, -apple-system, "Segoe UI", "DejaVu Sans", sans-serif; }
 body { max-width: 58rem; margin: 0 auto; padding: 1.5rem 1.25rem 4rem; overflow-wrap: break-word; }
 h1 { font-size: 1.8rem; line-height: 1.2; margin: 0 0 .25rem; }
@@ -47,7 +48,9 @@ thead .figure { white-space: normal; }
 figure { margin: 1.25rem 0; }
 figcaption { color: var(--soft); font-size: .88rem; }
 svg { display: block; max-width: 100%; height: auto; }
-svg text { fill: var(--ink); }
+.chart svg text { fill: var(--ink); }
+figure.drawing { display: inline-block; vertical-align: top; margin-right: .8rem; max-width: 100%; }
+.drawing figcaption { width: 0; min-width: 100%; }
 .notice { margin: 1rem 0; padding: .6rem .9rem; border-left: 5px solid var(--soft); background: var(--note-ground); }
 .notice.stop { border-color: var(--bad); background: var(--stop-ground); }
 .notice.care { border-color: var(--open); background: var(--care-ground); }

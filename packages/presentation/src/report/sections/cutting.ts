@@ -5,11 +5,13 @@ import { shareText } from '../../parts/stock-words.js';
 import { ofBooth } from '../../text/section.js';
 import { type Block, blocks, figureColumn, heading, list, type ReportSection, table, text } from '../blocks.js';
 import type { ReportInput } from '../report-input.js';
+import { cuttingDrawings } from './drawings.js';
 
 type Build = BoothResult['build'];
 
 /** Every piece, and how to cut it out of sheets and lengths. */
-export function cuttingSection({ result }: ReportInput): ReportSection | undefined {
+export function cuttingSection(input: ReportInput): ReportSection | undefined {
+  const { result } = input;
   const booths = Object.entries(result.booths);
   if (booths.length === 0) return undefined;
   return {
@@ -28,7 +30,9 @@ export function cuttingSection({ result }: ReportInput): ReportSection | undefin
           cutTable(build, suffix),
           build.parts.length > 0 && text('Linings are cut to fit in place and are in the shopping list.'),
           ...build.sheetLayouts.flatMap((layout) => sheetBlocks(layout, suffix)),
+          ...cuttingDrawings(input, name, 'sheet'),
           ...lengthBlocks(build.lengthLayouts, suffix),
+          ...cuttingDrawings(input, name, 'lengths'),
         ];
       }),
     ),
