@@ -6,7 +6,7 @@ import { type BoothFrame, boothFrame, faceSize, isDrawable } from './booth-frame
 import { doorWords, ventWords } from './booth-words.js';
 import { type Callout, callouts } from './callouts.js';
 import type { Canvas } from './canvas.js';
-import { dimensionChain } from './dimension-chain.js';
+import { acrossPoints, dimensionSides, upPoints } from './dimension-sides.js';
 import type { Drawing, DrawingOptions, NotDrawn } from './drawing.js';
 import { finishDrawing } from './finish-drawing.js';
 import { type PlacedMark, type PlacedOpening, placedMarks, placedOpenings } from './placed-openings.js';
@@ -160,17 +160,16 @@ function dimensions(
   deck: number,
   units: DrawingOptions['units'],
 ): void {
-  const across = (all: readonly number[]) => all.map((m) => ({ m, px: canvas.px(m) }));
-  const up = (all: readonly number[]) => all.map((m) => ({ m, px: -canvas.px(m) }));
-  let below = 4;
-  let left = -4;
-  if (openings.length > 0) {
-    const points = across([0, ...openings.flatMap(({ from, to }) => [from, to]), length]);
-    below = dimensionChain(canvas, { points, edge: 0, from: below, side: 'below' }, units);
-    const levels = up([0, deck, ...openings.flatMap(({ base, top }) => [base, top]), height]);
-    left = dimensionChain(canvas, { points: levels, edge: 0, from: left, side: 'left' }, units);
-  }
-  const whole = openings.length > 0 ? {} : { edge: 0 };
-  dimensionChain(canvas, { points: across([0, length]), ...whole, from: below, side: 'below' }, units);
-  dimensionChain(canvas, { points: up([0, height]), ...whole, from: left, side: 'left' }, units);
+  const cut = openings.length > 0;
+  const edges = [0, ...openings.flatMap(({ from, to }) => [from, to]), length];
+  const levels = [0, deck, ...openings.flatMap(({ base, top }) => [base, top]), height];
+  dimensionSides(
+    canvas,
+    {
+      left: [cut ? upPoints(canvas, levels) : undefined, upPoints(canvas, [0, height])],
+      below: [cut ? acrossPoints(canvas, edges) : undefined, acrossPoints(canvas, [0, length])],
+    },
+    { left: 0, right: canvas.px(length), top: -canvas.px(height), bottom: 0 },
+    units,
+  );
 }

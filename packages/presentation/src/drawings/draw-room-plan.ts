@@ -4,7 +4,7 @@ import { lengthText } from '../numbers/length-text.js';
 import { type BoothFrame, boothFrame, isDrawable } from './booth-frame.js';
 import { type Callout, callouts } from './callouts.js';
 import type { Canvas } from './canvas.js';
-import { dimensionChain } from './dimension-chain.js';
+import { acrossPoints, dimensionSides, upPoints } from './dimension-sides.js';
 import type { Drawing, DrawingOptions, NotDrawn } from './drawing.js';
 import { finishDrawing } from './finish-drawing.js';
 import { placedOpenings } from './placed-openings.js';
@@ -112,13 +112,21 @@ function draw(
       named.push({ text: `${opening.kind} ${opening.name}${opens}`, x, y });
     }
   }
-  const drawn = canvas.bounds();
-  const across = [0, x0, x0 + frame.outside[0], wide].map((m) => ({ m, px: canvas.px(m) }));
-  const along = [0, y0, y0 + frame.outside[1], deep].map((m) => ({ m, px: -canvas.px(m) }));
-  const below = dimensionChain(canvas, { points: across, edge: 0, from: drawn.bottom + 2, side: 'below' }, units);
-  const left = dimensionChain(canvas, { points: along, edge: 0, from: drawn.left - 2, side: 'left' }, units);
-  dimensionChain(canvas, { points: [across[0]!, across[3]!], from: below, side: 'below' }, units);
-  dimensionChain(canvas, { points: [along[0]!, along[3]!], from: left, side: 'left' }, units);
+  dimensionSides(
+    canvas,
+    {
+      left: [
+        [0, y0, y0 + frame.outside[1], deep],
+        [0, deep],
+      ].map((all) => upPoints(canvas, all)),
+      below: [
+        [0, x0, x0 + frame.outside[0], wide],
+        [0, wide],
+      ].map((all) => acrossPoints(canvas, all)),
+    },
+    walls,
+    units,
+  );
   callouts(canvas, named, Math.max(canvas.bounds().right, walls.right) + 6);
 }
 

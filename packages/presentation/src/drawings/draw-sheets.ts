@@ -3,7 +3,7 @@ import { formatNumber } from '../numbers/format-number.js';
 import { type DisplayUnits, lengthFigure, lengthText } from '../numbers/length-text.js';
 import { type Callout, callouts } from './callouts.js';
 import type { Canvas } from './canvas.js';
-import { dimensionChain } from './dimension-chain.js';
+import { acrossPoints, dimensionSides, upPoints } from './dimension-sides.js';
 import type { Drawing, DrawingOptions, NotDrawn } from './drawing.js';
 import { finishDrawing } from './finish-drawing.js';
 import { inBox } from './in-box.js';
@@ -58,7 +58,7 @@ function drawSheet(
       kind: 'sheet',
       id: `sheet-${kind + 1}-${numbers[0]! + 1}`,
       title,
-      description: `Sheet of ${size} with ${sheet.parts.length} pieces: ${sheet.parts.map((part) => `${part.mark} ${pieceSize(part, units)}`).join('; ')}. ${formatNumber(left * 100)} % left over, the largest piece ${offcutText}.`,
+      description: `Sheet of ${size} with ${sheet.parts.length === 1 ? 'one piece' : `${sheet.parts.length} pieces`}: ${sheet.parts.map((part) => `${part.mark} ${pieceSize(part, units)}`).join('; ')}. ${formatNumber(left * 100)} % left over, the largest piece ${offcutText}.`,
       notes: [
         `The saw takes ${lengthText(layout.kerfM, units)}; ${formatNumber(left * 100)} % of the sheet is left over, in one piece at most ${offcutText} (hatched).`,
         ...(sheet.edgeToEdge ? [] : ['This sheet needs a cut that stops short of the edge.']),
@@ -129,9 +129,8 @@ function draw(
     }
   }
   const { width: across, height: up } = longSideAcross(layout);
-  const points = (metres: number, sign: number) => [0, metres].map((m) => ({ m, px: sign * canvas.px(m) }));
-  dimensionChain(canvas, { points: points(across, 1), edge: 0, from: 0, side: 'below' }, units);
-  dimensionChain(canvas, { points: points(up, -1), edge: 0, from: 0, side: 'left' }, units);
+  const sides = { left: [upPoints(canvas, [0, up])], below: [acrossPoints(canvas, [0, across])] };
+  dimensionSides(canvas, sides, canvas.bounds(), units);
   if (named.length > 0) callouts(canvas, named, canvas.px(across) + 4, 150);
 }
 
