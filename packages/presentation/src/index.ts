@@ -2,6 +2,7 @@ export { type Co2Chart, chartCo2 } from './charts/chart-co2.js';
 export { chartDecay, type DecayChart } from './charts/chart-decay.js';
 export { chartHours, type HoursChart } from './charts/chart-hours.js';
 export { chartLevels, type LevelSeries, type LevelsChart } from './charts/chart-levels.js';
+export { chartModes, type ModesChart } from './charts/chart-modes.js';
 export { chartResponse, type ResponseChart } from './charts/chart-response.js';
 export { chartShares, type SharesChart } from './charts/chart-shares.js';
 export { chartTemperature, type TemperatureChart } from './charts/chart-temperature.js';

@@ -24,7 +24,8 @@ export interface LevelsChart {
   readonly size?: ChartSize;
 }
 
-const strokes = {
+/** How the lines of each role are drawn. */
+export const levelLooks = {
   before: { colour: palette.grey, dash: undefined, width: 1.5 },
   behind: { colour: palette.blue, dash: undefined, width: 2 },
   target: { colour: palette.orange, dash: '5 3', width: 1.5 },
@@ -32,8 +33,8 @@ const strokes = {
 } as const;
 
 /** Several further lines differ by colour and dash. */
-const further = [
-  strokes.further,
+export const furtherLooks = [
+  levelLooks.further,
   { colour: palette.purple, dash: '7 3', width: 1.5 },
   { colour: palette.gold, dash: '4 2 1 2', width: 1.5 },
 ] as const;
@@ -47,8 +48,8 @@ export function chartLevels(chart: LevelsChart): string {
   const others = chart.series.filter(({ role }) => role === 'further');
   const strokeOf = (series: LevelSeries) =>
     series.role === 'further'
-      ? (further[others.indexOf(series) % further.length] ?? strokes.further)
-      : strokes[series.role];
+      ? (furtherLooks[others.indexOf(series) % furtherLooks.length] ?? levelLooks.further)
+      : levelLooks[series.role];
   const lines = chart.series.map((series) => {
     const stroke = strokeOf(series);
     const at = others.indexOf(series);

@@ -59,7 +59,10 @@ function upTo(
   ];
 }
 
-const looks: Readonly<Record<FanSettingOfAir, { readonly colour: string; readonly dash: string | undefined }>> = {
+/** How the curve of each setting is drawn. */
+export const settingLooks: Readonly<
+  Record<FanSettingOfAir, { readonly colour: string; readonly dash: string | undefined }>
+> = {
   high: { colour: palette.blue, dash: undefined },
   low: { colour: palette.green, dash: '2 2' },
   off: { colour: palette.purple, dash: '7 3' },
@@ -87,9 +90,9 @@ export function timeCurves(chart: TimeCurvesChart): string {
       class: `fan-${curve.setting}`,
       d: linePath(...upTo(highest, minutes, values), x, y),
       fill: 'none',
-      stroke: looks[curve.setting].colour,
+      stroke: settingLooks[curve.setting].colour,
       'stroke-width': 2,
-      'stroke-dasharray': looks[curve.setting].dash,
+      'stroke-dasharray': settingLooks[curve.setting].dash,
       'data-minutes': dataList(minutes),
       'data-values': dataList(values.map(chart.rounded)),
     });
@@ -105,7 +108,7 @@ export function timeCurves(chart: TimeCurvesChart): string {
           'data-values': limit,
         });
   const names = [
-    ...curves.map((curve) => ({ label: `fan ${curve.setting}`, ...looks[curve.setting] })),
+    ...curves.map((curve) => ({ label: `fan ${curve.setting}`, ...settingLooks[curve.setting] })),
     ...(limit === undefined ? [] : [{ label: `limit ${limit}`, colour: palette.orange, dash: '5 3' }]),
   ];
   return chartFrame({

@@ -2,6 +2,7 @@ import type { BoothResult, RequirementResult, RoomSoundResult } from '@boothwrig
 import { chartDecay } from '../charts/chart-decay.js';
 import { hoverSize } from '../charts/frame.js';
 import { svgToMarkdownImage } from '../charts/svg-to-markdown-image.js';
+import { decayLimits } from '../numbers/decay-limits.js';
 import { bandName, formatFrequency } from '../numbers/format-frequency.js';
 import { formatNumber } from '../numbers/format-number.js';
 import { atOctaveCentres, octaveCentres } from '../numbers/octaves.js';
@@ -72,15 +73,6 @@ function gapsLine({ gaps }: RoomSoundResult): string | undefined {
   if (gaps.length === 0) return undefined;
   const spans = gaps.map(({ fromHz, toHz }) => `${formatNumber(fromHz)} to ${formatNumber(toHz)} Hz`);
   return `No mode from ${spans.join(', ')}: a note there is carried less than its neighbours`;
-}
-
-/** The limits that name a band. */
-function decayLimits(booth: string, requirements: readonly RequirementResult[]) {
-  return requirements.flatMap((requirement) => {
-    if (requirement.kind !== 'reverberation' || (requirement.booth !== null && requirement.booth !== booth)) return [];
-    const band = /\bat\s+([\d.]+)\s*(k?)Hz\s*$/.exec(requirement.text);
-    return band === null ? [] : [{ hz: Number(band[1]) * (band[2] === 'k' ? 1000 : 1), seconds: requirement.limit }];
-  });
 }
 
 const plain = (text: string) => text.replaceAll('*', '');

@@ -1,4 +1,5 @@
-import type { BoothResult, ResultDocument } from '@boothwright/assessment';
+import type { BoothResult, ResultDocument, TextRange } from '@boothwright/assessment';
+import type { Booth, Budget } from '@boothwright/language';
 import type { ChartSize } from '../charts/frame.js';
 import type { SheetElement } from './element-at.js';
 
@@ -10,6 +11,10 @@ export interface SheetInput {
   readonly booth: BoothResult;
   /** What the cursor stands on. */
   readonly element: SheetElement;
+  /** As the text has them, for their places; undefined where the text has none. */
+  readonly spec: Booth | undefined;
+  readonly budget: Budget | undefined;
+  readonly sessionRange: TextRange | undefined;
   readonly size: ChartSize;
 }
 

@@ -40,7 +40,17 @@ export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument): 
   // Numbers that are about to come are not drawn twice; what the editor shows stays until then.
   if (common.state === 'pending' && Object.keys(asked.known).length > 0) return { ...headline, folds: null };
   const element = elementAt(shown, name, booth, { file: view.file, offset, assembly: assemblyAt(view, offset) });
-  const sections = sheetOf({ results: shown, name, booth, element, size: sheetSize(asked.width) });
+  const spec = view.checked.spec.variants.find((each) => each.name === variant)?.spec ?? view.checked.spec;
+  const sections = sheetOf({
+    results: shown,
+    name,
+    booth,
+    element,
+    spec: spec.booths.find((each) => each.name === name),
+    budget: spec.budget,
+    sessionRange: spec.session?.range,
+    size: sheetSize(asked.width),
+  });
   const folds = sections.map(({ id, title, summary, html, marks }): SheetFold => {
     const version = versionOf(html);
     const isWanted = !asked.shut.includes(id) && asked.known[id] !== version;

@@ -18,11 +18,11 @@ export function askedSection({ results, name }: SheetInput): SheetSection {
     {
       html: markButton(
         marks.of(each.range),
-        `<span class="${each.verdict}">${signs[each.verdict]}</span> ${html(requirementName(each))}`,
+        `<span class="sign">${signs[each.verdict]}</span><span>${html(requirementName(each))}</span>`,
       ),
     },
     {
-      html: `<b>${html(valueText(each))}</b>${rangeText(each) ? ` <span class="quiet">(${html(rangeText(each) ?? '')})</span>` : ''}`,
+      html: `<b>${html(valueText(each))}</b>${rangeText(each) ? `<span class="ends">${html(rangeText(each) ?? '')}</span>` : ''}`,
     },
     { html: `${marginStrip(each)}<span class="${each.verdict}">${html(verdictText(each))}</span>${limiter(each)}` },
   ]);
@@ -43,8 +43,12 @@ export function askedSection({ results, name }: SheetInput): SheetSection {
 }
 
 function limiter({ verdict, limitedBy, explanation }: RequirementResult): string {
-  if (verdict === 'met') return '';
-  const words = limitedBy === null ? explanation : `by ${limiterWords(limitedBy)}`;
+  const words =
+    verdict === 'not-assessed'
+      ? explanation
+      : verdict === 'met' || limitedBy === null
+        ? ''
+        : `by ${limiterWords(limitedBy)}`;
   return words === '' ? '' : `<span class="quiet why">${html(words)}</span>`;
 }
 
