@@ -2,6 +2,7 @@ import type { ResultDocument } from '@boothwright/assessment';
 import {
   type BoothSpec,
   CATALOGUE_FILE,
+  type CheckOptions,
   type CheckResult,
   catalogueText,
   checkSpec,
@@ -60,6 +61,8 @@ export interface Pending {
 }
 
 interface Entry {
+  /** The files of the last check, of which the next one reads again what changed. */
+  files?: CheckResult['files'];
   checked?: { readonly version: number; readonly result: CheckResult; readonly lines: LineTable };
   /** The last text whose numbers were worked out, and the numbers. */
   assessed?: Pending & { readonly results: ResultDocument };
@@ -79,6 +82,8 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
     }
     return entry;
   };
+  const before = (entry: Entry | undefined): CheckOptions =>
+    entry?.files === undefined ? {} : { before: entry.files };
   const open = (uri: string) => options.documents().find((document) => document.uri === uri);
 
   const placeOf = (uri: string): FilePlace =>
@@ -104,7 +109,8 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
     const text = document.getText();
     if (text.length > longestText) return undefined;
     const place = placeOf(uri);
-    const result = checkSpec(place.path, hostOf(uri, place));
+    const result = checkSpec(place.path, hostOf(uri, place), before(entry));
+    entry.files = result.files;
     entry.checked = { version: document.version, result, lines: lineTable(text) };
     return entry.checked;
   };
@@ -127,7 +133,7 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
   const checkInstead = (uri: string, text: string): CheckResult | undefined => {
     if (text.length > longestText) return undefined;
     const place = placeOf(uri);
-    return checkSpec(place.path, hostOf(uri, place, text));
+    return checkSpec(place.path, hostOf(uri, place, text), before(entries.get(uri)));
   };
 
   const viewOf = (

@@ -1,9 +1,10 @@
 import { limits } from '../limits.js';
-import type { Assembly } from '../model/booth-spec.js';
+import type { Assembly, Material } from '../model/booth-spec.js';
 import type { SourceRange } from '../model/sourced.js';
-import { type CheckContext, complain, type Program, refer } from './context.js';
-import { reportUnknown } from './names.js';
-import { readAssembly } from './read-assembly.js';
+import { type CheckContext, complain, ofReferenceKey, type Program, refer } from './context.js';
+import { declaredMaterial, reportUnknown } from './names.js';
+import { DEFAULT_LUMBER, readAssembly } from './read-assembly.js';
+import { rememberer } from './remembered.js';
 
 /** One per reading; a context with its complaints muted shares it. */
 const caches = new WeakMap<Program, Map<string, Assembly | undefined>>();
@@ -30,10 +31,31 @@ export function declaredAssembly(ctx: CheckContext, name: string): Assembly | un
     const busy = open.get(ctx.program) ?? [];
     open.set(ctx.program, busy);
     busy.push(name);
-    cache.set(name, readAssembly(ctx, ctx.program.assemblies.get(name)!.statement, assemblyWithin));
+    cache.set(name, readOwn(ctx, ctx.program.assemblies.get(name)!.statement));
     busy.pop();
   }
   return cache.get(name);
+}
+
+/** One that is made of materials alone is read again only when it or one of them changed. */
+const readOwn = rememberer(
+  (ctx, statement) => readAssembly(ctx, statement, assemblyWithin),
+  (references, ctx) => {
+    const names = [DEFAULT_LUMBER];
+    for (const key of references.keys()) {
+      const { kind, name } = ofReferenceKey(key);
+      if (kind !== 'material') return undefined;
+      names.push(name);
+    }
+    const materials = names.map((name) => materialOf(ctx, name));
+    return (other) => names.every((name, i) => materialOf(other, name) === materials[i]);
+  },
+);
+
+/** What a layer's name means; an assembly of the name would stand for its own layers. */
+function materialOf(ctx: CheckContext, name: string): Material | 'assembly' | undefined {
+  if (ctx.program.assemblies.has(name)) return 'assembly';
+  return ctx.program.materials.has(name) ? declaredMaterial(ctx, name) : undefined;
 }
 
 /** The assembly whose layers stand in another one; undefined and reported when it is made of itself. */

@@ -50,6 +50,12 @@ export function referenceKey(kind: SymbolKind, name: string, container = ''): st
   return `${kind}\n${container}\n${name}`;
 }
 
+/** What a key of the log stands for. */
+export function ofReferenceKey(key: string): { readonly kind: string; readonly name: string } {
+  const [kind = '', , name = ''] = key.split('\n');
+  return { kind, name };
+}
+
 export function refer(ctx: CheckContext, kind: SymbolKind, name: string, range: SourceRange, container?: string): void {
   const key = referenceKey(kind, name, container);
   let ranges = ctx.references.get(key);

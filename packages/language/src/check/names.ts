@@ -8,6 +8,7 @@ import { TRADE_NAMES } from '../vocabulary/trade-names.js';
 import { nameOf } from './block-reader.js';
 import { type CheckContext, complain, isCatalogue, meantHint, type Program, refer } from './context.js';
 import { readMaterial } from './read-material.js';
+import { rememberer } from './remembered.js';
 
 /** One per reading; a context with its complaints muted shares it. */
 const caches = new WeakMap<Program, Map<string, Material | undefined>>();
@@ -23,6 +24,9 @@ function cacheOf(ctx: CheckContext): Map<string, Material | undefined> {
 
 /** Catalogue materials refer to nothing, so each is read once for all checks of the same parsed catalogue. */
 const catalogueMaterials = new WeakMap<Statement, { material: Material | undefined; values: CheckContext['values'] }>();
+
+/** One of the spec's own is read again only when it changed, or rests on a named value. */
+const readOwn = rememberer(readMaterial, (references) => (references.size === 0 ? () => true : undefined));
 
 /** The material of a name, read on first use; undefined and reported when there is none. */
 export function materialNamed(
@@ -54,7 +58,7 @@ export function declaredMaterial(ctx: CheckContext, name: string): Material | un
     }
     material = known.material;
     ctx.values.push(...known.values);
-  } else material = readMaterial(ctx, statement);
+  } else material = readOwn(ctx, statement);
   cache.set(name, material);
   return material;
 }

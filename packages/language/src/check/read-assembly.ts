@@ -15,6 +15,9 @@ import { numberIn } from './read-value.js';
 /** m, from centre to centre: a board of common width has a stud along each edge. Common practice, no source. */
 const WIDEST_SPACING = 1.2;
 
+/** The material of studs that no line names. */
+export const DEFAULT_LUMBER = defaultOf('stud-lumber').value as string;
+
 /** Finds the assembly that stands for its layers in another one. */
 export type FindAssembly = (ctx: CheckContext, name: string, range: SourceRange) => Assembly | undefined;
 
@@ -251,7 +254,7 @@ function lumberOf(ctx: CheckContext, statement: Statement, about: string): Mater
     return undefined;
   }
   const entry = defaultOf('stud-lumber');
-  const name = entry.value as string;
+  const name = DEFAULT_LUMBER;
   const range = headerOf(statement);
   keep(ctx, `${about}: lumber`, 'stud-lumber', 'text', {
     value: name,

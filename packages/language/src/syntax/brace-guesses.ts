@@ -39,7 +39,7 @@ export function isStray(state: ParserState, open: Open): boolean {
 }
 
 /** A line start that can only be a declaration of the file. */
-export function startsTopLevel(state: ParserState, index: number): boolean {
+export function startsTopLevel(state: Pick<ParserState, 'tokens'>, index: number): boolean {
   const token = state.tokens[index]!;
   if (token.kind !== 'word' || (index > 0 && state.tokens[index - 1]!.kind !== 'newline')) return false;
   const facts = factsStartingWith('file', token.text);

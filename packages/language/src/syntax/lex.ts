@@ -18,15 +18,20 @@ const SINGLE = new Set('{}()=;,.+-*/%<>±×·^−');
  * A number swallows `-1/2` only before a unit of length, so `2-1/2 in` is one number and `2 - 1/2` a difference.
  */
 export function lex(text: string): readonly Token[] {
+  return lexBetween(text, 0, text.length);
+}
+
+/** The tokens of a stretch that begins behind the blanks at the start of a line and ends likewise, or with the text. */
+export function lexBetween(text: string, from: number, to: number): readonly Token[] {
   const tokens: Token[] = [];
-  let at = 0;
+  let at = from;
   let spaced = true;
   const push = (kind: TokenKind, to: number): void => {
     tokens.push({ kind, from: at, to, text: kind === 'newline' ? '' : text.slice(at, to), spaced });
     at = to;
     spaced = kind === 'newline';
   };
-  while (at < text.length) {
+  while (at < to) {
     const c = text[at]!;
     if (c === ' ' || c === '\t' || c === '\u00a0' || c === '\ufeff') {
       at++;
@@ -56,7 +61,7 @@ export function lex(text: string): readonly Token[] {
       }
     }
   }
-  push('newline', text.length);
+  if (to === text.length) push('newline', to);
   return tokens;
 }
 

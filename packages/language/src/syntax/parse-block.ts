@@ -49,9 +49,10 @@ function factWords(fact: Fact): ReadonlySet<string> {
 }
 
 /** Everything outside blocks, to the end of the text. */
-export function parseFileStatements(state: ParserState): Statement[] {
+export function parseFileStatements(state: ParserState, end = Number.POSITIVE_INFINITY): Statement[] {
   const statements: Statement[] = [];
   for (;;) {
+    if (peek(state).from >= end) return statements;
     // Who asks about one token is not concerned with what follows.
     if (state.probe && state.index > state.probe.index) return statements;
     if (state.probe && startsFact(state)) expecting(state, { kind: 'fact', facts: blockOf('file').facts });

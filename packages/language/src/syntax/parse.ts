@@ -61,7 +61,7 @@ export function parserState(
 }
 
 /** Texts that are not read at all: too large, or no text. */
-function refuse(text: string, file: string): Problem | undefined {
+export function refuse(text: string, file: string): Problem | undefined {
   if (text.length > limits.fileSize)
     return {
       id: 'file-too-large',
