@@ -94,7 +94,7 @@ export { renderReportMarkdown } from './report/render-report-markdown.js';
 export type { ReportInput } from './report/report-input.js';
 export { reportOf } from './report/report-of.js';
 export { type ReportPage, reportPages } from './report/report-page-style.js';
-export { elementAt, type SheetElement } from './sheet/element-at.js';
+export { elementAt, type SheetCursor, type SheetElement } from './sheet/element-at.js';
 export { type HeadlineFact, headlineFacts } from './sheet/headline-facts.js';
 export { type SheetInput, sheetSize } from './sheet/sheet-input.js';
 export { sheetOf } from './sheet/sheet-of.js';

@@ -25,36 +25,34 @@ export interface SheetElement {
   };
 }
 
+/** Where the cursor stands: the build-up that is named there, and the headers of the blocks and lines around it, the innermost first. */
+export interface SheetCursor {
+  readonly file: string;
+  readonly assembly: string | undefined;
+  readonly headers: readonly { readonly from: number; readonly to: number }[];
+}
+
 /**
- * What the cursor is on: the build-up that is named there, else the way in or the build-up in whose lines it stands, else
- * the booth as a whole.
+ * What the cursor is on: the build-up that is named there, else the way in or the build-up that the innermost of the blocks
+ * around it declares, else the booth as a whole.
  */
 export function elementAt(
   { assemblies }: Pick<ResultDocument, 'assemblies'>,
   boothName: string,
   booth: BoothResult,
-  {
-    file,
-    offset,
-    assembly,
-  }: { readonly file: string; readonly offset: number; readonly assembly?: string | undefined },
+  { file, assembly, headers }: SheetCursor,
 ): SheetElement {
-  const holds = (range: TextRange) => range.file === file && range.from <= offset && offset <= range.to;
-  const named = assembly ?? Object.entries(assemblies).find(([, { range }]) => holds(range))?.[0];
-  const found = named === undefined ? undefined : assemblies[named];
-  if (named !== undefined && found !== undefined) return ofAssembly(named, found);
-  // The innermost; the leaf of a door before its seals, which stand in the same lines.
-  const path = booth.paths
-    .filter((each) => holds(each.range))
-    .toSorted((a, b) => a.range.to - a.range.from - (b.range.to - b.range.from))[0];
-  if (path !== undefined) {
-    return {
-      name: pathWords(path),
-      note: 'as built in: referred to its own area, without the walls around it',
-      range: path.range,
-      lossDb: path.transmissionLossDb,
-      rating: ratingOf(path.transmissionLossDb),
-    };
+  const declares = (header: { readonly from: number; readonly to: number }) => (range: TextRange) =>
+    range.file === file && header.from <= range.from && range.from <= header.to;
+  const named = assembly === undefined ? undefined : assemblies[assembly];
+  if (assembly !== undefined && named !== undefined) return ofAssembly(assembly, named);
+  for (const header of headers) {
+    const isHere = declares(header);
+    // The leaf of a door comes before its seals, which have the same place.
+    const path = booth.paths.find(({ range }) => isHere(range));
+    if (path !== undefined) return ofPath(path);
+    const around = Object.entries(assemblies).find(([, { range }]) => isHere(range));
+    if (around !== undefined) return ofAssembly(...around);
   }
   return {
     name: boothName,
@@ -62,6 +60,16 @@ export function elementAt(
     range: booth.range,
     lossDb: booth.compositeTransmissionLossDb,
     rating: ratingOf(booth.compositeTransmissionLossDb),
+  };
+}
+
+function ofPath(path: BoothResult['paths'][number]): SheetElement {
+  return {
+    name: pathWords(path),
+    note: ['as built in, referred to its own area', ...path.notes].join('; '),
+    range: path.range,
+    lossDb: path.transmissionLossDb,
+    rating: ratingOf(path.transmissionLossDb),
   };
 }
 

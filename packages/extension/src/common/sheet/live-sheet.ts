@@ -58,7 +58,14 @@ export function liveSheet(context: vscode.ExtensionContext, client: BaseLanguage
       })
       .catch(() => null);
     isAsking = false;
-    if (sheet !== null && asked.uri.toString() === target?.uri.toString()) show(sheet, target);
+    if (asked.uri.toString() === target?.uri.toString()) {
+      if (sheet !== null) show(sheet, target);
+      else
+        tell({
+          kind: 'nothing',
+          why: 'This text cannot be shown: it is too long, or the language server failed; the output panel says why.',
+        });
+    }
     if (isOutdated) await ask();
   };
 

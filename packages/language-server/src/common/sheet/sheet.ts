@@ -39,7 +39,11 @@ export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument): 
   };
   // Numbers that are about to come are not drawn twice; what the editor shows stays until then.
   if (common.state === 'pending' && Object.keys(asked.known).length > 0) return { ...headline, folds: null };
-  const element = elementAt(shown, name, booth, { file: view.file, offset, assembly: assemblyAt(view, offset) });
+  const element = elementAt(shown, name, booth, {
+    file: view.file,
+    assembly: assemblyAt(view, offset),
+    headers: statements.map(({ from, headerTo }) => ({ from, to: headerTo })).toReversed(),
+  });
   const spec = view.checked.spec.variants.find((each) => each.name === variant)?.spec ?? view.checked.spec;
   const sections = sheetOf({
     results: shown,
@@ -105,7 +109,13 @@ function problemsOf(view: View): Pick<Sheet, 'problems' | 'moreProblems'> {
   };
 }
 
+/** Where a thing stands: from the line that declares it to the last line of its block. */
 function placeOf(view: View, range: SourceRange | TextRange): SheetPlace | null {
   const found = view.locate(range);
-  return found === undefined ? null : { uri: found.uri, line: found.range.start.line, endLine: found.range.end.line };
+  if (found === undefined) return null;
+  const { start, end } = found.range;
+  const block = range.file === view.file ? statementsAt(view.parsed, range.from).at(-1) : undefined;
+  const isItsHeader = block !== undefined && range.from <= block.headerTo;
+  const last = isItsHeader ? view.lines.positionAt(Math.max(range.to, block.to)) : end;
+  return { uri: found.uri, line: start.line, endLine: last.line };
 }

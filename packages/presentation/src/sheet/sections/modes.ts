@@ -18,7 +18,6 @@ export function modesSection({ name, booth, spec, size }: SheetInput): SheetSect
   if (roomSound === null && reflections === null) return undefined;
   const marks = newMarks();
   const response = reflections?.response ?? null;
-  const modes = roomSound === null ? '' : modesFigure();
   const onVoice = roomSound?.modes.filter((mode) => mode.onVoice.length > 0).length ?? 0;
   return {
     id: 'modes',
@@ -30,7 +29,7 @@ export function modesSection({ name, booth, spec, size }: SheetInput): SheetSect
       .filter(Boolean)
       .join(' · '),
     html:
-      modes +
+      modesFigure() +
       responseFigure() +
       pointsHtml([
         reflections === null && reflectionsWhy && `Reflections at the microphone are not told: ${reflectionsWhy}`,
