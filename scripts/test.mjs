@@ -52,14 +52,18 @@ function unitTests() {
 
 function editorTests() {
   console.log('\n== tests in a real editor');
-  const result = spawnSync(process.execPath, ['tests/journeys/editor/run.mjs', '--in-host', '--journey'], {
-    cwd: root,
-    stdio: ['ignore', 'pipe', 'inherit'],
-    encoding: 'utf8',
-  });
+  const result = spawnSync(
+    process.execPath,
+    ['tests/journeys/editor/run.mjs', '--in-host', '--journey', '--report-page'],
+    {
+      cwd: root,
+      stdio: ['ignore', 'pipe', 'inherit'],
+      encoding: 'utf8',
+    },
+  );
   process.stdout.write(result.stdout ?? '');
-  const counts = [...(result.stdout ?? '').matchAll(/^(?:in-host|journey): (\d+) passed, (\d+) failed$/gm)];
-  if (counts.length < 2) note('a suite in the editor did not report', 0, 1);
+  const counts = [...(result.stdout ?? '').matchAll(/^(?:in-host|journey|report-page): (\d+) passed, (\d+) failed$/gm)];
+  if (counts.length < 3) note('a suite in the editor did not report', 0, 1);
   for (const [, good, bad] of counts) note('editor', Number(good), Number(bad));
   if (result.status !== 0 && counts.every(([, , bad]) => bad === '0')) note('editor run', 0, 1);
 }

@@ -1,27 +1,30 @@
 /**
  * Runs the extension in a real editor.
  *
- *     node tests/journeys/editor/run.mjs [--in-host] [--journey] [--steps=PATTERN] [--update-pictures]
+ *     node tests/journeys/editor/run.mjs [--in-host] [--journey] [--report-page] [--steps=PATTERN] [--update-pictures]
  *
  * `--in-host`  tests inside the extension host, against the editor's own interface
  * `--journey`  the packaged extension as a user meets it, with pictures in `tests/journeys/out`
+ * `--report-page`  reports of the examples in the same browser, without a network: requests, axe, paper and screen
  * `--steps=PATTERN`  of the journey only the steps whose title fits
  * `--update-pictures`  puts the pictures into `docs/pictures` too
  *
- * Without the first two, both. Prints one line of counts for each and fails when anything failed or nothing ran.
+ * Without the first three, all. Prints one line of counts for each and fails when anything failed or nothing ran.
  */
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { installEditorHost } from '../../../scripts/editor-host.mjs';
+import { findChromium, installEditorHost } from '../../../scripts/editor-host.mjs';
+import { runReportPage } from '../report-page/run-report-page.mjs';
 import { runInHost } from './in-host/run-in-host.mjs';
 import { runJourney } from './journey/run-journey.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../../..');
 const out = path.join(root, 'tests/journeys/out');
-const both = !process.argv.includes('--in-host') && !process.argv.includes('--journey');
-const wanted = (/** @type {string} */ flag) => both || process.argv.includes(flag);
+const suites = ['--in-host', '--journey', '--report-page'];
+const all = !suites.some((flag) => process.argv.includes(flag));
+const wanted = (/** @type {string} */ flag) => all || process.argv.includes(flag);
 
 /** @typedef {{ passed: number, failed: number }} Counts */
 
@@ -54,15 +57,19 @@ function build() {
 let good = true;
 try {
   fs.mkdirSync(out, { recursive: true });
-  const host = installEditorHost();
-  build();
+  const inEditor = wanted('--in-host') || wanted('--journey');
+  const updatePictures = process.argv.includes('--update-pictures');
+  // A report needs nothing of the editor but its browser.
+  const host = inEditor || findChromium() === undefined ? installEditorHost() : '';
+  if (inEditor) build();
   if (wanted('--in-host')) good = (await report('in-host', () => runInHost({ root, out }))) && good;
   if (wanted('--journey')) {
     const pattern = process.argv.find((each) => each.startsWith('--steps='))?.slice('--steps='.length);
     const only = pattern === undefined ? undefined : new RegExp(pattern);
-    const updatePictures = process.argv.includes('--update-pictures');
     good = (await report('journey', () => runJourney({ root, out, host, updatePictures, only }))) && good;
   }
+  if (wanted('--report-page'))
+    good = (await report('report-page', () => runReportPage({ root, out, updatePictures }))) && good;
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error));
   good = false;

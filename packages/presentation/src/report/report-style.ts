@@ -34,6 +34,7 @@ dl > div { display: grid; grid-template-columns: minmax(7rem, 12rem) 1fr; gap: 0
 dt { color: var(--soft); }
 dd { margin: 0; overflow-wrap: anywhere; }
 table { border-collapse: collapse; width: 100%; margin: 1rem 0; font-size: .9rem; line-height: 1.35; font-variant-numeric: tabular-nums; }
+h1, h2, h3, h4, figcaption, .notice, caption { overflow-wrap: anywhere; }
 caption { text-align: left; font-weight: 600; padding: .2rem 0 .35rem; }
 th, td { text-align: left; vertical-align: top; padding: .3rem .5rem; border-bottom: 1px solid var(--line); overflow-wrap: anywhere; }
 thead th, thead td { background: var(--band); border-bottom: 2px solid var(--line); overflow-wrap: normal; }
