@@ -3,6 +3,7 @@ import { copyFileSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync,
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { packPages } from './pack-pages.mjs';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const dist = path.join(here, 'dist');
@@ -48,6 +49,8 @@ for (const server of servers) copyFileSync(server, path.join(dist, path.basename
 
 // The command line, for tasks: from its sources, so that no stale build of it gets in.
 execFileSync(process.execPath, [path.join(here, '../cli/esbuild.mjs'), path.join(dist, 'boothwright.mjs')]);
+
+writeFileSync(path.join(dist, 'pages.json'), JSON.stringify(packPages(path.join(here, '../../docs'))));
 
 // The examples, and a list of them, since an extension in a browser cannot list its own folders.
 const examples = path.join(here, '../../shared/examples');

@@ -3,6 +3,7 @@ import type { BaseLanguageClient } from 'vscode-languageclient';
 import { catalogueScheme, provideCatalogue, showCatalogue } from './catalogue.js';
 import { newSpec } from './new-spec.js';
 import { openExample } from './open-example.js';
+import { explainProblem, pageScheme, providePages } from './pages.js';
 import { sendFiles } from './send-files.js';
 import { liveSheet } from './sheet/live-sheet.js';
 import { statusBar } from './status-bar.js';
@@ -35,6 +36,8 @@ export function activateWith(
       sheet.open(uri, position),
     ),
     vscode.workspace.registerTextDocumentContentProvider(catalogueScheme, provideCatalogue(client)),
+    vscode.workspace.registerTextDocumentContentProvider(pageScheme, providePages(context.extensionUri)),
+    vscode.commands.registerCommand('boothwright.explainProblem', explainProblem),
     vscode.commands.registerCommand('boothwright.restartServer', () => restart(client)),
     vscode.commands.registerCommand('boothwright.showCatalogue', showCatalogue),
     vscode.commands.registerCommand('boothwright.showOutput', () => client.outputChannel.show()),

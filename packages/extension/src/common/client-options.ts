@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import type { LanguageClientOptions } from 'vscode-languageclient';
 import { catalogueScheme } from './catalogue.js';
+import { pagesAddress } from './pages.js';
 
 /** The same for a server in a process and one in a web worker. */
 export function clientOptions(): LanguageClientOptions {
@@ -18,6 +19,7 @@ export function clientOptions(): LanguageClientOptions {
       catalogueDocument: true,
       pictures: true,
       sheet: true,
+      documentation: pagesAddress,
       // As plain values: the editor's own object has methods, which cannot be sent to a web worker.
       boothwright: JSON.parse(JSON.stringify(vscode.workspace.getConfiguration('boothwright'))),
     },

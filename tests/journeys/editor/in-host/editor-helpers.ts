@@ -22,6 +22,11 @@ export async function typeOver(editor: vscode.TextEditor, text: string, by: stri
   if (!(await editor.edit((edit) => edit.replace(range, by)))) throw new Error('The editor took no edit');
 }
 
+/** The identifier of a problem, which leads to a page. */
+export function idOf({ code }: vscode.Diagnostic): unknown {
+  return typeof code === 'object' ? code.value : code;
+}
+
 /** Asks again until the answer is as wished, for at most a minute, since a machine may be slow; then says what the last answer was. */
 export async function until<T>(ask: () => T | Thenable<T>, wished: (answer: T) => boolean): Promise<T> {
   const end = Date.now() + 60_000;

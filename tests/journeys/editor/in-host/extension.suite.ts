@@ -1,6 +1,6 @@
 import * as assert from 'node:assert/strict';
 import * as vscode from 'vscode';
-import { open, typeOver, until } from './editor-helpers.js';
+import { idOf, open, typeOver, until } from './editor-helpers.js';
 
 interface Api {
   readonly ready: Promise<void>;
@@ -38,7 +38,7 @@ describe('the extension around the language', () => {
     // A missed requirement shows that the text was read and worked out.
     await until(
       () => vscode.languages.getDiagnostics(uri),
-      (found) => found.some(({ code }) => code === 'requirement-missed'),
+      (found) => found.some((each) => idOf(each) === 'requirement-missed'),
     );
     assert.deepEqual(errorsOf(uri), []);
   });
@@ -87,6 +87,35 @@ describe('the extension around the language', () => {
     }
     assert.deepEqual(copied, ['/thin-gap-wall/thin-gap-wall.booth', '/thin-gap-wall-2/thin-gap-wall.booth']);
     await vscode.workspace.fs.delete(into, { recursive: true });
+  });
+
+  it('leads from each problem to a page that is packed, and shows it', async () => {
+    const { document, editor } = await open('study.booth');
+    await typeOver(editor, 'thickness-of-air = 60 mm', 'thickness-of-air = 60 kg');
+    const [error] = await until(
+      () => errorsOf(document.uri),
+      (found) => found.length > 0,
+    );
+    const found = vscode.languages.getDiagnostics(document.uri);
+    for (const { code } of found) {
+      assert.ok(typeof code === 'object', JSON.stringify(code));
+      const page = await vscode.workspace.openTextDocument(code.target);
+      assert.match(page.getText(), /^# /, code.target.toString());
+      if (code.target.path.startsWith('/problems/')) assert.ok(page.getText().startsWith(`# ${code.value}`));
+    }
+    assert.ok(error);
+    editor.selection = new vscode.Selection(error.range.start, error.range.start);
+    await vscode.commands.executeCommand('boothwright.explainProblem');
+    const shown = await until(
+      () => vscode.window.tabGroups.activeTabGroup.activeTab?.input,
+      (input) => input instanceof vscode.TabInputCustom,
+    );
+    assert.ok(shown instanceof vscode.TabInputCustom);
+    assert.equal(shown.viewType, 'vscode.markdown.preview.editor');
+    assert.equal(shown.uri.scheme, 'booth-docs');
+    await vscode.commands.executeCommand('workbench.action.closeActiveEditor');
+    // What was typed goes with the editor that is closed after the test.
+    await vscode.window.showTextDocument(document);
   });
 
   it('offers a task for each spec, and takes one from `tasks.json`', async () => {

@@ -1,6 +1,6 @@
 import * as assert from 'node:assert/strict';
 import * as vscode from 'vscode';
-import { open, placeAfter, typeOver, until } from './editor-helpers.js';
+import { idOf, open, placeAfter, typeOver, until } from './editor-helpers.js';
 
 describe('a booth spec in the editor', () => {
   before(async () => {
@@ -23,7 +23,7 @@ describe('a booth spec in the editor', () => {
     // A missed requirement shows that the spec was read and assessed.
     const found = await until(
       () => vscode.languages.getDiagnostics(document.uri),
-      (diagnostics) => diagnostics.some(({ code }) => code === 'requirement-missed'),
+      (diagnostics) => diagnostics.some((each) => idOf(each) === 'requirement-missed'),
     );
     const errors = found.filter(({ severity }) => severity === vscode.DiagnosticSeverity.Error);
     assert.deepEqual(
@@ -53,9 +53,9 @@ describe('a booth spec in the editor', () => {
     const { document } = await open('study.booth');
     const found = await until(
       () => vscode.languages.getDiagnostics(document.uri),
-      (diagnostics) => diagnostics.some(({ code }) => code === 'requirement-missed'),
+      (diagnostics) => diagnostics.some((each) => idOf(each) === 'requirement-missed'),
     );
-    const missed = found.find(({ code }) => code === 'requirement-missed');
+    const missed = found.find((each) => idOf(each) === 'requirement-missed');
     assert.equal(missed?.severity, vscode.DiagnosticSeverity.Warning);
     assert.match(document.getText(missed?.range), /^require /);
   });
