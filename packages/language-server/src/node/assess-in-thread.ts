@@ -16,6 +16,9 @@ type Answer = { readonly id: number } & (
   | { readonly error: string }
 );
 
+/** What the thread makes is thrown away soon or kept long: more room for what is new would make it larger, not faster. */
+const maxYoungGenerationSizeMb = 8;
+
 interface Waiting {
   resolve(results: ResultDocument): void;
   reject(error: unknown): void;
@@ -38,7 +41,7 @@ export function assessInThread(file: string): (spec: BoothSpec, run?: AssessRun)
     waiting.clear();
   };
   const start = (): Worker => {
-    const started = new Worker(file);
+    const started = new Worker(file, { resourceLimits: { maxYoungGenerationSizeMb } });
     started.on('message', (answer: Answer) => {
       const asked = waiting.get(answer.id);
       if ('assemblies' in answer) {
