@@ -94,7 +94,16 @@ export {
   shownAtFirst,
 } from './numbers/shown.js';
 export { tradeForm } from './numbers/trade-form.js';
-export { airSpeedText, areaText, forceText, surfaceMassText, temperatureDifferenceText, temperatureText, thicknessText, volumeText } from './numbers/trade-units.js';
+export {
+  airSpeedText,
+  areaText,
+  forceText,
+  surfaceMassText,
+  temperatureDifferenceText,
+  temperatureText,
+  thicknessText,
+  volumeText,
+} from './numbers/trade-units.js';
 export { partsCsv } from './parts/parts-csv.js';
 export { renderPartsText } from './parts/render-parts-text.js';
 export { type ReportHtmlOptions, renderReportHtml } from './report/render-report-html.js';
@@ -102,7 +111,7 @@ export { renderReportMarkdown } from './report/render-report-markdown.js';
 export type { ReportInput } from './report/report-input.js';
 export { reportOf } from './report/report-of.js';
 export { type ReportPage, reportPages } from './report/report-page-style.js';
-export { elementAt, type SheetElement } from './sheet/element-at.js';
+export { elementAt, type SheetCursor, type SheetElement } from './sheet/element-at.js';
 export { type HeadlineFact, headlineFacts } from './sheet/headline-facts.js';
 export { type SheetInput, sheetSize } from './sheet/sheet-input.js';
 export { sheetOf } from './sheet/sheet-of.js';

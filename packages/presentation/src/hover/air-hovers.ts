@@ -7,6 +7,7 @@ import { airSentences, minutesText, takesSentences } from '../numbers/air-words.
 import { formatFigures, formatNumber } from '../numbers/format-number.js';
 import { formatQuantity } from '../numbers/format-quantity.js';
 import { rangedText } from '../numbers/level-words.js';
+import { airFlowText, temperatureDifferenceText, temperatureText, volumeText } from '../numbers/trade-units.js';
 import { escapeMarkdown, paragraphs, table } from './markdown.js';
 
 const order = ['off', 'low', 'high'] as const;
@@ -47,7 +48,7 @@ export function sessionAirHover(
       ],
       curvesOf(air).map((each) => [
         `${each.setting}${each.setting === air.judged ? ', session' : ''}`,
-        `${formatNumber(each.flowM3PerS * 1000, 1)} L/s`,
+        airFlowText(each.flowM3PerS),
         formatQuantity(each.endPpm, 'ppm'),
         minutesText(each.minutesTo['1000']),
         minutesText(each.minutesTo['1500']),
@@ -76,10 +77,10 @@ export function heatHover(
   const asked = requirementOf('temperature-rise', boothName, requirements);
   const judged = heat.bySetting.find(({ setting }) => setting === air.judged) ?? heat.bySetting.at(-1);
   if (judged === undefined) return undefined;
-  const figure = asked?.value ? rangedText(asked.value, 'K') : `${formatNumber(judged.endRiseK, 1)} K`;
+  const figure = asked?.value ? rangedText(asked.value, 'K') : temperatureDifferenceText(judged.endRiseK);
   const headline = `**${figure} warmer** than the room after ${formatNumber(air.sessionMinutes)} min in ${escapeMarkdown(boothName)}, fan ${judged.setting}`;
   const description = `Warmer after ${formatNumber(air.sessionMinutes)} min by ${heat.bySetting
-    .map(({ setting, endRiseK }) => `${formatNumber(endRiseK, 1)} K with the fan ${setting}`)
+    .map(({ setting, endRiseK }) => `${temperatureDifferenceText(endRiseK)} with the fan ${setting}`)
     .join(', ')}`;
   const svg = chartTemperature({
     title: `Temperature in ${boothName}`,
@@ -97,8 +98,8 @@ export function heatHover(
           .filter((each) => each.setting === setting)
           .map((each) => [
             `${setting}${setting === air.judged ? ', session' : ''}`,
-            `${formatNumber(each.endRiseK, 1)} K`,
-            each.steadyRiseK === null ? '–' : `${formatNumber(each.steadyRiseK, 1)} K`,
+            temperatureDifferenceText(each.endRiseK),
+            each.steadyRiseK === null ? '–' : temperatureDifferenceText(each.steadyRiseK),
             each.timeConstantMinutes === null ? '–' : minutesText(each.timeConstantMinutes),
           ]),
       ),
@@ -119,10 +120,10 @@ export function moistureHover(boothName: string, { air }: BoothResult): string |
     margin === null
       ? 'no `cold-surface` is stated'
       : margin < 0
-        ? `water condenses on the cold surface, ${formatNumber(-margin, 1)} K below it`
-        : `the cold surface is ${formatNumber(margin, 1)} K above it`;
+        ? `water condenses on the cold surface, ${temperatureDifferenceText(-margin)} below it`
+        : `the cold surface is ${temperatureDifferenceText(margin)} above it`;
   return paragraphs(
-    `**Dew point ${formatNumber(judged.endDewPointC, 1)} °C** after ${formatNumber(air.sessionMinutes)} min in ${escapeMarkdown(boothName)}, fan ${judged.setting}: ${cold}`,
+    `**Dew point ${temperatureText(judged.endDewPointC)}** after ${formatNumber(air.sessionMinutes)} min in ${escapeMarkdown(boothName)}, fan ${judged.setting}: ${cold}`,
     table(
       ['fan', 'humidity at the end', 'dew point', 'cold surface above it by'],
       order.flatMap((setting) =>
@@ -131,8 +132,8 @@ export function moistureHover(boothName: string, { air }: BoothResult): string |
           .map((each) => [
             `${setting}${setting === air.judged ? ', session' : ''}`,
             `${formatNumber(each.endRelativeHumidity * 100)} %`,
-            `${formatNumber(each.endDewPointC, 1)} °C`,
-            each.coldSurfaceMarginK === null ? '–' : `${formatNumber(each.coldSurfaceMarginK, 1)} K`,
+            temperatureText(each.endDewPointC),
+            each.coldSurfaceMarginK === null ? '–' : temperatureDifferenceText(each.coldSurfaceMarginK),
           ]),
       ),
     ),
@@ -159,11 +160,11 @@ function curvesOf(air: AirResult): AirCurve[] {
 
 function riseText({ heat }: AirResult, of: AirCurve['setting']): string {
   const rise = heat?.bySetting.find(({ setting }) => setting === of)?.endRiseK;
-  return rise === undefined ? '–' : `${formatNumber(rise, 1)} K`;
+  return rise === undefined ? '–' : temperatureDifferenceText(rise);
 }
 
 function generationText({ people, generationM3PerS, volumeM3 }: AirResult): string {
-  return `${people} ${people === 1 ? 'person' : 'people'}, ${formatFigures(generationM3PerS * 3.6e6)} L/h of CO₂ in all, ${formatFigures(volumeM3)} m³ of air`;
+  return `${people} ${people === 1 ? 'person' : 'people'}, ${formatFigures(generationM3PerS * 3.6e6)} L/h of CO₂ in all, ${volumeText(volumeM3)} of air`;
 }
 
 function requirementOf(kind: string, booth: string, requirements: readonly RequirementResult[]) {

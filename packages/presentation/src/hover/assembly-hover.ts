@@ -4,9 +4,12 @@ import { chartTransmissionLoss } from '../charts/chart-transmission-loss.js';
 import { hoverSize } from '../charts/frame.js';
 import { svgToMarkdownImage } from '../charts/svg-to-markdown-image.js';
 import { bandName, formatFrequency } from '../numbers/format-frequency.js';
-import { formatFigures, formatNumber } from '../numbers/format-number.js';
+import { formatNumber } from '../numbers/format-number.js';
 import { octaveCentres, octaveLoss, thirdsUnderOctaves } from '../numbers/octaves.js';
 import { ratingRange } from '../numbers/rating-range.js';
+import { ratingRangeText, ratingText } from '../numbers/rating-text.js';
+import { shownRatings } from '../numbers/shown.js';
+import { panelSizeText, pricePerAreaText, surfaceMassText, thicknessText } from '../numbers/trade-units.js';
 import { defaultLines, defaultsWithin } from './defaults-within.js';
 import type { HoverContext } from './hover-context.js';
 import { bullets, escapeMarkdown, link, paragraphs, table } from './markdown.js';
@@ -24,7 +27,7 @@ export function assemblyHover(name: string, result: AssemblyResult, context: Ass
     picture(name, result, context.nominalHz),
     bandTable(result),
     resonances(result),
-    `For a panel of ${formatFigures(result.panel.widthM)} m × ${formatFigures(result.panel.heightM)} m, without its openings and without what goes round it.`,
+    `For a panel of ${panelSizeText(result.panel)}, without its openings and without what goes round it.`,
     layers(result, context),
     defaults.length > 0 && `Assumed:\n${defaultLines(defaults)}`,
   );
@@ -37,10 +40,13 @@ function headline(result: AssemblyResult): string {
   const price = result.pricePerM2;
   return [
     `**STC ${stc}** (${range.stc[0]} to ${range.stc[1]}${governed})`,
+    ...shownRatings()
+      .filter((name) => name !== 'STC' && name !== 'Rw')
+      .map((name) => `**${ratingText(name, result)}** (${ratingRangeText(name, result)})`),
     `**Rw ${rw}** (${range.rw[0]} to ${range.rw[1]}; C ${formatNumber(c)}, Ctr ${formatNumber(ctr)})`,
-    `${formatFigures(result.surfaceMassKgPerM2)} kg/m²`,
-    `${formatFigures(result.thicknessM * 1000)} mm`,
-    ...(price ? [`${formatNumber(price.amount, 2)} ${price.currency}/m²`] : []),
+    surfaceMassText(result.surfaceMassKgPerM2),
+    thicknessText(result.thicknessM),
+    ...(price ? [pricePerAreaText(price.amount, price.currency)] : []),
   ].join(' · ');
 }
 
@@ -49,7 +55,7 @@ function picture(name: string, result: AssemblyResult, nominalHz: readonly numbe
   // The contour covers 125 Hz to 4 kHz; the bands below and above have none.
   const first = nominalHz.indexOf(125);
   const valuesDb = nominalHz.map((_, band) => rating.contour[band - first] ?? null);
-  const description = `${name}: STC ${result.ratings.stc}, Rw ${result.ratings.rw}, ${formatFigures(result.surfaceMassKgPerM2)} kg/m²`;
+  const description = `${name}: STC ${result.ratings.stc}, Rw ${result.ratings.rw}, ${surfaceMassText(result.surfaceMassKgPerM2)}`;
   const svg = chartTransmissionLoss({
     title: `Transmission loss of ${name}`,
     description,
@@ -91,7 +97,7 @@ function layers(result: AssemblyResult, context: HoverContext): string {
   return bullets(
     result.layers.map(
       (layer) =>
-        `${escapeMarkdown(layer.text)} · ${formatFigures(layer.surfaceMassKgPerM2)} kg/m² · ${link(escapeMarkdown(layer.model), context.modelPage?.(layer.model))}`,
+        `${escapeMarkdown(layer.text)} · ${surfaceMassText(layer.surfaceMassKgPerM2)} · ${link(escapeMarkdown(layer.model), context.modelPage?.(layer.model))}`,
     ),
   );
 }

@@ -4,11 +4,13 @@ import { hoverSize } from '../charts/frame.js';
 import { svgToMarkdownImage } from '../charts/svg-to-markdown-image.js';
 import { airSentences } from '../numbers/air-words.js';
 import { bandName, formatFrequency } from '../numbers/format-frequency.js';
-import { formatFigures, formatNumber } from '../numbers/format-number.js';
+import { formatNumber } from '../numbers/format-number.js';
 import { formatQuantity } from '../numbers/format-quantity.js';
 import { bandLevel, rangedText, totalsText } from '../numbers/level-words.js';
 import { atOctaveCentres, octaveCentres, octaveLevels, octaveLoss } from '../numbers/octaves.js';
 import { requirementName, verdictText } from '../numbers/requirement-words.js';
+import { isImperial } from '../numbers/shown.js';
+import { areaText, roomLengthText, volumeText } from '../numbers/trade-units.js';
 import type { HoverContext } from './hover-context.js';
 import { bullets, code, escapeMarkdown, paragraphs, table } from './markdown.js';
 
@@ -19,7 +21,10 @@ export interface BoothHoverContext extends HoverContext {
 /** What one booth keeps out, how quiet, how long the air lasts, what it weighs. */
 export function boothHover(name: string, booth: BoothResult, context: BoothHoverContext): string {
   const { geometry, build, noise, ratings, voiceOutside } = booth;
-  const size = (metres: readonly number[]) => `${metres.map((metre) => formatNumber(metre, 2)).join(' × ')} m`;
+  const size = (metres: readonly number[]) =>
+    isImperial()
+      ? metres.map((metre) => roomLengthText(metre)).join(' × ')
+      : `${metres.map((metre) => formatNumber(metre, 2)).join(' × ')} m`;
   const requirements = (context.requirements ?? []).filter(({ booth: of }) => of === name || of === null);
   return paragraphs(
     `**${escapeMarkdown(name)}**${booth.title ? ` ${escapeMarkdown(booth.title)}` : ''}`,
@@ -39,8 +44,8 @@ export function boothHover(name: string, booth: BoothResult, context: BoothHover
       `Voice (${escapeMarkdown(voiceOutside.effort)}) outside, ${escapeMarkdown(voiceOutside.where)}: ${totalsText(voiceOutside)}`,
     neighboursLine(booth),
     noise.hours && hoursLine(noise.hours),
-    `Inside ${size(geometry.insideM)} (usable ${size(geometry.usableM)}), ${formatFigures(geometry.volumeM3)} m³ · first mode ${formatFrequency(booth.firstModeHz)} · statistical above ${formatFrequency(booth.schroederHz)}`,
-    `${formatQuantity(build.massKg, 'kg')} empty, ${formatQuantity(build.loadedMassKg, 'kg')} in use, ${formatQuantity(build.floorLoadPa, 'Pa')} on ${formatFigures(build.footprintM2)} m²` +
+    `Inside ${size(geometry.insideM)} (usable ${size(geometry.usableM)}), ${volumeText(geometry.volumeM3)} · first mode ${formatFrequency(booth.firstModeHz)} · statistical above ${formatFrequency(booth.schroederHz)}`,
+    `${formatQuantity(build.massKg, 'kg')} empty, ${formatQuantity(build.loadedMassKg, 'kg')} in use, ${formatQuantity(build.floorLoadPa, 'Pa')} on ${areaText(build.footprintM2)}` +
       (build.cost
         ? ` · ${formatNumber(build.cost.amount)} ${build.cost.currency}, ${formatNumber(build.cost.withReserve)} with reserve`
         : ''),

@@ -1,6 +1,8 @@
 import type { BoothResult } from '@boothwright/assessment';
-import { formatFigures, formatNumber } from '../numbers/format-number.js';
+import { formatNumber } from '../numbers/format-number.js';
 import { formatQuantity } from '../numbers/format-quantity.js';
+import { isImperial } from '../numbers/shown.js';
+import { areaText, imperialPer, roomLengthText } from '../numbers/trade-units.js';
 import { bullets, escapeMarkdown, paragraphs, table } from './markdown.js';
 
 /** What the booth weighs and how it presses on the floor. Nothing here is a check of a floor. */
@@ -8,25 +10,25 @@ export function floorHover(boothName: string, { build }: BoothResult): string {
   const { structure } = build;
   const knowsJoists = structure.lineLoads.some(({ joists }) => joists !== null);
   return paragraphs(
-    `**${formatQuantity(build.floorLoadPa, 'Pa')}** over ${formatFigures(build.footprintM2)} m² under ${escapeMarkdown(boothName)}: ${formatQuantity(build.loadedMassKg, 'kg')} in use`,
+    `**${formatQuantity(build.floorLoadPa, 'Pa')}** over ${areaText(build.footprintM2)} under ${escapeMarkdown(boothName)}: ${formatQuantity(build.loadedMassKg, 'kg')} in use`,
     escapeMarkdown(structure.words),
     structure.joistWords && escapeMarkdown(structure.joistWords),
     table(
-      ['often quoted for', 'kPa', 'the booth is'],
+      ['often quoted for', isImperial() ? 'lb/ft²' : 'kPa', 'the booth is'],
       structure.beside.map(({ name, pa, ratio }) => [
         escapeMarkdown(name),
-        formatNumber(pa / 1000, 2),
+        isImperial() ? formatNumber(pa * imperialPer.psf) : formatNumber(pa / 1000, 2),
         `${formatNumber(ratio, 1)} times that`,
       ]),
     ),
     structure.lineLoads.length > 0 &&
       table(
-        ['under the wall', 'long', 'carries', 'kN/m', ...(knowsJoists ? ['joists run'] : [])],
+        ['under the wall', 'long', 'carries', isImperial() ? 'lb/ft' : 'kN/m', ...(knowsJoists ? ['joists run'] : [])],
         structure.lineLoads.map(({ face, lengthM, massKg, nPerM, joists }) => [
           face,
-          `${formatNumber(lengthM, 2)} m`,
+          roomLengthText(lengthM),
           formatQuantity(massKg, 'kg'),
-          formatNumber(nPerM / 1000, 2),
+          isImperial() ? formatNumber(nPerM * imperialPer.poundsForcePerFoot) : formatNumber(nPerM / 1000, 2),
           ...(knowsJoists ? [joists ?? '–'] : []),
         ]),
       ),

@@ -7,6 +7,7 @@ import { formatNumber } from '../numbers/format-number.js';
 import { bandLevel, rangedText, totalsText } from '../numbers/level-words.js';
 import { octaveCentres, octaveLevels } from '../numbers/octaves.js';
 import { targetCurve } from '../numbers/target-curve.js';
+import { millimetresText } from '../numbers/trade-units.js';
 import { bullets, escapeMarkdown, paragraphs, table } from './markdown.js';
 
 /** So many lines stay apart in one picture. */
@@ -164,7 +165,7 @@ export function microphoneFactHover(fact: string, booth: BoothResult): string | 
     case 'distance':
       return paragraphs(
         headline,
-        `At ${formatNumber(roomTone.distanceM * 1000)} mm a ${escapeMarkdown(roomTone.effort)} voice is ${formatNumber(roomTone.voiceAtCapsuleDbZ)} dB at the capsule, the noise ${formatNumber(roomTone.noiseAtCapsuleDbZ)} dB; the gain sets the voice to ${formatNumber(roomTone.voiceSetToDbFS)} dBFS`,
+        `At ${millimetresText(roomTone.distanceM)} a ${escapeMarkdown(roomTone.effort)} voice is ${formatNumber(roomTone.voiceAtCapsuleDbZ)} dB at the capsule, the noise ${formatNumber(roomTone.noiseAtCapsuleDbZ)} dB; the gain sets the voice to ${formatNumber(roomTone.voiceSetToDbFS)} dBFS`,
         'Half the distance makes the voice 6 dB louder, so that less gain lifts less noise',
       );
     default:

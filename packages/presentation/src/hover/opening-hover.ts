@@ -3,11 +3,11 @@ import { chartShares } from '../charts/chart-shares.js';
 import { hoverSize } from '../charts/frame.js';
 import { svgToMarkdownImage } from '../charts/svg-to-markdown-image.js';
 import { bandName, formatFrequency } from '../numbers/format-frequency.js';
-import { formatFigures } from '../numbers/format-number.js';
 import { bandLevel, shareText } from '../numbers/level-words.js';
 import { octaveCentres, octaveLoss } from '../numbers/octaves.js';
 import { type PathShare, pathShares } from '../numbers/path-shares.js';
 import { isPathOf, pathWords } from '../numbers/path-words.js';
+import { areaText } from '../numbers/trade-units.js';
 import type { HoverContext } from './hover-context.js';
 import { escapeMarkdown, paragraphs, table } from './markdown.js';
 
@@ -107,8 +107,4 @@ function picture(name: string, sourceName: string, booth: BoothResult, context: 
 function shortWords(share: PathShare, parts: number): string {
   if (share.kind === 'door-seal') return share.id.split(':')[2] ?? 'seals';
   return share.kind === 'door' && parts > 1 ? 'leaf' : share.name;
-}
-
-function areaText(squareMetres: number): string {
-  return squareMetres < 0.1 ? `${formatFigures(squareMetres * 1e4)} cm²` : `${formatFigures(squareMetres)} m²`;
 }

@@ -2,7 +2,9 @@ import type { BoothResult, MovingCard, MovingResult, PanelWay } from '@boothwrig
 import { cardGroups } from '../moving/card-groups.js';
 import { groupText } from '../moving/group-text.js';
 import { panelNumbers } from '../moving/panel-numbers.js';
-import { formatNumber } from '../numbers/format-number.js';
+import { formatQuantity } from '../numbers/format-quantity.js';
+import { isImperial } from '../numbers/shown.js';
+import { millimetresText, missingText, roomLeftText, roomLengthText } from '../numbers/trade-units.js';
 import { bullets, escapeMarkdown, paragraphs, table } from './markdown.js';
 
 /** How many pieces the booth comes in, what they weigh, whether they go in, and in what order they go up. */
@@ -14,7 +16,7 @@ export function panelsHover(boothName: string, booth: BoothResult): string {
   if (heaviest === undefined) return `**No panels** of ${name}: no face has a build-up`;
   const stuck = stuckCards(moving);
   return paragraphs(
-    `**${build.panels.length} panels, the heaviest ${formatNumber(heaviest.massKg)} kg** (${heaviest.number}, ${escapeMarkdown(heaviest.name)}) of ${name}${heavierLeaf(moving, heaviest.massKg)}${
+    `**${build.panels.length} panels, the heaviest ${formatQuantity(heaviest.massKg, 'kg')}** (${heaviest.number}, ${escapeMarkdown(heaviest.name)}) of ${name}${heavierLeaf(moving, heaviest.massKg)}${
       moving && moving.ways.length > 0
         ? stuck.length === 0
           ? ' · every piece goes in'
@@ -32,7 +34,7 @@ export function panelsHover(boothName: string, booth: BoothResult): string {
 /** A leaf of a door is carried like a panel. */
 function heavierLeaf(moving: MovingResult | null, massKg: number): string {
   const leaves = moving?.cards.filter((card) => card.panel === null && card.massKg > massKg) ?? [];
-  return leaves.map((card) => ` · ${escapeMarkdown(card.name)} ${formatNumber(card.massKg)} kg`).join('');
+  return leaves.map((card) => ` · ${escapeMarkdown(card.name)} ${formatQuantity(card.massKg, 'kg')}`).join('');
 }
 
 function stuckCards(moving: MovingResult | null): MovingCard[] {
@@ -72,16 +74,18 @@ export function wayHover(way: string, boothName: string, { moving }: BoothResult
   const stuck = rows.filter(({ each }) => each.passes === 'does-not-go');
   const tightest = rows.toSorted((a, b) => a.each.leftM - b.each.leftM);
   const least = tightest[0]!;
-  const millimetres = Math.floor(least.each.leftM * 1000 + 1e-6);
   const name = escapeMarkdown(boothName);
   const longest = least.each.longestM;
   return paragraphs(
     stuck.length > 0
-      ? `**${stuck.length} of ${rows.length} pieces of ${name} do not go through**, ${-millimetres} mm missing`
-      : `**Every piece of ${name} goes through**, ${millimetres} mm left for the tightest`,
-    table(['piece', 'width × height, mm', '', 'left, mm'], alike(tightest).slice(0, mostKinds)),
+      ? `**${stuck.length} of ${rows.length} pieces of ${name} do not go through**, ${missingText(-least.each.leftM)} missing`
+      : `**Every piece of ${name} goes through**, ${roomLeftText(least.each.leftM)} left for the tightest`,
+    table(
+      isImperial() ? ['piece', 'width × height', '', 'left'] : ['piece', 'width × height, mm', '', 'left, mm'],
+      alike(tightest).slice(0, mostKinds),
+    ),
     `The tightest: ${escapeMarkdown(least.each.text)}`,
-    stuck.length > 0 && longest !== null && `A panel of this width may be ${formatNumber(longest, 2)} m long`,
+    stuck.length > 0 && longest !== null && `A panel of this width may be ${roomLengthText(longest)} long`,
     bullets(moving.leavesOut.map(escapeMarkdown)),
   );
 }
@@ -93,11 +97,17 @@ const passesWords = { goes: 'goes', tight: 'only just', 'does-not-go': '**does n
 function alike(rows: readonly { readonly card: MovingCard; readonly each: PanelWay }[]): string[][] {
   const kinds = new Map<string, { numbers: number[]; names: string[]; cells: string[] }>();
   for (const { card, each } of rows) {
-    const cells = [
-      `${Math.round(card.widthM * 1000)} × ${Math.round(card.heightM * 1000)}`,
-      passesWords[each.passes],
-      String(Math.floor(each.leftM * 1000 + 1e-6)),
-    ];
+    const cells = isImperial()
+      ? [
+          `${millimetresText(card.widthM)} × ${millimetresText(card.heightM)}`,
+          passesWords[each.passes],
+          roomLeftText(each.leftM),
+        ]
+      : [
+          `${Math.round(card.widthM * 1000)} × ${Math.round(card.heightM * 1000)}`,
+          passesWords[each.passes],
+          String(Math.floor(each.leftM * 1000 + 1e-6)),
+        ];
     const kind = kinds.get(cells.join(' ')) ?? { numbers: [], names: [], cells };
     if (card.panel === null) kind.names.push(escapeMarkdown(card.name));
     else kind.numbers.push(card.panel);

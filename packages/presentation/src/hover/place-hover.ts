@@ -1,5 +1,5 @@
 import type { BoothResult } from '@boothwright/assessment';
-import { formatNumber } from '../numbers/format-number.js';
+import { millimetresText, roomLengthText } from '../numbers/trade-units.js';
 import { bullets, escapeMarkdown, paragraphs, table } from './markdown.js';
 
 /** Where the booth stands in its room: what is free around and above it, and what is in the way. */
@@ -16,7 +16,7 @@ export function placeHover(boothName: string, { moving }: BoothResult): string |
     inRoom.length > 0 && bullets(inRoom.map(({ text, fix }) => `${escapeMarkdown(text)} → ${escapeMarkdown(fix)}`)),
     sides &&
       table(
-        ['side', 'free', 'up to', 'room to work, 450 mm and more'],
+        ['side', 'free', 'up to', `room to work, ${millimetresText(0.45)} and more`],
         sides.map(({ side, freeM, obstacle, reachable }) => [
           side,
           millimetres(freeM),
@@ -55,9 +55,9 @@ export function roofHover({ moving }: BoothResult): string | undefined {
 }
 
 function roofText({ text, ceilingM, ceilingIs, aboveBoothM }: NonNullable<NonNullable<BoothResult['moving']>['roof']>) {
-  return `Roof: ${escapeMarkdown(text)} (${millimetres(aboveBoothM)} from the top of the booth to the ${escapeMarkdown(ceilingIs)} at ${formatNumber(ceilingM, 2)} m)`;
+  return `Roof: ${escapeMarkdown(text)} (${millimetres(aboveBoothM)} from the top of the booth to the ${escapeMarkdown(ceilingIs)} at ${roomLengthText(ceilingM)})`;
 }
 
 function millimetres(metres: number): string {
-  return Math.abs(metres) < 1 ? `${Math.round(metres * 1000)} mm` : `${formatNumber(metres, 2)} m`;
+  return Math.abs(metres) < 1 ? millimetresText(metres) : roomLengthText(metres);
 }

@@ -1,7 +1,7 @@
 import type { RequirementResult, ResultDocument } from '@boothwright/assessment';
 import { newProblems } from '../moving/new-problems.js';
 import { formatFigures } from '../numbers/format-number.js';
-import { formatQuantity } from '../numbers/format-quantity.js';
+import { formatQuantity, isConverted } from '../numbers/format-quantity.js';
 import { requirementName, valueText, verdictText } from '../numbers/requirement-words.js';
 import { bullets, code, escapeMarkdown, paragraphs, table } from './markdown.js';
 
@@ -12,6 +12,7 @@ export function variantHover(name: string, results: ResultDocument): string | un
   const title = variant.title ? ` ${escapeMarkdown(variant.title)}` : '';
   const figure = (value: number | null, unit: string) => {
     if (value === null) return '–';
+    if (isConverted(unit)) return formatQuantity(value, unit);
     return unit === 'NC' ? `NC ${formatFigures(value)}` : `${formatFigures(value)} ${unit}`.trim();
   };
   const turned = turnedRequirements(results.requirements, variant.requirements);

@@ -5,13 +5,13 @@ import { svgToMarkdownImage } from '../charts/svg-to-markdown-image.js';
 import { airHeardText } from '../numbers/air-heard.js';
 import { flowText, pressureSentence, pressureText } from '../numbers/air-words.js';
 import { bandName } from '../numbers/format-frequency.js';
-import { formatFigures } from '../numbers/format-number.js';
 import { bandLevel, rangedText } from '../numbers/level-words.js';
 import { octaveCentres, octaveLoss } from '../numbers/octaves.js';
+import { airSpeedText, areaText } from '../numbers/trade-units.js';
 import { escapeMarkdown, paragraphs, table } from './markdown.js';
 
 const litres = (flow: number | null) => (flow === null ? '–' : flowText(flow));
-const speed = (metres: number | null) => (metres === null ? '–' : `${formatFigures(metres, 2)} m/s`);
+const speed = (metres: number | null) => (metres === null ? '–' : airSpeedText(metres));
 const pascals = (pa: number | null) => (pa === null ? '–' : pressureText(pa));
 
 /** The air in one vent: how much, how fast, what it takes, and what each part keeps off the sound on its way in. */
@@ -58,7 +58,7 @@ export function ventPartHover(part: string, ventName: string, booth: BoothResult
   const heard = airHeardText(ventName, booth);
   const words = [
     ...(section?.highMPerS ? [`${speed(section.highMPerS)} at full speed`] : []),
-    ...(section === undefined ? [] : [`clear ${formatFigures(section.areaM2 * 1e4)} cm²`]),
+    ...(section === undefined ? [] : [`clear ${areaText(section.areaM2)}`]),
     ...(pressure === null ? [] : [`takes ${pascals(pressure)}`]),
     ...(part === 'grille' && heard !== undefined ? [heard] : []),
   ];
@@ -123,7 +123,7 @@ function partsTable({ sections, pressure }: VentAirResult): string | undefined {
       const pa = pressure.find((each) => singular(each.part) === part)?.pa ?? null;
       return [
         partName(part),
-        section === undefined ? '' : `${formatFigures(section.areaM2 * 1e4)} cm²`,
+        section === undefined ? '' : areaText(section.areaM2),
         section === undefined ? '' : speed(section.lowMPerS),
         section === undefined ? '' : speed(section.highMPerS),
         pascals(pa),

@@ -1,12 +1,15 @@
 import type { AssemblyResult } from '@boothwright/assessment';
-import { formatFigures, formatNumber } from '../numbers/format-number.js';
+import { formatNumber } from '../numbers/format-number.js';
+import { ratingText } from '../numbers/rating-text.js';
+import { shownRatings } from '../numbers/shown.js';
+import { surfaceMassText } from '../numbers/trade-units.js';
 
-/** `STC 41 · 24.3 kg/m² · f₀ 112 Hz`. */
+/** `STC 41 · 24.3 kg/m² · f₀ 112 Hz`, with the ratings that were asked for. */
 export function assemblyLabel(result: AssemblyResult): string {
   const [first] = result.resonancesHz;
   return [
-    `STC ${result.ratings.stc}`,
-    `${formatFigures(result.surfaceMassKgPerM2)} kg/m²`,
+    ...shownRatings().map((name) => ratingText(name, result)),
+    surfaceMassText(result.surfaceMassKgPerM2),
     ...(first === undefined ? [] : [`f₀ ${formatNumber(first)} Hz`]),
   ].join(' · ');
 }

@@ -1,4 +1,5 @@
 import type { BoothResult } from '@boothwright/assessment';
+import { roomLeftText } from '../numbers/trade-units.js';
 
 /** `every piece goes, 26 mm left`, `7 pieces do not go`; undefined where it is not known. */
 export function wayLabel(way: string, { moving }: BoothResult): string | undefined {
@@ -7,5 +8,5 @@ export function wayLabel(way: string, { moving }: BoothResult): string | undefin
   const stuck = passes.filter((each) => each.passes === 'does-not-go').length;
   if (stuck > 0) return `${stuck} ${stuck === 1 ? 'piece does' : 'pieces do'} not go`;
   const left = Math.min(...passes.map(({ leftM }) => leftM));
-  return `every piece goes, ${Math.floor(left * 1000 + 1e-6)} mm left`;
+  return `every piece goes, ${roomLeftText(left)} left`;
 }

@@ -1,4 +1,6 @@
 import type { MovingCard, PanelWay } from '@boothwright/assessment';
+import { isImperial } from '../numbers/shown.js';
+import { imperialPer, millimetresText, roomLeftText } from '../numbers/trade-units.js';
 import type { CardGroup } from './card-groups.js';
 import { panelNumbers } from './panel-numbers.js';
 import { poseText } from './pose-text.js';
@@ -7,20 +9,21 @@ import { poseText } from './pose-text.js';
 export function groupText({ kind, cards }: CardGroup): string {
   const first = cards[0];
   if (first === undefined) return '';
+  const inImperial = isImperial();
   const size = [
-    span(cards.map(({ widthM }) => widthM * 1000)),
-    span(cards.map(({ heightM }) => heightM * 1000)),
-    span(cards.map(({ thicknessM }) => thicknessM * 1000)),
+    lengths(cards.map(({ widthM }) => widthM)),
+    lengths(cards.map(({ heightM }) => heightM)),
+    lengths(cards.map(({ thicknessM }) => thicknessM)),
   ].join(' × ');
   const known = cards.every(({ massKnown }) => massKnown);
-  const mass = `${known ? '' : 'more than '}${span(cards.map(({ massKg }) => massKg))} kg`;
+  const mass = `${known ? '' : 'more than '}${inImperial ? `${span(cards.map(({ massKg }) => massKg * imperialPer.pounds))} lb` : `${span(cards.map(({ massKg }) => massKg))} kg`}`;
   const people = `${counted(first.people)}${first.props ? ' and props' : ''}`;
   const ways = waysText(cards);
   const named =
     kind === 'leaf'
       ? cards.map(({ name }) => name).join(', ')
       : `${panelNumbers(cards.flatMap(({ panel }) => panel ?? []))} (${kind === 'wall' ? 'walls' : kind})`;
-  return `${named}: ${size} mm, ${mass}, ${people}${ways === '' ? '' : `; ${ways}`}`;
+  return `${named}: ${size}${inImperial ? '' : ' mm'}, ${mass}, ${people}${ways === '' ? '' : `; ${ways}`}`;
 }
 
 function waysText(cards: readonly MovingCard[]): string {
@@ -45,8 +48,14 @@ function tightest(ways: readonly PanelWay[]): PanelWay {
 }
 
 function leftText({ leftM, passes }: PanelWay): string {
-  const millimetres = Math.floor(leftM * 1000 + 1e-6);
-  return `${passes === 'tight' ? 'only just, ' : ''}${millimetres} mm left`;
+  return `${passes === 'tight' ? 'only just, ' : ''}${roomLeftText(leftM)} left`;
+}
+
+/** `600` or `558–600` millimetres, `1′ 11 5/8″`. */
+function lengths(metres: readonly number[]): string {
+  if (!isImperial()) return span(metres.map((each) => each * 1000));
+  const [low, high] = [Math.min(...metres), Math.max(...metres)].map(millimetresText);
+  return low === high ? String(low) : `${low}–${high}`;
 }
 
 /** `600` or `558–600`. */

@@ -1,6 +1,8 @@
 import type { AirCurve, AirResult, TakesResult, VentilationResult } from '@boothwright/assessment';
 import { formatFigures, formatNumber } from './format-number.js';
 import { formatQuantity } from './format-quantity.js';
+import { isImperial } from './shown.js';
+import { airFlowText, imperialPer } from './trade-units.js';
 
 /** Minutes as a performer reads them: `12 min`, `3 h 20 min`, `never within 24 h`. */
 export function minutesText(minutes: number | null): string {
@@ -16,7 +18,7 @@ export function minutesText(minutes: number | null): string {
 export function airSentences(air: AirResult): readonly string[] {
   const curves = [air.fanHigh, air.fanLow, air.fanOff].filter((curve): curve is AirCurve => curve !== null);
   return curves.map((curve) => {
-    const flow = curve.flowM3PerS > 0 ? ` (${formatNumber(curve.flowM3PerS * 1000, 1)} L/s)` : '';
+    const flow = curve.flowM3PerS > 0 ? ` (${airFlowText(curve.flowM3PerS)})` : '';
     return (
       `fan ${curve.setting}${flow}: ${formatQuantity(curve.endPpm, 'ppm')} after ${formatNumber(air.sessionMinutes)} min, ` +
       `1000 ppm ${timeTo(curve, '1000')}, 1500 ppm ${timeTo(curve, '1500')}, 2500 ppm ${timeTo(curve, '2500')}`
@@ -31,12 +33,17 @@ function timeTo(curve: AirCurve, level: '1000' | '1500' | '2500'): string {
 
 /** `12.0 L/s`, and `0.06 L/s` where one decimal would say nothing. */
 export function flowText(flow: number): string {
+  if (isImperial()) return airFlowText(flow);
   const litres = flow * 1000;
   return `${litres > 0 && litres < 1 ? formatFigures(litres, 2) : formatNumber(litres, 1)} L/s`;
 }
 
 /** `3.5 Pa`; less than a tenth is no pressure that a fan has trouble with. */
 export function pressureText(pascals: number): string {
+  if (isImperial()) {
+    const inches = pascals * imperialPer.inchesOfWater;
+    return inches > 0 && inches < 0.001 ? '< 0.001 in of water' : `${formatFigures(inches, 2)} in of water`;
+  }
   return pascals > 0 && pascals < 0.1 ? '< 0.1 Pa' : `${formatFigures(pascals, 2)} Pa`;
 }
 

@@ -1,4 +1,6 @@
 import { formatFigures, formatNumber } from './format-number.js';
+import { isImperial } from './shown.js';
+import { imperialPer } from './trade-units.js';
 
 interface UnitForm {
   readonly factor: number;
@@ -31,13 +33,38 @@ const forms: Readonly<Record<string, UnitForm>> = {
   GBP: { factor: 1, decimals: 0, after: 'GBP' },
 };
 
+/** Those that have another unit for a reader who thinks in feet and pounds; levels, ratings and times have none. */
+const imperialForms: Readonly<Record<string, UnitForm>> = {
+  kg: { factor: imperialPer.pounds, decimals: 0, after: 'lb' },
+  Pa: { factor: imperialPer.psf, decimals: 0, after: 'lb/ft²' },
+  kPa: { factor: 1000 * imperialPer.psf, decimals: 0, after: 'lb/ft²' },
+  m: { factor: imperialPer.feet, decimals: 2, after: 'ft' },
+  mm: { factor: imperialPer.inches / 1000, decimals: 2, after: 'in' },
+  m2: { factor: imperialPer.squareFeet, decimals: 1, after: 'ft²' },
+  'm²': { factor: imperialPer.squareFeet, decimals: 1, after: 'ft²' },
+  'kg/m2': { factor: imperialPer.poundsPerSquareFoot, decimals: 2, after: 'lb/ft²' },
+  'kg/m²': { factor: imperialPer.poundsPerSquareFoot, decimals: 2, after: 'lb/ft²' },
+  'L/s': { factor: imperialPer.cfm / 1000, decimals: 1, after: 'cfm' },
+  'm/s': { factor: imperialPer.feetPerMinute, decimals: 0, after: 'ft/min' },
+  K: { factor: 1.8, decimals: 1, after: '°F' },
+};
+
+/** Whether a figure in this unit is told in another one now. */
+export function isConverted(unit: string): boolean {
+  return isImperial() && imperialForms[unit] !== undefined;
+}
+
+function formOf(unit: string): UnitForm | undefined {
+  return (isImperial() ? imperialForms[unit] : undefined) ?? forms[unit];
+}
+
 function write(number: string, form: UnitForm): string {
   return [form.before, number, form.after].filter(Boolean).join(' ');
 }
 
 /** `value` in `unit` as a reader expects it, e.g. `NC 19`, `2.6 kPa`, `−57 dBFS`; `extraDecimals` when rounding would hide a difference. */
 export function formatQuantity(value: number, unit: string, extraDecimals = 0): string {
-  const form = forms[unit];
+  const form = formOf(unit);
   if (form) return write(formatNumber(value * form.factor, form.decimals + extraDecimals), form);
   return `${extraDecimals > 0 ? formatFigures(value, 3 + extraDecimals) : formatFigures(value)} ${unit}`.trim();
 }
@@ -56,7 +83,7 @@ export function decimalsToTell(value: number, limit: number, unit: string): numb
 
 /** `low to high`, with the unit once. */
 export function formatRange(low: number, high: number, unit: string, extraDecimals = 0): string {
-  const form = forms[unit];
+  const form = formOf(unit);
   const bare = (value: number) =>
     form ? formatNumber(value * form.factor, form.decimals + extraDecimals) : formatFigures(value, 3 + extraDecimals);
   return `${bare(low)} to ${bare(high)}`;

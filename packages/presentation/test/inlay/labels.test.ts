@@ -1,12 +1,15 @@
 import { expect, test } from 'vitest';
 import {
+  assemblyHover,
   assemblyLabel,
   boothLabel,
   defaultLabel,
   layerLabel,
   openingLabel,
   requirementLabel,
+  type Shown,
   sessionLabel,
+  showing,
   sourceLabel,
 } from '../../src/index.js';
 import { nominalHz } from '../fixtures/sample-basics.js';
@@ -52,4 +55,17 @@ test('openingLabel(name, ...) has no answer for a name that is no opening', () =
 
 test('sourceLabel(name, ...) has no answer for a source that the booth does not hear', () => {
   expect(sourceLabel('harbour', alcove)).toBeUndefined();
+});
+
+test('labels and hovers tell the ratings and the units that were asked for', () => {
+  const shown: Shown = { units: 'imperial', ratings: ['Rw', 'Rw+Ctr', 'OITC'] };
+  const { rw, ctr } = shell.ratings;
+  const label = showing(shown, () => assemblyLabel(shell));
+  expect(label).toMatch(new RegExp(`^Rw ${rw} · Rw\\+Ctr ${rw + ctr} · OITC \\d+ · 3\\.94 lb/ft² · f₀ 112 Hz$`));
+  const hover = showing(shown, () => assemblyHover('shell', shell, { nominalHz }));
+  expect(hover).toMatch(/\*\*OITC \d+\*\* \(-?\d+ to \d+\)/);
+  expect(hover).toContain('3.94 lb/ft²');
+  expect(hover).not.toMatch(/kg\/m²|\d mm\b/);
+  expect(showing(shown, () => boothLabel(alcove))).toMatch(/ lb · \d+ lb\/ft²$/);
+  expect(assemblyLabel(shell)).toBe('STC 29 · 19.2 kg/m² · f₀ 112 Hz');
 });
