@@ -29,6 +29,7 @@ import { foldingRanges } from './folding-ranges.js';
 import { followMoves, movedFiles } from './follow-moves.js';
 import { formatting, rangeFormatting } from './formatting.js';
 import { guarded, guardedLater } from './guarded.js';
+import { asksForAssembly } from './hover/asks-for-assembly.js';
 import { hover } from './hover.js';
 import { inlayHints } from './inlay-hints.js';
 import { createNumbers, type Numbers } from './numbers.js';
@@ -57,6 +58,8 @@ interface ClientOptions {
   readonly catalogueDocument: boolean;
   /** It shows pictures in hovers. */
   readonly pictures: boolean;
+  /** It has a live sheet: it is told when there is something new for it, and lenses open it. */
+  readonly sheet: boolean;
   /** Where its user finds the documentation, so that a diagnostic leads to its page. */
   readonly documentation?: string;
 }
@@ -66,7 +69,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   const documents = new TextDocuments(TextDocument);
   let folders: string[] = [];
   let settings: Settings = readSettings(undefined);
-  let client: ClientOptions = { catalogueDocument: false, pictures: false };
+  let client: ClientOptions = { catalogueDocument: false, pictures: false, sheet: false };
   let canRefreshHints = false;
   let resolvesEdits = false;
   let canRefreshLenses = false;
@@ -86,9 +89,12 @@ export function startServer(connection: Connection, platform: Platform): void {
   }
 
   function newNumbers(): Numbers {
-    return createNumbers(workspace, platform.assess, (uri) => {
-      publish(uri);
-      refreshAnswers();
+    return createNumbers(workspace, platform.assess, {
+      arrived(uri) {
+        publish(uri);
+        refreshAnswers();
+      },
+      assembliesArrived: () => refreshHints(),
     });
   }
 
@@ -106,12 +112,22 @@ export function startServer(connection: Connection, platform: Platform): void {
     const found = view === undefined ? tooLongDiagnostic(document.getText()) : diagnostics(view, settings.severities);
     const explained = withPages(found, view?.results, client.documentation);
     connection.sendDiagnostics({ uri, version: document.version, diagnostics: explained });
+    tellSheet(uri);
   });
-  const refreshAnswers = (): void => {
+  /** A live sheet asks for what is new itself, so that it gets only what it shows. */
+  const tellSheet = (uri: string): void => {
+    if (client.sheet) connection.sendNotification('boothwright/sheetChanged', { uri }).catch(() => undefined);
+  };
+  const refreshHints = (): void => {
     if (canRefreshHints) connection.languages.inlayHint.refresh().catch(() => undefined);
+  };
+  const refreshAnswers = (): void => {
+    refreshHints();
     if (canRefreshLenses) connection.sendRequest(CodeLensRefreshRequest.type).catch(() => undefined);
   };
   const settle = guardedLater('Assessing', log, false, (uri: string) => numbers.settle(uri));
+  /** What goes wrong is told by the whole. */
+  const settleAssemblies = (uri: string): Promise<unknown> => numbers.settleAssemblies(uri).catch(() => settle(uri));
   const scheduler = createScheduler({
     platform,
     reportText: publish,
@@ -127,11 +143,16 @@ export function startServer(connection: Connection, platform: Platform): void {
     folders = (workspaceFolders ?? []).map(({ uri }) => uri);
     if (folders.length === 0 && typeof rootUri === 'string') folders = [rootUri];
     const told = (initializationOptions ?? {}) as Record<
-      'catalogueDocument' | 'pictures' | 'documentation' | 'boothwright',
+      'catalogueDocument' | 'pictures' | 'sheet' | 'documentation' | 'boothwright',
       unknown
     >;
     const documentation = typeof told.documentation === 'string' ? { documentation: told.documentation } : {};
-    client = { catalogueDocument: told.catalogueDocument === true, pictures: told.pictures === true, ...documentation };
+    client = {
+      catalogueDocument: told.catalogueDocument === true,
+      pictures: told.pictures === true,
+      sheet: told.sheet === true,
+      ...documentation,
+    };
     takeSettings(told.boothwright);
     resolvesEdits = capabilities.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true;
     canRefreshHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
@@ -200,7 +221,9 @@ export function startServer(connection: Connection, platform: Platform): void {
   });
 
   documents.onDidChangeContent(({ document }) => {
-    scheduler.changed([document.uri, ...workspace.changed(document.uri)]);
+    const changed = [document.uri, ...workspace.changed(document.uri)];
+    for (const uri of changed) numbers.changed(uri);
+    scheduler.changed(changed);
   });
   documents.onDidClose(({ document: { uri } }) => {
     const users = workspace.changed(uri);
@@ -240,14 +263,13 @@ export function startServer(connection: Connection, platform: Platform): void {
     const naming = (await files()).filter((file) => file.uri !== uri && file.text.includes(hit.symbol.name));
     return naming.flatMap((file) => viewOf(file.uri) ?? workspace.viewOfText(file.uri, file.text) ?? []);
   };
-  const withNumbers = async (uri: string) => {
-    await soon(settle(uri));
-    return workspace.view(uri);
-  };
 
   connection.onHover(
     guardedLater('Hover', log, null, async ({ textDocument, position }) => {
-      const view = await withNumbers(textDocument.uri);
+      const { uri } = textDocument;
+      const before = viewOf(uri);
+      await soon(before !== undefined && asksForAssembly(before, position) ? settleAssemblies(uri) : settle(uri));
+      const view = viewOf(uri);
       return (view && hover(view, position, client)) ?? null;
     }),
   );
@@ -255,7 +277,9 @@ export function startServer(connection: Connection, platform: Platform): void {
     guardedLater('Inlay hints', log, [], async ({ textDocument: { uri }, range }, token: CancellationToken) => {
       // An editor may begin to listen for refreshes only once it has a first answer, so that one has to be whole.
       const isFirst = viewOf(uri)?.results === undefined;
-      await (isFirst ? unlessCancelled(settle(uri), token) : soon(settle(uri)));
+      // Later the build-ups are enough: when the rest is there the editor asks again, if it can be told to.
+      const isEnough = canRefreshHints ? settleAssemblies : settle;
+      await (isFirst ? unlessCancelled(settle(uri), token) : soon(isEnough(uri)));
       const view = token.isCancellationRequested ? undefined : viewOf(uri);
       return view === undefined ? [] : inlayHints(view, range, settings);
     }),
@@ -265,7 +289,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       const isFirst = viewOf(uri)?.results === undefined;
       await (isFirst ? unlessCancelled(settle(uri), token) : soon(settle(uri)));
       const view = token.isCancellationRequested ? undefined : viewOf(uri);
-      return view === undefined ? [] : codeLenses(view, settings);
+      return view === undefined ? [] : codeLenses(view, settings, client.sheet);
     }),
   );
   connection.onCompletion(
@@ -335,7 +359,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   connection.onCodeAction(guardedLater('Code actions', log, [], actions.offer));
   connection.onCodeActionResolve((action) => guarded('Code actions', log, action, actions.resolve)(action));
   connection.onRequest(catalogueRequest, () => catalogueDocumentText());
-  answerClientRequests(connection, log, viewOf);
+  answerClientRequests(connection, log, { viewOf, settle, assess: platform.assess });
 
   documents.listen(connection);
   connection.listen();
