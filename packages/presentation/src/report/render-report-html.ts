@@ -122,8 +122,24 @@ function cellHtml(cell: Cell): string {
 
 function inline(words: string): string {
   return inlines(words)
-    .map(({ text, code }) => (code ? `<code>${escapeHtml(text)}</code>` : escapeHtml(text)))
+    .map(({ text, code }) => (code ? `<code>${breakable(text)}</code>` : breakable(text)))
     .join('');
+}
+
+/** Words longer than this many letters may be broken, as a table with such a word would not fit on paper. */
+const longest = 18;
+const piece = 12;
+
+/** Shorter words stay whole, however narrow a column is. */
+function breakable(text: string): string {
+  return text.replace(/[^\s-]+|[\s-]+/g, (word) => {
+    const letters = [...word];
+    if (letters.length <= longest) return escapeHtml(word);
+    const pieces = Array.from({ length: Math.ceil(letters.length / piece) }, (_, index) =>
+      letters.slice(index * piece, (index + 1) * piece).join(''),
+    );
+    return pieces.map(escapeHtml).join('<wbr>');
+  });
 }
 
 function plain(words: string): string {

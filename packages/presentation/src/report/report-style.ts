@@ -29,15 +29,15 @@ a { color: var(--link); }
 code { font-family: ui-monospace, "DejaVu Sans Mono", monospace; font-size: .92em; overflow-wrap: anywhere; }
 .subtitle, .lead { color: var(--soft); margin-top: 0; }
 nav ol { columns: 2; column-gap: 2rem; padding-left: 1.4rem; }
-nav li { break-inside: avoid; }
+nav li { break-inside: avoid; margin: 0; }
 dl > div { display: grid; grid-template-columns: minmax(7rem, 12rem) 1fr; gap: 0 1rem; padding: .25rem 0; border-bottom: 1px solid var(--line); }
 dt { color: var(--soft); }
 dd { margin: 0; overflow-wrap: anywhere; }
 table { border-collapse: collapse; width: 100%; margin: 1rem 0; font-size: .9rem; line-height: 1.35; font-variant-numeric: tabular-nums; }
 h1, h2, h3, h4, figcaption, .notice, caption { overflow-wrap: anywhere; }
 caption { text-align: left; font-weight: 600; padding: .2rem 0 .35rem; }
-th, td { text-align: left; vertical-align: top; padding: .3rem .5rem; border-bottom: 1px solid var(--line); overflow-wrap: anywhere; }
-thead th, thead td { background: var(--band); border-bottom: 2px solid var(--line); overflow-wrap: normal; }
+th, td { text-align: left; vertical-align: top; padding: .3rem .5rem; border-bottom: 1px solid var(--line); }
+thead th, thead td { background: var(--band); border-bottom: 2px solid var(--line); }
 tbody th { font-weight: 500; }
 table.words th, table.words td { min-width: 6.5rem; }
 table.figures { display: inline-table; width: auto; min-width: 13rem; margin-right: 2.5rem; vertical-align: top; }

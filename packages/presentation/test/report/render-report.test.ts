@@ -79,6 +79,14 @@ describe('renderReportHtml(report, options)', () => {
       );
   });
 
+  test('lets only long words break, so that a column breaks no short one', () => {
+    const sections = [
+      { id: 'a', title: 'a', lead: 'l', blocks: [{ kind: 'text', text: `sheets ${'x'.repeat(30)}` }] },
+    ] as const;
+    const page = renderReportHtml({ title: 't', subtitle: 's', front: [], sections }, { sha256 });
+    expect(page).toContain('<p>sheets xxxxxxxxxxxx<wbr>xxxxxxxxxxxx<wbr>xxxxxx</p>');
+  });
+
   test('is set for the paper that is named', () => {
     expect(html()).not.toMatch(/size: (A4|letter)/);
     expect(renderReportHtml(reportOf(sampleInput), { sha256, page: 'a4' })).toContain('size: A4;');

@@ -16,6 +16,8 @@ import { type Figures, reportChart, withTable } from '../figures.js';
 /** Lines and parts of a bar that stay apart in one picture. */
 const mostDrawn = 3;
 const mostParts = 5;
+/** dB under the whole; what is quieter adds nothing, and its line would press the others flat. */
+const farBelow = 20;
 
 /** Noise at the microphone by source against the target, and the ways by which the loudest source comes in. */
 export function noiseBlocks(
@@ -90,7 +92,8 @@ function levelsFigure(
   figures: Figures,
 ): Block[] {
   const whole = octaveLevels(noise.total.byBand);
-  const heard = sounds.filter(({ note }) => note === '');
+  const loudEnough = (noise.total.dBA?.value ?? 0) - farBelow;
+  const heard = sounds.filter(({ note, inside }) => note === '' && (inside.dBA?.value ?? -Infinity) > loudEnough);
   const series: LevelSeries[] = [
     { label: 'all of it', role: 'behind', levelsDb: whole },
     ...(target ? [{ label: target.label, role: 'target', levelsDb: target.octaves } as const] : []),

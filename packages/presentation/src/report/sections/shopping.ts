@@ -47,7 +47,6 @@ function stockTable({ shopping }: Build, suffix: string): Block | undefined {
     [
       { head: 'what' },
       figureColumn('need'),
-      { head: 'unit' },
       figureColumn('waste'),
       figureColumn('kg'),
       figureColumn('price'),
@@ -57,7 +56,6 @@ function stockTable({ shopping }: Build, suffix: string): Block | undefined {
     shopping.stock.map((row) => [
       row.title && row.title !== row.name ? `${row.name}, ${row.title}` : row.name,
       needText(row),
-      row.quantity === 1 ? singular[row.unit] : units[row.unit],
       row.wasteShare === null ? '' : shareText(row.wasteShare),
       row.massKg === null ? '–' : formatNumber(row.massKg),
       row.price === null ? '–' : `${costText(row.price)} per ${row.price.per === 'm2' ? 'm²' : row.price.per}`,
@@ -67,8 +65,10 @@ function stockTable({ shopping }: Build, suffix: string): Block | undefined {
   );
 }
 
+/** `≥ 10.4 m²`, `7 sheets`. */
 function needText({ atLeast, unit, quantity }: StockResult): string {
-  return `${atLeast ? '≥ ' : ''}${unit === 'sheet' || unit === 'length' ? formatNumber(quantity) : formatNumber(quantity, 1)}`;
+  const figure = unit === 'sheet' || unit === 'length' ? formatNumber(quantity) : formatNumber(quantity, 1);
+  return `${atLeast ? '≥ ' : ''}${figure} ${quantity === 1 ? singular[unit] : units[unit]}`;
 }
 
 function moneyBlocks(build: Build, suffix: string): Block[] {

@@ -4,6 +4,7 @@ import { assumptionsSection } from '../../../src/report/sections/assumptions.js'
 import { behindSection } from '../../../src/report/sections/behind.js';
 import { cautionsSection } from '../../../src/report/sections/cautions.js';
 import { cuttingSection } from '../../../src/report/sections/cutting.js';
+import { drawingsSection } from '../../../src/report/sections/drawings.js';
 import { figuresSection } from '../../../src/report/sections/figures.js';
 import { landlordSection } from '../../../src/report/sections/landlord.js';
 import { leavesOutSection } from '../../../src/report/sections/leaves-out.js';
@@ -41,6 +42,15 @@ describe('sections of a report', () => {
     expect(figures.tables).toHaveLength(drawn.length);
     await expect(sectionText(behind)).toMatchFileSnapshot('__snapshots__/behind.md');
     await expect(sectionText(figuresSection(figures))).toMatchFileSnapshot('__snapshots__/figures.md');
+  });
+
+  test('drawings are there for what the text declares, each with its table', () => {
+    const figures = noFigures();
+    const drawings = drawingsSection(sampleInput, figures);
+    const drawn = drawings?.blocks.filter(({ kind }) => kind === 'drawing') ?? [];
+    expect(drawn).toHaveLength(1);
+    expect(figures.tables.map(({ caption }) => caption)).toEqual([expect.stringContaining('shell')]);
+    expect(drawingsSection({ ...empty, spec: { ...empty.spec, assemblies: new Map() } }, noFigures())).toBeUndefined();
   });
 
   test('without a booth there is nothing to buy, cut or carry, and no hazard is called absent', () => {
