@@ -41,7 +41,7 @@ export function ventWords(vent: Vent, units: DisplayUnits): PartWords {
   const maze = vent.maze === undefined ? [] : [`maze with ${vent.maze.turns.value} turns`];
   const path = [
     `${lengthText(vent.run.value, units)} long`,
-    `${vent.bends.value} bends`,
+    `${vent.bends.value} ${vent.bends.value === 1 ? 'bend' : 'bends'}`,
     ...boxes,
     ...maze,
     ...blows,

@@ -21,7 +21,7 @@ export function drawElevation(
 ): Drawing | NotDrawn {
   const id = `elevation-${face}`;
   const seen = isWall(face) ? 'as seen from outside' : 'as seen from above, the front below';
-  const title = `${face[0]?.toUpperCase()}${face.slice(1)} of ${booth.name}, ${seen}`;
+  const title = `${names[face]} of ${booth.name}, ${seen}`;
   const frame = boothFrame(booth, result);
   if (!isDrawable(frame)) return { kind: 'elevation', id, title, why: `the sizes of ${booth.name} are not known` };
   if (frame.open[face]) return { kind: 'elevation', id, title, why: `${booth.name} has no ${face}` };
@@ -73,6 +73,15 @@ export function drawElevation(
     options,
   );
 }
+
+const names: Readonly<Record<Face, string>> = {
+  front: 'Front',
+  back: 'Back',
+  left: 'Left side',
+  right: 'Right side',
+  roof: 'Roof',
+  floor: 'Floor',
+};
 
 interface Seen {
   readonly face: Face;

@@ -60,6 +60,9 @@ export function planNotes(booth: Booth, frame: BoothFrame): string[] {
     ...(marks > 0
       ? ['Where on its face a vent or hole sits is not in the text: it is drawn where the face is free.']
       : []),
+    ...(booth.vents.some(({ bends, chambers, maze }) => bends.value > 0 || chambers.length > 0 || maze !== undefined)
+      ? ['A vent is drawn through its wall only: its bends and boxes have no place in the text.']
+      : []),
     ...(slits.length > 0 ? [`Slits are not drawn: ${slits.join(', ')}.`] : []),
   ];
 }
