@@ -11,6 +11,7 @@ import { cautionsOf } from './cautions/cautions-of.js';
 import { defaultsUsed } from './defaults-used.js';
 import { findingsOf } from './findings/findings-of.js';
 import { leavesOut } from './leaves-out.js';
+import { entriesOf } from './memo/entries-of.js';
 import { createMemo, type Memo } from './memo/memo.js';
 import { steppingMemo } from './memo/stepping-memo.js';
 import { withHours } from './noise/hours-result.js';
@@ -35,6 +36,7 @@ export function createAssessor(memo: Memo = createMemo()): Assessor {
   return {
     assess(spec, watch = {}) {
       step = watch.step;
+      memo.reserve(entriesOf(spec));
       return document(spec, stepping, watch);
     },
     memo,

@@ -1,6 +1,8 @@
-import type { BoothSpec } from '@boothwright/language';
+import { type BoothSpec, checkSpec } from '@boothwright/language';
 import { describe, expect, it } from 'vitest';
+import { generatedSpec } from '../../../tests/bench/latency/generated-spec.js';
 import { assess, createAssessor } from '../src/index.js';
+import { entriesOf } from '../src/memo/entries-of.js';
 import {
   assembly,
   booth,
@@ -56,6 +58,16 @@ describe('assess(spec)', () => {
       expect(() => assessor.assess(base, { step })).toThrow('ended');
     }
     expect(JSON.stringify(assessor.assess(base))).toBe(document);
+  });
+
+  it('remembers all of a spec of forty build-ups and three booths', () => {
+    const base = checkSpec('a.booth', { read: () => ({ kind: 'text', text: generatedSpec(1).text }) }).spec;
+    const assessor = createAssessor();
+    assessor.assess(base);
+    const { computed } = assessor.memo;
+    assessor.assess(structuredClone(base));
+    expect(assessor.memo.computed).toBe(computed);
+    expect(assessor.memo.size).toBeLessThan(entriesOf(base));
   });
 
   it('does not change the spec', () => {

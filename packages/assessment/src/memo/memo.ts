@@ -3,11 +3,16 @@ export interface Memo {
   /** The stored result for `key`, or that of `compute`, which must depend on nothing but the key. */
   of<T>(key: string, compute: () => T): T;
   readonly size: number;
+  /** Makes room for so many entries, within bounds; with less than one text needs, each look would throw out the next. */
+  reserve(entries: number): void;
   /** How often `of` had to compute since the memo was made; lets a test see that an edit recomputes only its own. */
   readonly computed: number;
   /** The same by kind of result: the first word of the key. */
   readonly computedByKind: Readonly<Record<string, number>>;
 }
+
+/** As many times the usual capacity at most, however long a text is: some ten megabytes. */
+const mostTimes = 5;
 
 /**
  * `capacity` bounds the number of entries. A booth with a handful of assemblies and variants needs some hundreds;
@@ -18,6 +23,7 @@ export const memoCapacity = 2000;
 export function createMemo(capacity: number = memoCapacity): Memo {
   const entries = new Map<string, unknown>();
   let computed = 0;
+  let bound = capacity;
   const byKind: Record<string, number> = {};
   return {
     of<T>(key: string, compute: () => T): T {
@@ -32,11 +38,11 @@ export function createMemo(capacity: number = memoCapacity): Memo {
       const kind = key.slice(0, key.indexOf(' '));
       byKind[kind] = (byKind[kind] ?? 0) + 1;
       entries.set(key, value);
-      if (entries.size > capacity) {
-        const oldest = entries.keys().next().value;
-        if (oldest !== undefined) entries.delete(oldest);
-      }
+      while (entries.size > bound) entries.delete(entries.keys().next().value as string);
       return value;
+    },
+    reserve(count) {
+      bound = Math.min(Math.max(count, capacity), mostTimes * capacity);
     },
     get size() {
       return entries.size;

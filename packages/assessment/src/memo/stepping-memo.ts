@@ -7,6 +7,7 @@ export function steppingMemo(memo: Memo, step: () => void): Memo {
       step();
       return memo.of(key, compute);
     },
+    reserve: (entries) => memo.reserve(entries),
     get size() {
       return memo.size;
     },

@@ -16,8 +16,11 @@ type Answer = { readonly id: number } & (
   | { readonly error: string }
 );
 
-/** What the thread makes is thrown away soon or kept long: more room for what is new would make it larger, not faster. */
-const maxYoungGenerationSizeMb = 8;
+/**
+ * What the thread makes is thrown away soon or kept long: more room would make it larger, not faster. A
+ * spec of ten thousand lines needs a small part of it.
+ */
+const resourceLimits = { maxYoungGenerationSizeMb: 8, maxOldGenerationSizeMb: 1024 };
 
 interface Waiting {
   resolve(results: ResultDocument): void;
@@ -41,7 +44,7 @@ export function assessInThread(file: string): (spec: BoothSpec, run?: AssessRun)
     waiting.clear();
   };
   const start = (): Worker => {
-    const started = new Worker(file, { resourceLimits: { maxYoungGenerationSizeMb } });
+    const started = new Worker(file, { resourceLimits });
     started.on('message', (answer: Answer) => {
       const asked = waiting.get(answer.id);
       if ('assemblies' in answer) {
