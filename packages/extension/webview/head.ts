@@ -1,7 +1,7 @@
 import type { Sheet, SheetPlace } from '../src/common/sheet/sheet-protocol.js';
 
 const ages: Readonly<Partial<Record<Sheet['state'], string>>> = {
-  pending: 'New numbers are being worked out; what stands here is from before the last change.',
+  pending: 'New numbers are being worked out; but for build-ups, what stands here is from before the last change.',
   stale: 'The text is broken. These are the numbers from before it was.',
   partial: 'The text is broken. What could be read is assessed; whatever hangs on the rest is missing.',
 };

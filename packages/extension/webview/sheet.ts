@@ -32,7 +32,8 @@ function show(sheet: Sheet, file: string): void {
   shown = sheet;
   document.body.dataset.state = sheet.state;
   drawHead(head, sheet, file);
-  if (sheet.folds !== null) showFolds(sheet.folds);
+  if (sheet.state === 'pending' && folds.childElementCount > 0) showEarly(sheet.folds ?? []);
+  else if (sheet.folds !== null) showFolds(sheet.folds);
   if (isOther || sheet.state !== 'pending') told.textContent = announcement(sheet);
   if (scrollWanted > 0 && sheet.folds !== null && sheet.folds.length > 0) {
     document.scrollingElement?.scrollTo(0, scrollWanted);
@@ -59,6 +60,14 @@ function showFolds(wanted: readonly SheetFold[]): void {
     });
     fillFold(element, fold);
   });
+}
+
+/** What has come before the rest; the others stay as they are. */
+function showEarly(early: readonly SheetFold[]): void {
+  for (const fold of early) {
+    const element = folds.querySelector<HTMLDetailsElement>(`:scope > [data-fold="${fold.id}"]`);
+    if (element !== null) fillFold(element, fold);
+  }
 }
 
 function placeOf(mark: Element): SheetPlace | null {

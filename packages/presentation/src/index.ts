@@ -113,6 +113,7 @@ export { reportOf } from './report/report-of.js';
 export { type ReportPage, reportPages } from './report/report-page-style.js';
 export { elementAt, type SheetCursor, type SheetElement } from './sheet/element-at.js';
 export { type HeadlineFact, headlineFacts } from './sheet/headline-facts.js';
+export { lossSection } from './sheet/sections/loss.js';
 export { type SheetInput, sheetSize } from './sheet/sheet-input.js';
 export { sheetOf } from './sheet/sheet-of.js';
 export type { SheetSection, SheetSectionId } from './sheet/sheet-section.js';

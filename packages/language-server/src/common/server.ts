@@ -94,7 +94,10 @@ export function startServer(connection: Connection, platform: Platform): void {
         publish(uri);
         refreshAnswers();
       },
-      assembliesArrived: () => refreshHints(),
+      assembliesArrived(uri) {
+        refreshHints();
+        tellSheet(uri);
+      },
     });
   }
 

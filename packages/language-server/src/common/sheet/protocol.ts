@@ -51,6 +51,6 @@ export interface Sheet {
   /** Errors of the text, and what cannot be told because of them. */
   readonly problems: readonly { readonly message: string; readonly place: SheetPlace | null }[];
   readonly moreProblems: number;
-  /** Null where the editor goes on showing what it has. */
+  /** While they are worked out only those that are new; null where the editor goes on showing what it has. */
   readonly folds: readonly SheetFold[] | null;
 }

@@ -1,6 +1,6 @@
 import type { ResultDocument, TextRange } from '@boothwright/assessment';
 import { type SourceRange, type Statement, symbolAt } from '@boothwright/language';
-import { elementAt, headlineFacts, sheetOf, sheetSize, verdictSign } from '@boothwright/presentation';
+import { elementAt, headlineFacts, lossSection, sheetOf, sheetSize, verdictSign } from '@boothwright/presentation';
 import { boothsAt } from '../hover/booths-at.js';
 import { statementsAt } from '../statements-at.js';
 import type { View } from '../view.js';
@@ -37,15 +37,16 @@ export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument): 
     verdict: verdictSign(own),
     facts: headlineFacts(booth).map(({ range, ...fact }) => ({ ...fact, place: range ? placeOf(view, range) : null })),
   };
-  // Numbers that are about to come are not drawn twice; what the editor shows stays until then.
-  if (common.state === 'pending' && Object.keys(asked.known).length > 0) return { ...headline, folds: null };
+  // Numbers that are about to come are not drawn twice: what the editor shows stays until then.
+  const isEarly = common.state === 'pending' && Object.keys(asked.known).length > 0;
+  if (isEarly && view.assembliesPending) return { ...headline, folds: null };
   const element = elementAt(shown, name, booth, {
     file: view.file,
     assembly: assemblyAt(view, offset),
     headers: statements.map(({ from, headerTo }) => ({ from, to: headerTo })).toReversed(),
   });
   const spec = view.checked.spec.variants.find((each) => each.name === variant)?.spec ?? view.checked.spec;
-  const sections = sheetOf({
+  const input = {
     results: shown,
     name,
     booth,
@@ -54,7 +55,9 @@ export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument): 
     budget: spec.budget,
     sessionRange: spec.session?.range,
     size: sheetSize(asked.width),
-  });
+  };
+  // Build-ups are there long before the booths, and what is typed into one shows there first.
+  const sections = isEarly ? [lossSection(input)] : sheetOf(input);
   const folds = sections.map(({ id, title, summary, html, marks }): SheetFold => {
     const version = versionOf(html);
     const isWanted = !asked.shut.includes(id) && asked.known[id] !== version;

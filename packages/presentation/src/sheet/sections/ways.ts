@@ -20,8 +20,9 @@ export function waysSection({ results, name, booth, size }: SheetInput): SheetSe
   if (loudest === undefined) return undefined;
   const marks = newMarks();
   const shares = pathShares(booth, loudest, results.grid.nominalHz);
-  const shown = shares.slice(0, mostParts);
-  const rest = shares.slice(mostParts);
+  const drawn = new Set(shares.toSorted((a, b) => most(b) - most(a)).slice(0, mostParts));
+  const shown = shares.filter((share) => drawn.has(share));
+  const rest = shares.filter((share) => !drawn.has(share));
   const markOf = ({ index }: PathShare) => {
     const path = booth.paths[index];
     return path && marks.of(path.range);
@@ -66,6 +67,11 @@ export function waysSection({ results, name, booth, size }: SheetInput): SheetSe
     ),
     marks: marks.ranges,
   };
+}
+
+/** What a path brings in the octave in which it brings most. */
+function most({ byOctave }: PathShare): number {
+  return Math.max(...byOctave.map((share) => share ?? 0));
 }
 
 function sumsOf(shares: readonly PathShare[]): (number | null)[] {
