@@ -1,15 +1,16 @@
 import { type Assessor, createAssessor, type ResultDocument } from '@boothwright/assessment';
 import type { Problem, Severities } from '@boothwright/language';
-import { renderCheckText } from '@boothwright/presentation';
+import { renderCheckText, renderSarif, type SarifInput } from '@boothwright/presentation';
 import { type ExitCode, exitCode, worst } from './exit-code.js';
 import { guarded } from './guarded.js';
 import { grave } from './problems-text.js';
 import { styleOf, type Terminal } from './terminal.js';
 import { toJson } from './to-json.js';
+import { version } from './version.js';
 import { withCheckedSpec } from './with-checked-spec.js';
 
 export interface CheckCommandOptions {
-  readonly format: 'text' | 'json';
+  readonly format: 'text' | 'json' | 'sarif';
   readonly variant?: string | undefined;
   /** All that the result rests on, besides the answers. */
   readonly full?: boolean | undefined;
@@ -18,7 +19,7 @@ export interface CheckCommandOptions {
 }
 
 interface Checked {
-  readonly result: ResultDocument;
+  readonly read: SarifInput;
   readonly code: ExitCode;
 }
 
@@ -27,15 +28,18 @@ export function checkCommand(specs: readonly string[], options: CheckCommandOpti
   const codes: ExitCode[] = [];
   // One memory for all: specifications that share build-ups work them out once.
   const assessor = createAssessor();
-  const documents: ResultDocument[] = [];
+  const documents: SarifInput[] = [];
   for (const spec of specs) {
     const done = guarded(spec, terminal, () => checkOne(spec, options, terminal, assessor, codes.length > 0));
     codes.push(typeof done === 'number' ? done : done.code);
-    if (typeof done !== 'number') documents.push(done.result);
+    if (typeof done !== 'number') documents.push(done.read);
   }
   if (options.format === 'json') {
-    const printed = specs.length > 1 ? documents : documents[0];
+    const results = documents.map(({ result }) => result);
+    const printed = specs.length > 1 ? results : results[0];
     if (printed) terminal.stdout.write(`${toJson(printed)}\n`);
+  } else if (options.format === 'sarif' && documents.length > 0) {
+    terminal.stdout.write(`${JSON.stringify(renderSarif(documents, version), null, 2)}\n`);
   }
   return worst(codes);
 }
@@ -47,14 +51,14 @@ function checkOne(
   assessor: Assessor,
   follows: boolean,
 ): Checked | ExitCode {
-  return withCheckedSpec(spec, options, terminal, assessor.assess, ({ result, problems, shownAs }) => {
+  return withCheckedSpec(spec, options, terminal, assessor.assess, ({ result, problems, texts, shownAs }) => {
     if (options.format === 'text') {
       const titled = { ...result, file: shownAs(result.file) };
       const style = styleOf(terminal.stdout, terminal.env, options.full ? 'full' : 'short');
       const text = renderCheckText(titled, problems, style, options.variant);
       terminal.stdout.write(follows ? `\n${text}` : text);
     }
-    return { result, code: verdictOf(result, problems) };
+    return { read: { result, problems, texts, shownAs }, code: verdictOf(result, problems) };
   });
 }
 

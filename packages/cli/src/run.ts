@@ -44,7 +44,9 @@ export function run(words: readonly string[], terminal: Terminal): ExitCode {
     .command('check')
     .description('predict what the booth does and hold it against its requirements')
     .argument('<SPEC...>', 'booth specifications, worked on in this order')
-    .addOption(new Option('--format <FORMAT>', 'how to print the result').choices(['text', 'json']).default('text'))
+    .addOption(
+      new Option('--format <FORMAT>', 'how to print the result').choices(['text', 'json', 'sarif']).default('text'),
+    )
     .option('--variant <NAME>', 'work out this variant in place of the base')
     .option('--full', 'print everything the answers rest on, not the answers alone')
     .addOption(severityOption())
@@ -52,7 +54,8 @@ export function run(words: readonly string[], terminal: Terminal): ExitCode {
       'after',
       `
 The result goes to standard output, problems of the text to standard error. With --format json one SPEC prints one
-document, several print a list of documents. A file may \`use\` files below the current folder when it lies there
+document, several print a list of documents. --format sarif prints one SARIF 2.1.0 log of problems, missed requirements,
+findings and cautions at their places, for tools that show such logs beside the text. A file may \`use\` files below the current folder when it lies there
 itself, otherwise below its own folder.
 ${exitCodesHelp}`,
     )

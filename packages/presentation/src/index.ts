@@ -111,6 +111,8 @@ export { renderReportMarkdown } from './report/render-report-markdown.js';
 export type { ReportInput } from './report/report-input.js';
 export { reportOf } from './report/report-of.js';
 export { type ReportPage, reportPages } from './report/report-page-style.js';
+export { renderSarif, type SarifInput } from './sarif/render-sarif.js';
+export type { SarifLevel, SarifLog, SarifResult, SarifRule } from './sarif/sarif-log.js';
 export { elementAt, type SheetCursor, type SheetElement } from './sheet/element-at.js';
 export { type HeadlineFact, headlineFacts } from './sheet/headline-facts.js';
 export { lossSection } from './sheet/sections/loss.js';
