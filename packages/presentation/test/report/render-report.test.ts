@@ -179,6 +179,21 @@ describe('reportOf(input)', () => {
     expect(page).toContain('nothing that depends on it is judged: booth attic.');
   });
 
+  test('never says met alone where a requirement could not be read', () => {
+    const met = sampleInput.result.requirements.filter(({ verdict }) => verdict === 'met');
+    const unread = [{ part: 'require', name: null, message: 'x', range: error.range }];
+    const page = markdown({ ...sampleInput, result: { ...sampleInput.result, requirements: met, unread } });
+    expect(page).toContain(
+      '> **MET: all 2 requirements are met by the prediction**\n>\n> One requirement could not be read and is not among them.',
+    );
+  });
+
+  test('tells a hazard that two booths share once', () => {
+    const { cautions } = sampleInput.result;
+    const page = markdown({ ...sampleInput, result: { ...sampleInput.result, cautions: [...cautions, ...cautions] } });
+    expect(page).toBe(markdown());
+  });
+
   test('marks data that the text itself calls invented, in its own words', () => {
     expect(markdown()).toContain('> **Demo data: the text says that figures in it are invented**');
     expect(markdown()).toContain('A sample for tests. Everything in it is invented.');

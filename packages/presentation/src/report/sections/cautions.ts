@@ -50,6 +50,14 @@ export function cautionsTable(caption: string, cautions: readonly Caution[]): Bl
   return table(
     caption,
     [{ head: 'hazard' }, { head: 'number' }, { head: 'why' }, { head: 'whom to ask, what to do' }],
-    cautions.map(({ hazard, number, why, ask }) => [hazard, number ?? '', why, ask]),
+    // Several booths may have the same hazard in the same words.
+    [
+      ...new Map(
+        cautions.map(({ hazard, number, why, ask }) => [
+          [hazard, number, why, ask].join('\n'),
+          [hazard, number ?? '', why, ask],
+        ]),
+      ).values(),
+    ],
   );
 }

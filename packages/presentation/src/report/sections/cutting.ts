@@ -21,6 +21,7 @@ export function cuttingSection(input: ReportInput): ReportSection | undefined {
     blocks: blocks(
       ...booths.flatMap(([name, { build }]) => {
         const suffix = ofBooth(name, booths.length);
+        const { sheets, lengths } = cuttingDrawings(input, name);
         return [
           booths.length > 1 && heading(name),
           build.panelsWhy !== null &&
@@ -30,9 +31,9 @@ export function cuttingSection(input: ReportInput): ReportSection | undefined {
           cutTable(build, suffix),
           build.parts.length > 0 && text('Linings are cut to fit in place and are in the shopping list.'),
           ...build.sheetLayouts.flatMap((layout) => sheetBlocks(layout, suffix)),
-          ...cuttingDrawings(input, name, 'sheet'),
+          ...sheets,
           ...lengthBlocks(build.lengthLayouts, suffix),
-          ...cuttingDrawings(input, name, 'lengths'),
+          ...lengths,
         ];
       }),
     ),

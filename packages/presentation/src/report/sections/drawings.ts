@@ -66,10 +66,16 @@ function drawnForPaper(from: DrawnFrom): (Drawing | NotDrawn)[] {
 }
 
 /** Cutting layouts of a booth; the tables of the cutting list hold their figures. */
-export function cuttingDrawings({ spec, result }: ReportInput, booth: string, kind: 'sheet' | 'lengths'): Block[] {
-  return drawnForPaper({ spec, result, booth })
-    .filter((one): one is Drawing => isDrawn(one) && one.kind === kind)
-    .map(({ svg, title, scale }) => ({ kind: 'drawing', svg, caption: `${title}, 1 : ${scale}` }));
+export function cuttingDrawings(
+  { spec, result }: ReportInput,
+  booth: string,
+): { readonly sheets: readonly Block[]; readonly lengths: readonly Block[] } {
+  const all = drawnForPaper({ spec, result, booth }).filter(isDrawn);
+  const blocksOf = (wanted: DrawingKind) =>
+    all
+      .filter(({ kind }) => kind === wanted)
+      .map(({ svg, title, scale }): Block => ({ kind: 'drawing', svg, caption: `${title}, 1 : ${scale}` }));
+  return { sheets: blocksOf('sheet'), lengths: blocksOf('lengths') };
 }
 
 function drawingBlocks(all: readonly (Drawing | NotDrawn)[], figures: Figures): Block[] {

@@ -1,6 +1,6 @@
 import type { Problem } from '@boothwright/language';
 import { lineAndColumn } from '../../text/line-and-column.js';
-import { deadlyCautions } from '../../text/sections/cautions.js';
+import { deadlyCautions, hazardText } from '../../text/sections/cautions.js';
 import { headlineVerdict } from '../../text/sections/headline.js';
 import { type Block, blocks, list, text } from '../blocks.js';
 import type { ReportInput } from '../report-input.js';
@@ -13,13 +13,20 @@ export function frontBlocks(input: ReportInput): Block[] {
   const { result } = input;
   const stops = result.cautions.filter(({ severity }) => severity === 'stop');
   const deadly = deadlyCautions(result);
+  const lost = result.unread.filter(({ part }) => part === 'require').length;
   return blocks(
     problemsNotice(input),
     {
       kind: 'notice',
-      tone: headlineVerdict(result).startsWith('MET') ? 'note' : 'care',
+      tone: headlineVerdict(result).startsWith('MET') && lost === 0 ? 'note' : 'care',
       title: headlineVerdict(result),
       blocks: blocks(
+        lost > 0 &&
+          text(
+            lost === 1
+              ? 'One requirement could not be read and is not among them.'
+              : `${lost} requirements could not be read and are not among them.`,
+          ),
         text(
           'Every figure here is a prediction with a range, not a measurement; none replaces local codes and licensed practice.',
         ),
@@ -29,20 +36,23 @@ export function frontBlocks(input: ReportInput): Block[] {
       kind: 'notice',
       tone: 'stop',
       title: 'Stop: to clear before anything is built',
-      blocks: blocks(list(stops.map(({ hazard, ask }) => `${hazard}. ${ask}`))),
+      blocks: blocks(list(once(stops.map(({ hazard, ask }) => `${hazard}. ${ask}`)))),
     },
     deadly.length > 0 && {
       kind: 'notice',
       tone: 'stop',
       title: 'Hazards that can kill',
       blocks: blocks(
-        list(deadly.map(({ hazard, number }) => (number ? `${hazard} (${number})` : hazard))),
+        list(once(deadly.map(hazardText))),
         text('Each is under Cautions, with the reason and whom to ask.'),
       ),
     },
     inventedNotice(input),
   );
 }
+
+/** Several booths may have the same hazard in the same words. */
+const once = (lines: readonly string[]) => [...new Set(lines)];
 
 /** Errors of the text first: what depends on them is missing below. */
 function problemsNotice({ problems, texts, result }: ReportInput): Block | undefined {
