@@ -81,7 +81,7 @@ export { variantLens } from './lens/variant-lens.js';
 export { verdictSign } from './lens/verdict-sign.js';
 export { bandName, formatFrequency } from './numbers/format-frequency.js';
 export { formatFigures, formatNumber } from './numbers/format-number.js';
-export { formatDifference, formatQuantity } from './numbers/format-quantity.js';
+export { formatDifference, formatQuantity, shownUnit } from './numbers/format-quantity.js';
 export { type DisplayUnits, lengthFigure, lengthText } from './numbers/length-text.js';
 export { materialFigures } from './numbers/material-figures.js';
 export { type PathShare, pathShares } from './numbers/path-shares.js';

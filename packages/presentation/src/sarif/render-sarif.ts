@@ -1,5 +1,5 @@
 import type { Caution, Finding, RequirementResult, ResultDocument, TextRange } from '@boothwright/assessment';
-import { type Problem, problemTable } from '@boothwright/language';
+import { CATALOGUE_FILE, type Problem, problemTable } from '@boothwright/language';
 import { type LineStarts, lineAndColumn, lineStarts } from '../text/line-and-column.js';
 import type { SarifLevel, SarifLocation, SarifLog, SarifResult, SarifRule } from './sarif-log.js';
 
@@ -32,7 +32,8 @@ export function renderSarif(inputs: readonly SarifInput[], version?: string): Sa
   const results: SarifResult[] = [];
   const files = new Set<string>();
   for (const input of inputs) {
-    for (const file of input.texts.keys()) files.add(file);
+    // The shipped catalogue lies in no folder.
+    for (const file of input.texts.keys()) if (file !== CATALOGUE_FILE) files.add(file);
     for (const { rule, result } of toldOf(input)) {
       const known = rules.get(rule.id) ?? { rule, index: rules.size };
       rules.set(rule.id, known);
