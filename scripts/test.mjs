@@ -86,6 +86,7 @@ gate('lint and format', 'npx', ['biome', 'check', '.', '--error-on-warnings']);
 gate('arrows between packages', 'npx', ['depcruise', '--config', '.dependency-cruiser.cjs', 'packages']);
 gate('build', 'npx', ['turbo', 'run', 'build', '--output-logs=errors-only', '--no-update-notifier']);
 gate('types', 'npx', ['tsc', '-p', 'tsconfig.json']);
+gate('types of the live sheet', 'npx', ['tsc', '-p', 'packages/extension/webview']);
 unitTests();
 gate('pages of the library', process.execPath, ['scripts/docs.mjs']);
 packageTests();

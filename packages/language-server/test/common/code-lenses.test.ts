@@ -26,6 +26,16 @@ describe('code lenses', () => {
     expect(lensesOf(view, { booths: true, variants: false }).map(({ line }) => line)).toEqual(['booth study {']);
   });
 
+  it('open the live sheet at their line where there is one, and are mere words elsewhere', () => {
+    const view = viewOf(smallBooth);
+    const [booth] = codeLenses(view, defaultSettings, true);
+    expect(booth?.command).toMatchObject({
+      command: 'boothwright.openSheet',
+      arguments: [view.uri, booth?.range.start],
+    });
+    expect(codeLenses(view, defaultSettings)[0]?.command?.command).toBe('');
+  });
+
   it('are marked while the text is broken, and none are there before the first numbers', () => {
     const specs = openSpecs({ 'a.booth': smallBooth });
     expect(lensesOf(specs.view('a.booth'))).toEqual([]);

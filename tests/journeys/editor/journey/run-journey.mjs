@@ -25,6 +25,8 @@ const documented = [
   'walkthrough',
   'question',
   'first-spec',
+  'live-sheet-sound',
+  'live-sheet-light',
 ];
 
 /**
