@@ -1,3 +1,4 @@
+import type { SourceRange } from '@boothwright/language';
 import { svgElement } from '../charts/svg-element.js';
 import { printable } from '../text/printable.js';
 import type { Canvas } from './canvas.js';
@@ -9,6 +10,8 @@ export interface Callout {
   /** What it tells of, px. */
   readonly x: number;
   readonly y: number;
+  /** Where it stands in the text; nothing for what has no line of its own. */
+  readonly range?: SourceRange | undefined;
 }
 
 /** The slanting part of a line from a thing to its name, px. */
@@ -26,24 +29,24 @@ export function callouts(canvas: Canvas, all: readonly Callout[], left: number, 
     lines.map((own) => own.length * lineHeight),
     4,
   );
-  return sorted.map(({ x, y }, index) => {
+  return sorted.map(({ x, y, range }, index) => {
     const own = lines[index]!;
     const middle = middles[index]!;
-    const points: [number, number][] = [
-      [x, y],
-      [left + 8, middle],
-      [left + 15, middle],
-    ];
-    canvas.line(points, { 'stroke-width': 0.6, 'stroke-opacity': '0.7' });
-    canvas.shape(svgElement('circle', { cx: x, cy: y, r: 1.8, fill: canvas.inks.ink }), {
-      left: x - 2,
-      right: x + 2,
-      top: y - 2,
-      bottom: y + 2,
-    });
-    own.forEach((line, row) => {
-      canvas.text(line, left + 18, middle + (row - (own.length - 1) / 2) * lineHeight);
-    });
+    const draw = () => {
+      const points: [number, number][] = [
+        [x, y],
+        [left + 8, middle],
+        [left + 15, middle],
+      ];
+      canvas.line(points, { 'stroke-width': 0.6, 'stroke-opacity': '0.7' });
+      const dot = svgElement('circle', { cx: x, cy: y, r: 1.8, fill: canvas.inks.ink });
+      canvas.shape(dot, { left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 });
+      own.forEach((line, row) => {
+        canvas.text(line, left + 18, middle + (row - (own.length - 1) / 2) * lineHeight);
+      });
+    };
+    if (range === undefined) draw();
+    else canvas.mark(range, draw);
     return { from: [x, y], to: [left + 8, middle] };
   });
 }

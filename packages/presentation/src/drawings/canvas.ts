@@ -1,3 +1,4 @@
+import type { SourceRange } from '@boothwright/language';
 import { escapeXml, round, svgElement } from '../charts/svg-element.js';
 import { printable } from '../text/printable.js';
 import { ascent, type Box, descent, fontSize, lineHeight, textWidth, union } from './text-box.js';
@@ -33,6 +34,10 @@ export interface Canvas {
   /** px for a length of the booth, m */
   readonly px: (metres: number) => number;
   readonly labels: Box[];
+  /** Lines of the text that parts of the drawing come from, by the number of their mark. */
+  readonly marks: SourceRange[];
+  /** What `draw` draws is one mark that leads to its line. */
+  mark(range: SourceRange, draw: () => void): void;
   shape(svg: string, box: Box): void;
   line(points: readonly (readonly [number, number])[], attributes?: Readonly<Record<string, string | number>>): void;
   rectangle(box: Box, attributes?: Readonly<Record<string, string | number>>): void;
@@ -48,9 +53,23 @@ export function createCanvas(scale: number, inks: Inks): Canvas {
   const texts: string[] = [];
   const boxes: Box[] = [];
   const labels: Box[] = [];
+  const marks: SourceRange[] = [];
   const canvas: Canvas = {
     inks,
     labels,
+    marks,
+    mark({ file, from, to }, draw) {
+      const known = marks.findIndex((one) => one.file === file && one.from === from && one.to === to);
+      const number = known < 0 ? marks.push({ file, from, to }) - 1 : known;
+      const open = `<g data-mark="${number}">`;
+      const [shapesBefore, textsBefore] = [shapes.length, texts.length];
+      draw();
+      for (const [all, before] of [[shapes, shapesBefore] as const, [texts, textsBefore] as const]) {
+        if (all.length === before) continue;
+        all.splice(before, 0, open);
+        all.push('</g>');
+      }
+    },
     px: (metres) => (metres * 1000 * pxPerMm) / scale,
     shape(svg, box) {
       shapes.push(svg);

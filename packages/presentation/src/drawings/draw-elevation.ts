@@ -123,7 +123,7 @@ function draw(canvas: Canvas, { face, frame, openings, marks, panels }: Seen, { 
     }
     const size = `${lengthText(opening.to - opening.from, units)} × ${lengthText(opening.top - opening.base, units)}`;
     const x = opening.kind === 'door' ? own.right - 10 : (own.left + own.right) / 2;
-    named.push({ text: `${opening.kind} ${opening.name}, ${size}`, x, y: middle });
+    named.push({ text: `${opening.kind} ${opening.name}, ${size}`, x, y: middle, range: opening.range });
   }
   for (const mark of marks) {
     const half = { x: canvas.px(mark.width / 2), y: canvas.px(mark.height / 2) };
@@ -132,7 +132,7 @@ function draw(canvas: Canvas, { face, frame, openings, marks, panels }: Seen, { 
     const look = { stroke: accent, 'stroke-width': 1.4, 'stroke-dasharray': '3 2' };
     if (mark.round) canvas.shape(svgElement('circle', { cx: x, cy: y, r: half.x, fill: 'none', ...look }), own);
     else canvas.rectangle(own, look);
-    named.push({ text: `${mark.kind} ${mark.name}, place not said`, x, y });
+    named.push({ text: `${mark.kind} ${mark.name}, place not said`, x, y, range: mark.range });
   }
   if (isWall(face)) {
     canvas.line(

@@ -78,7 +78,7 @@ function draw(canvas: Canvas, layers: readonly AssemblyLayer[], { units }: Drawi
     if (layer.kind === 'air') cutSurface(canvas, box, 'air');
     else if (layer.kind === 'material') cutSurface(canvas, box, fillingOf(layer));
     else frame(canvas, layer, box.top);
-    named.push({ text: layerText(layer, units), x: stretch - 6, y: top + height / 2 });
+    named.push({ text: layerText(layer, units), x: stretch - 6, y: top + height / 2, range: layer.range });
     top += height;
     reached += metres;
     points.push({ px: top, m: reached });

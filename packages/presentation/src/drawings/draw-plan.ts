@@ -133,12 +133,13 @@ function insideThings(
       text: `${equipmentName(thing)}, ${up(thing.position.z.value)}`,
       x: (box.left + box.right) / 2 + 4,
       y: (box.top + box.bottom) / 2,
+      range: thing.nameRange,
     });
   }
   if (booth.mouth !== undefined) {
     const [x, y] = place.at(ox + booth.mouth.x.value, oy + booth.mouth.y.value);
     canvas.rectangle({ left: x - 5, right: x + 5, top: y - 3, bottom: y + 3 }, { fill: paper, stroke: accent, rx: 3 });
-    named.push({ text: `mouth, ${up(booth.mouth.z.value)}`, x, y });
+    named.push({ text: `mouth, ${up(booth.mouth.z.value)}`, x, y, range: booth.mouth.range });
   }
   if (booth.microphone !== undefined) {
     const { position } = booth.microphone;
@@ -162,7 +163,7 @@ function insideThings(
       { left: x - 4.5, right: x + 4.5, top: y - 4.5, bottom: y + 4.5 },
       { stroke: accent, 'stroke-width': 1.6, rx: 4.5 },
     );
-    named.push({ text: `microphone, ${up(position.z.value)}`, x, y });
+    named.push({ text: `microphone, ${up(position.z.value)}`, x, y, range: booth.microphone.range });
   }
   return named;
 }
@@ -176,13 +177,18 @@ function openingNames(booth: Booth, frame: BoothFrame, place: PlanPlace, units: 
   };
   return wallFaces.flatMap((face) => {
     const deep = -frame.thickness[face] / 2;
-    const openings = placedOpenings(booth, face, frame).map(({ kind, name, from, to, base, top }) => {
+    const openings = placedOpenings(booth, face, frame).map(({ kind, name, range, from, to, base, top }) => {
       const [x, y] = place.wall(face, (from + to) / 2, deep);
-      return { text: `${kind} ${name}, ${lengthText(to - from, units)} × ${lengthText(top - base, units)}`, x, y };
+      return {
+        text: `${kind} ${name}, ${lengthText(to - from, units)} × ${lengthText(top - base, units)}`,
+        x,
+        y,
+        range,
+      };
     });
-    const marks = placedMarks(booth, face, frame).map(({ kind, name, along, air }) => {
+    const marks = placedMarks(booth, face, frame).map(({ kind, name, range, along, air }) => {
       const [x, y] = place.wall(face, along, deep);
-      return { text: `${kind} ${name}${words[air]}`, x, y };
+      return { text: `${kind} ${name}${words[air]}`, x, y, range };
     });
     return [...openings, ...marks];
   });
@@ -195,6 +201,6 @@ function liningNames(booth: Booth, frame: BoothFrame, place: PlanPlace, units: D
     const deep = -frame.thickness[face] - frame.lining[face] / 2;
     const length = face === 'front' || face === 'back' ? frame.outside[0] : frame.outside[1];
     const [x, y] = place.wall(face, length * (face === 'back' ? 0.3 : 0.7), deep);
-    return [{ text: `lining ${liningWords(lining, units).size}`, x, y }];
+    return [{ text: `lining ${liningWords(lining, units).size}`, x, y, range: lining.range }];
   });
 }

@@ -91,25 +91,25 @@ function draw(
   const walls = boxOf(spot(0, 0), spot(wide, deep));
   canvas.rectangle(walls, { 'stroke-width': 2.6 });
   const named: Callout[] = [];
-  for (const { name, position, size } of obstacles) {
+  for (const { name, nameRange, position, size } of obstacles) {
     const [x, y] = [position.x.value, position.y.value];
     const box = boxOf(spot(x, y), spot(x + size.width.value, y + size.depth.value));
     const hangs = position.z.value > 0;
     canvas.rectangle(box, hangs ? { 'stroke-dasharray': '5 3' } : {});
     if (!hangs) canvas.line([spot(x, y), spot(x + size.width.value, y + size.depth.value)], { 'stroke-width': 0.6 });
     const up = hangs ? `, ${lengthText(position.z.value, units)} up` : '';
-    named.push({ text: `${name}${up}`, x: box.right - 6, y: box.top + 5 });
+    named.push({ text: `${name}${up}`, x: box.right - 6, y: box.top + 5, range: nameRange });
   }
   planWalls(canvas, booth, { ...frame, lining: none }, place);
   planOpenings(canvas, booth, { ...frame, lining: none }, place, opensDeg);
   const [boothX, boothY] = place.at(frame.outside[0] / 2, frame.outside[1] / 2);
-  named.push({ text: `booth ${booth.name}`, x: boothX, y: boothY });
+  named.push({ text: `booth ${booth.name}`, x: boothX, y: boothY, range: booth.nameRange });
   for (const face of wallFaces) {
     for (const opening of placedOpenings(booth, face, frame)) {
       const [x, y] = place.wall(face, (opening.from + opening.to) / 2, -frame.thickness[face] / 2);
       const degrees = opensDeg.get(opening.name);
       const opens = opening.kind === 'door' && degrees !== undefined ? `, opens ${Math.floor(degrees)}°` : '';
-      named.push({ text: `${opening.kind} ${opening.name}${opens}`, x, y });
+      named.push({ text: `${opening.kind} ${opening.name}${opens}`, x, y, range: opening.range });
     }
   }
   dimensionSides(

@@ -1,3 +1,4 @@
+import type { SourceRange } from '@boothwright/language';
 import type { DisplayUnits } from '../numbers/length-text.js';
 
 export interface DrawingOptions {
@@ -38,6 +39,8 @@ export interface Drawing extends DrawingOf {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly table: DrawingTable;
+  /** Where the marks lead: the element with `data-mark="2"` comes from the third of these places of the text. */
+  readonly marks: readonly SourceRange[];
 }
 
 /** A drawing that there is nothing for, with the reason in words. */

@@ -48,6 +48,7 @@ export function explodedView(
       toScale: false,
       table: { caption: `Panels of ${name}`, columns, rows },
       paper: { widthMm: 180, heightMm: 200 },
+      extent: extentOf(boxes, { yaw, pitch }),
       draw: (canvas) => draw(canvas, panels, boxes, { yaw, pitch }),
     },
     options,
@@ -73,6 +74,16 @@ function spreadOut(panels: readonly PanelResult[], [width, depth, height]: Vecto
     const [dx, dy, dz] = ways[face];
     return { ...box, xM: box.xM + dx * far, yM: box.yM + dy * far, zM: box.zM + dz * far };
   });
+}
+
+/** How wide and high the boxes are on the picture, m. */
+function extentOf(boxes: readonly BoxInBooth[], view: View): { width: number; height: number } {
+  const { flat } = projection(view);
+  const corners = boxes.flatMap((box) =>
+    eight.map(([x, y, z]) => flat([box.xM + x * box.widthM, box.yM + y * box.depthM, box.zM + z * box.heightM])),
+  );
+  const span = (all: readonly number[]) => Math.max(...all) - Math.min(...all);
+  return { width: span(corners.map(([right]) => right)), height: span(corners.map(([, up]) => up)) };
 }
 
 type Corner = (x: 0 | 1, y: 0 | 1, z: 0 | 1) => Point;

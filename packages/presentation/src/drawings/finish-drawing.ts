@@ -85,7 +85,18 @@ function drawnAt(sketch: Sketch, scale: number, { units, theme }: DrawingOptions
     },
     `<title>${escapeXml(title)}</title><desc>${escapeXml(printable(description))}</desc>${background}${canvas.content()}`,
   );
-  return { kind, id, title, svg, description, scale, widthMm, heightMm, table: printableTable(table) };
+  return {
+    kind,
+    id,
+    title,
+    svg,
+    description,
+    scale,
+    widthMm,
+    heightMm,
+    table: printableTable(table),
+    marks: canvas.marks,
+  };
 }
 
 function unitWords(units: DisplayUnits): string {

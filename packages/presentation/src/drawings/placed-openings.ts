@@ -1,10 +1,12 @@
-import type { Booth, Face } from '@boothwright/language';
+import type { Booth, Face, SourceRange } from '@boothwright/language';
 import { type BoothFrame, faceSize } from './booth-frame.js';
 
 /** A door or window in its face, m from the left lower corner of the outer face as seen from outside. */
 export interface PlacedOpening {
   readonly kind: 'door' | 'window';
   readonly name: string;
+  /** Its name in the text. */
+  readonly range: SourceRange;
   readonly from: number;
   readonly to: number;
   readonly base: number;
@@ -18,6 +20,8 @@ export interface PlacedOpening {
 export interface PlacedMark {
   readonly kind: 'vent' | 'hole';
   readonly name: string;
+  /** Its name in the text. */
+  readonly range: SourceRange;
   readonly along: number;
   readonly up: number;
   readonly width: number;
@@ -52,6 +56,7 @@ export function placedOpenings(booth: Booth, face: Face, frame: BoothFrame): Pla
       return {
         kind: 'door',
         name,
+        range: door.nameRange,
         ...along(door, size.width.value),
         base,
         top: base + size.height.value,
@@ -74,6 +79,7 @@ export function placedOpenings(booth: Booth, face: Face, frame: BoothFrame): Pla
       return {
         kind: 'window',
         name,
+        range: window.nameRange,
         ...along(window, size.width.value),
         base,
         top: base + size.height.value,
@@ -98,12 +104,32 @@ export function placedMarks(booth: Booth, face: Face, frame: BoothFrame): Placed
       const width = round ? duct.diameter.value : duct.width.value;
       const tall = round ? duct.diameter.value : duct.height.value;
       const air = airWay(booth, vent.name);
-      return { kind: 'vent', name: vent.name, along: places[index]!, up, width, height: tall, round, air };
+      return {
+        kind: 'vent',
+        name: vent.name,
+        range: vent.nameRange,
+        along: places[index]!,
+        up,
+        width,
+        height: tall,
+        round,
+        air,
+      };
     }),
     ...holes.map((hole, index): PlacedMark => {
       const diameter = hole.diameter.value;
       const along = places[vents.length + index]!;
-      return { kind: 'hole', name: hole.name, along, up, width: diameter, height: diameter, round: true, air: 'none' };
+      return {
+        kind: 'hole',
+        name: hole.name,
+        range: hole.nameRange,
+        along,
+        up,
+        width: diameter,
+        height: diameter,
+        round: true,
+        air: 'none',
+      };
     }),
   ];
 }

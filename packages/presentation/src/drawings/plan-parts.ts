@@ -55,7 +55,9 @@ export function planWalls(canvas: Canvas, booth: Booth, frame: BoothFrame, place
       for (const [start, end] of without(from, length - to, gaps))
         cutSurface(canvas, box(start, end, -thick, lined), 'porous');
     }
-    for (const gap of gaps) if (gap.kind === 'window') pane(canvas, gap, thick, (a, out) => place.wall(face, a, out));
+    for (const gap of gaps)
+      if (gap.kind === 'window')
+        canvas.mark(gap.range, () => pane(canvas, gap, thick, (a, out) => place.wall(face, a, out)));
   }
 }
 
@@ -120,9 +122,12 @@ export function planOpenings(
   for (const face of wallFaces) {
     const at = (along: number, out: number) => place.wall(face, along, out);
     const thick = frame.thickness[face];
-    for (const opening of placedOpenings(booth, face, frame))
-      if (opening.kind === 'door') planDoor(canvas, opening, thick, at, opensDeg.get(opening.name));
-    for (const mark of placedMarks(booth, face, frame)) planVent(canvas, mark, thick + frame.lining[face], at);
+    for (const opening of placedOpenings(booth, face, frame)) {
+      if (opening.kind !== 'door') continue;
+      canvas.mark(opening.range, () => planDoor(canvas, opening, thick, at, opensDeg.get(opening.name)));
+    }
+    for (const mark of placedMarks(booth, face, frame))
+      canvas.mark(mark.range, () => planVent(canvas, mark, thick + frame.lining[face], at));
   }
 }
 

@@ -118,3 +118,16 @@ test('a text without a booth still gets the sections of its build-ups', () => {
   const ids = drawingsOf({ spec: specOf(buildUps), result: undefined }, metric).map(({ id }) => id);
   expect(ids).toEqual(['section-shell', 'section-deck', 'section-mixed']);
 });
+
+test('a mark of a drawing leads to its line in the text', () => {
+  const plan = drawn(drawPlan(booth, undefined, metric));
+  const named = (word: string) => plan.marks.findIndex(({ from, to }) => wholeBooth.slice(from, to).startsWith(word));
+  for (const word of ['entry', 'view', 'intake', 'outlet', 'cable', 'copy', 'mic at', '0.575 m, 0.95'])
+    expect(plan.svg, word).toContain(`<g data-mark="${named(word)}">`);
+  const section = drawn(drawLayerSection(spec.assemblies.get('shell') as Assembly, metric));
+  expect(section.marks.map(({ from, to }) => wholeBooth.slice(from, to).slice(0, 5))).toEqual([
+    'softw',
+    'frame',
+    'gypsu',
+  ]);
+});
