@@ -17,7 +17,7 @@ it('has a switch, with the default of the server, for all that the server can le
     ),
   );
   expect(groups.length).toBeGreaterThan(10);
-  for (const [name, on] of groups) expect(properties[name]?.default, name).toBe(on);
+  for (const [name, on] of groups) expect(properties[name]?.default, name).toEqual(on);
 });
 
 it('tells of every setting and every command in its README', () => {

@@ -34,6 +34,7 @@ export { type FirstSpec, firstSpec } from './template/first-spec.js';
 export { type Answers, type Choice, isAsked, type Question } from './template/question.js';
 export { questions } from './template/questions.js';
 export { didYouMean } from './text/did-you-mean.js';
+export { isCurrency } from './units/currencies.js';
 export type { DimensionName } from './units/dimension.js';
 export { DIMENSION_WORDS as dimensionWords } from './units/dimension-words.js';
 export type { UnitEntry } from './units/unit-entry.js';

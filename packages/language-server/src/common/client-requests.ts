@@ -6,11 +6,14 @@ import {
   firstSpec,
   questions,
 } from '@boothwright/language';
+import { showing } from '@boothwright/presentation';
 import type { Connection, Position } from 'vscode-languageserver';
+import { answerIn, answersIn, questionsIn } from './first-spec-money.js';
 import { guarded, guardedLater } from './guarded.js';
 import { type Headline, headline } from './headline.js';
 import type { SheetAsked } from './sheet/protocol.js';
 import { createSheets, type SheetServices } from './sheet/service.js';
+import type { ShownSettings } from './shown-settings.js';
 
 /**
  * What an editor may ask beyond the protocol: the headline of the booth at the cursor, the live sheet, and the questions from which a
@@ -19,7 +22,7 @@ import { createSheets, type SheetServices } from './sheet/service.js';
 export function answerClientRequests(
   connection: Connection,
   log: (message: string) => void,
-  services: SheetServices,
+  services: SheetServices & { shown(): ShownSettings },
 ): void {
   const { viewOf } = services;
   const sheets = createSheets(services);
@@ -31,21 +34,25 @@ export function answerClientRequests(
     'boothwright/headline',
     guarded('Headline', log, null, ({ uri, position }: { uri: string; position: Position }): Headline | null => {
       const view = viewOf(uri);
-      return (view && headline(view, position)) ?? null;
+      return (view && showing(services.shown(), () => headline(view, position))) ?? null;
     }),
   );
-  connection.onRequest('boothwright/questions', () => questions);
+  const currency = (): string => services.shown().currency;
+  connection.onRequest('boothwright/questions', () => questionsIn(questions, currency()));
   connection.onRequest(
     'boothwright/checkAnswer',
     guarded(
       'Check of an answer',
       log,
       { kind: 'empty' },
-      ({ name, answer }: { name: string; answer: string }): AnswerCheck => checkAnswer(name, answer),
+      ({ name, answer }: { name: string; answer: string }): AnswerCheck =>
+        checkAnswer(name, answerIn(name, answer, currency())),
     ),
   );
   connection.onRequest(
     'boothwright/firstSpec',
-    guarded('First spec', log, null, ({ answers }: { answers: Answers }): FirstSpec | null => firstSpec(answers)),
+    guarded('First spec', log, null, ({ answers }: { answers: Answers }): FirstSpec | null =>
+      firstSpec(answersIn(answers, currency())),
+    ),
   );
 }

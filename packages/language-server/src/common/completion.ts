@@ -7,6 +7,7 @@ import {
   type Material,
   type SymbolEntry,
   type SymbolKind,
+  type UnitEntry,
   units,
   vocabulary,
 } from '@boothwright/language';
@@ -48,7 +49,7 @@ const symbolItemKind: Readonly<Record<SymbolKind, CompletionItemKind>> = {
 };
 
 /** What may stand at a position, and nothing else. */
-export function completion(view: View, position: Position): CompletionItem[] {
+export function completion(view: View, position: Position, currency = ''): CompletionItem[] {
   const offset = view.lines.offsetAt(position);
   const context = contextAt(view.parsed, offset);
   if (context.quiet) return [];
@@ -57,7 +58,7 @@ export function completion(view: View, position: Position): CompletionItem[] {
   const before = view.parsed.tokens.findLast(({ to }) => to <= context.replace.from)?.text ?? '';
   // Behind `require` and the like each choice makes a line of its own.
   const line = (word: string) => factsByKeyword.get(`${before} ${word}`) ?? fact;
-  const items = context.expects.flatMap((expectation) => propose(view, expectation, line));
+  const items = context.expects.flatMap((expectation) => propose(view, expectation, line, currency));
   const seen = new Set<string>();
   return items.flatMap((item) => {
     if (seen.has(item.label)) return [];
@@ -75,7 +76,12 @@ export function completeItem(item: CompletionItem, viewOf: (uri: string) => View
   return { ...item, documentation: { kind: MarkupKind.Markdown, value: materialAccount(material) } };
 }
 
-function propose(view: View, expectation: Expectation, line: (word: string) => Fact | undefined): CompletionItem[] {
+function propose(
+  view: View,
+  expectation: Expectation,
+  line: (word: string) => Fact | undefined,
+  currency: string,
+): CompletionItem[] {
   switch (expectation.kind) {
     case 'fact':
       return expectation.facts.flatMap((fact, at) => {
@@ -90,7 +96,7 @@ function propose(view: View, expectation: Expectation, line: (word: string) => F
     case 'quantity':
       return symbolItems(view, 'let');
     case 'unit':
-      return unitItems(expectation.dimension);
+      return unitItems(expectation.dimension, currency);
     case 'choice':
       return expectation.options.map((option, at) => word(option, CompletionItemKind.EnumMember, at, line(option)));
     case 'face':
@@ -182,19 +188,22 @@ function declarationText({ checked }: View, { range }: SymbolEntry): string {
   return `\`\`\`booth\n${text.slice(range.from, range.to).split(/\r?\n/, 1)[0]}\n\`\`\``;
 }
 
-function unitItems(dimension: DimensionName | 'any' | 'amount'): CompletionItem[] {
+function unitItems(dimension: DimensionName | 'any' | 'amount', currency: string): CompletionItem[] {
   const fits = (each: DimensionName) =>
     dimension === 'any' ||
     each === dimension ||
     (dimension === 'amount' && (each === 'length' || each === 'mass-per-area'));
-  return units
+  const isListed = units.some(({ unit }) => unit === currency);
+  const own: UnitEntry = { unit: currency, dimension: 'money', documentation: 'currency' };
+  return [...units, ...(currency === '' || isListed ? [] : [own])]
     .filter((entry) => fits(entry.dimension))
     .map((entry, at) => ({
       label: entry.unit,
       kind: CompletionItemKind.Unit,
       detail: entry.documentation,
       documentation: `${dimensionWords[entry.dimension].noun}, such as ${dimensionWords[entry.dimension].example}`,
-      sortText: rank(entry.common === true ? 1 : 2, at),
+      // The currency that the settings name comes before all others.
+      sortText: rank(entry.unit === currency ? 0 : entry.common === true ? 1 : 2, at),
     }));
 }
 

@@ -1,4 +1,5 @@
 import { symbolAt } from '@boothwright/language';
+import { showing } from '@boothwright/presentation';
 import {
   type CancellationToken,
   CodeLensRefreshRequest,
@@ -42,6 +43,7 @@ import { selectionRanges } from './selection-ranges.js';
 import { tokenModifiers, tokenTypes } from './semantic-tokens.js';
 import { readSettings, type Settings } from './settings.js';
 import { severityComplaints } from './severities.js';
+import { shownComplaints } from './shown-settings.js';
 import { signatureCharacters, signatureHelp } from './signature-help.js';
 import { soon, unlessCancelled } from './soon.js';
 import { createTokenMemory } from './token-memory.js';
@@ -103,7 +105,8 @@ export function startServer(connection: Connection, platform: Platform): void {
 
   const takeSettings = (sent: unknown): void => {
     settings = readSettings(sent);
-    for (const complaint of severityComplaints((sent as { severities?: unknown } | null | undefined)?.severities)) {
+    const { severities, show } = (sent ?? {}) as { severities?: unknown; show?: unknown };
+    for (const complaint of [...severityComplaints(severities), ...shownComplaints(show)]) {
       connection.console.warn(complaint);
     }
   };
@@ -115,7 +118,8 @@ export function startServer(connection: Connection, platform: Platform): void {
     const found = view === undefined ? tooLongDiagnostic(document.getText()) : diagnostics(view, settings.severities);
     const explained = withPages(found, view?.results, client.documentation);
     connection.sendDiagnostics({ uri, version: document.version, diagnostics: explained });
-    tellSheet(uri);
+    // While numbers are worked out there is nothing new to show: build-ups and booths are told of when they come.
+    if (view?.pending !== true) tellSheet(uri);
   });
   /** A live sheet asks for what is new itself, so that it gets only what it shows. */
   const tellSheet = (uri: string): void => {
@@ -247,6 +251,8 @@ export function startServer(connection: Connection, platform: Platform): void {
   });
 
   const viewOf = (uri: string) => workspace.view(uri);
+  /** Written in the units and with the ratings that the settings name. */
+  const told = <T>(write: () => T): T => showing(settings.show, write);
   /** An answer about one document, told by nothing but its view. */
   const ofView = <P extends { readonly textDocument: { readonly uri: string } }, R>(
     what: string,
@@ -273,7 +279,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       const before = viewOf(uri);
       await soon(before !== undefined && asksForAssembly(before, position) ? settleAssemblies(uri) : settle(uri));
       const view = viewOf(uri);
-      return (view && hover(view, position, client)) ?? null;
+      return (view && told(() => hover(view, position, client))) ?? null;
     }),
   );
   connection.languages.inlayHint.on(
@@ -284,7 +290,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       const isEnough = canRefreshHints ? settleAssemblies : settle;
       await (isFirst ? unlessCancelled(settle(uri), token) : soon(isEnough(uri)));
       const view = token.isCancellationRequested ? undefined : viewOf(uri);
-      return view === undefined ? [] : inlayHints(view, range, settings);
+      return view === undefined ? [] : told(() => inlayHints(view, range, settings));
     }),
   );
   connection.onCodeLens(
@@ -292,7 +298,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       const isFirst = viewOf(uri)?.results === undefined;
       await (isFirst ? unlessCancelled(settle(uri), token) : soon(settle(uri)));
       const view = token.isCancellationRequested ? undefined : viewOf(uri);
-      return view === undefined ? [] : codeLenses(view, settings, client.sheet);
+      return view === undefined ? [] : told(() => codeLenses(view, settings, client.sheet));
     }),
   );
   connection.onCompletion(
@@ -300,10 +306,14 @@ export function startServer(connection: Connection, platform: Platform): void {
       const view = viewOf(textDocument.uri);
       if (view === undefined) return [];
       const path = usePathAt(view, position);
-      return path === undefined ? completion(view, position) : useCompletion(view, path, await files());
+      return path === undefined
+        ? told(() => completion(view, position, settings.show.currency))
+        : useCompletion(view, path, await files());
     }),
   );
-  connection.onCompletionResolve((item) => guarded('Completion', log, item, () => completeItem(item, viewOf))());
+  connection.onCompletionResolve((item) =>
+    guarded('Completion', log, item, () => told(() => completeItem(item, viewOf)))(),
+  );
   connection.onSignatureHelp(ofView('Signature', null, (view, { position }) => signatureHelp(view, position) ?? null));
   connection.onDocumentSymbol(ofView('Outline', [], (view) => documentSymbols(view)));
   connection.onDocumentHighlight(ofView('Highlights', [], (view, { position }) => documentHighlights(view, position)));
@@ -358,11 +368,12 @@ export function startServer(connection: Connection, platform: Platform): void {
     later: platform.later,
     resolvesEdits: () => resolvesEdits,
     severities: () => settings.severities,
+    shown: () => settings.show,
   });
   connection.onCodeAction(guardedLater('Code actions', log, [], actions.offer));
   connection.onCodeActionResolve((action) => guarded('Code actions', log, action, actions.resolve)(action));
   connection.onRequest(catalogueRequest, () => catalogueDocumentText());
-  answerClientRequests(connection, log, { viewOf, settle, assess: platform.assess });
+  answerClientRequests(connection, log, { viewOf, settle, assess: platform.assess, shown: () => settings.show });
 
   documents.listen(connection);
   connection.listen();

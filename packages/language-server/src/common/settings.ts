@@ -1,10 +1,12 @@
 import type { Severities } from '@boothwright/language';
 import { readSeverities } from './severities.js';
+import { readShown, type ShownSettings, shownByDefault } from './shown-settings.js';
 
 /** What a user may switch; the defaults are those of the extension's manifest. */
 export interface Settings {
   readonly inlayHints: Readonly<Record<HintKind, boolean>>;
   readonly codeLens: Readonly<Record<LensKind, boolean>>;
+  readonly show: ShownSettings;
   /** How warnings, findings and missed requirements are told, by identifier. */
   readonly severities: Severities;
 }
@@ -39,6 +41,7 @@ export const defaultSettings: Settings = {
     defaults: true,
   },
   codeLens: { booths: true, variants: true },
+  show: shownByDefault,
   severities: {},
 };
 
@@ -47,6 +50,7 @@ export function readSettings(sent: unknown): Settings {
   return {
     inlayHints: switches(property(sent, 'inlayHints'), defaultSettings.inlayHints),
     codeLens: switches(property(sent, 'codeLens'), defaultSettings.codeLens),
+    show: readShown(property(sent, 'show')),
     severities: readSeverities(property(sent, 'severities')),
   };
 }

@@ -158,6 +158,46 @@ describe('the server', () => {
     expect(log).toEqual(['boothwright.severities: found no problem `value-unusal`; did you mean `value-unusual`?']);
   });
 
+  it('tells figures in other units, with other ratings, as soon as the settings say so', async () => {
+    const { client, answers, open, hints, hasNumbers } = await connected(refreshing);
+    const warnings: string[] = [];
+    client.onNotification('window/logMessage', ({ message }: { message: string }) => warnings.push(message));
+    await open(smallBooth);
+    await until(() => answers.length === 1);
+    answers[0]?.();
+    await until(hasNumbers);
+    const labels = async () => {
+      const asked = hints();
+      await asked.done;
+      return asked.labels ?? [];
+    };
+    const line = smallBooth.slice(0, smallBooth.indexOf('assembly wall')).split('\n').length - 1;
+    const hoverText = async () => {
+      const asked = { textDocument: { uri }, position: { line, character: 'assembly w'.length } };
+      return JSON.stringify(await client.sendRequest('textDocument/hover', asked));
+    };
+    expect((await labels()).some((label) => /^STC \d+ · [\d.]+ kg\/m²/.test(label))).toBe(true);
+    expect(await hoverText()).toContain('kg/m²');
+    const set = (show: unknown) =>
+      client.sendNotification('workspace/didChangeConfiguration', { settings: { boothwright: { show } } });
+    await set({ units: 'imperial', ratings: ['Rw', 'OITC'], currency: 'CHF' });
+    expect((await labels()).some((label) => /^Rw \d+ · OITC \d+ · [\d.]+ lb\/ft²/.test(label))).toBe(true);
+    expect(await hoverText()).toMatch(/lb\/ft²/);
+    expect(await hoverText()).not.toMatch(/kg\/m²/);
+    const headline = await client.sendRequest<{ text: string }>('boothwright/headline', {
+      uri,
+      position: { line: 0, character: 0 },
+    });
+    expect(headline.text).toMatch(/ lb · \d+ lb\/ft²$/);
+    const questions = await client.sendRequest<{ name: string; example: string }[]>('boothwright/questions');
+    expect(questions.find(({ name }) => name === 'budget')?.example).toBe('1900 CHF');
+    const spec = await client.sendRequest<{ text: string }>('boothwright/firstSpec', { answers: { budget: '1500' } });
+    expect(spec.text).toMatch(/require cost +<= 1500 CHF/);
+    await set({ units: 'feet' });
+    expect((await labels()).some((label) => /^STC \d+ · [\d.]+ kg\/m²/.test(label))).toBe(true);
+    await until(() => warnings.some((message) => message.includes('boothwright.show.units: expected `metric`')));
+  });
+
   it('says so too when somebody asked for the numbers before their turn came', async () => {
     const { open, hints, runTurns, turns, answers, seen, hasNumbers } = await connected(refreshing);
     turns.held = true;

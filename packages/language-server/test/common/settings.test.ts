@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import manifest from '../../../extension/package.json' with { type: 'json' };
 import { defaultSettings, readSettings } from '../../src/common/settings.js';
+import { shownComplaints } from '../../src/common/shown-settings.js';
 
 describe('readSettings', () => {
   it('takes what is sent and leaves the rest as it is by default', () => {
@@ -38,8 +39,27 @@ describe('readSettings', () => {
     }
   });
 
+  it('takes how figures are told, and leaves out what is wrong', () => {
+    const show = { units: 'imperial', ratings: ['Rw', 'OITC'], currency: 'CHF' };
+    expect(readSettings({ show }).show).toEqual(show);
+    expect(shownComplaints(show)).toEqual([]);
+    const wrong = { units: 'feet', ratings: ['STC', 'dB'], currency: 'XXX' };
+    expect(readSettings({ show: wrong }).show).toEqual(defaultSettings.show);
+    expect(shownComplaints(wrong)).toEqual([
+      'boothwright.show.units: expected `metric` or `imperial`, not "feet"',
+      'boothwright.show.ratings: expected a list of `STC`, `Rw`, `Rw+C`, `Rw+Ctr`, `OITC`, not ["STC","dB"]',
+      'boothwright.show.currency: expected a code of ISO 4217 such as `EUR`, not "XXX"',
+    ]);
+    for (const ratings of [[], ['STC', 'STC'], 'STC', { STC: true }]) {
+      expect(readSettings({ show: { ratings } }).show.ratings).toEqual(['STC']);
+      expect(shownComplaints({ ratings })).toHaveLength(1);
+    }
+    expect(shownComplaints('imperial')).toHaveLength(1);
+    expect(shownComplaints(undefined)).toEqual([]);
+  });
+
   it("has the same defaults as the extension's manifest", () => {
-    for (const section of ['inlayHints', 'codeLens'] as const) {
+    for (const section of ['inlayHints', 'codeLens', 'show'] as const) {
       const declared = Object.entries(manifest.contributes.configuration.properties)
         .filter(([name]) => name.startsWith(`boothwright.${section}.`))
         .map(([name, { default: byDefault }]) => [name.replace(`boothwright.${section}.`, ''), byDefault]);

@@ -171,7 +171,7 @@ function requirementLines(given: Given): readonly SpecLine[] {
           { text: '', of: 'budget' },
           { text: 'budget {', of: 'budget' },
           {
-            text: '# One line for each thing to buy, such as: item boards "12 mm plywood" 7 at 38.00 EUR',
+            text: `# One line for each thing to buy, such as: item boards "12 mm plywood" 7 at 38.00 ${/[A-Z]{3}/.exec(answers.budget)?.[0] ?? 'EUR'}`,
             of: 'budget',
           },
           { text: `# reserve: not asked for; ${byDefault('budget-reserve')}`, of: 'budget' },

@@ -54,6 +54,12 @@ export function isConverted(unit: string): boolean {
   return isImperial() && imperialForms[unit] !== undefined;
 }
 
+/** The unit in which figures of this one are told now, and what one of it is in that. */
+export function shownUnit(unit: string): { readonly factor: number; readonly unit: string } {
+  const form = isImperial() ? imperialForms[unit] : undefined;
+  return form?.after === undefined ? { factor: 1, unit } : { factor: form.factor, unit: form.after };
+}
+
 function formOf(unit: string): UnitForm | undefined {
   return (isImperial() ? imperialForms[unit] : undefined) ?? forms[unit];
 }

@@ -59,7 +59,7 @@ describe('figures in the units that were asked for', () => {
   it('converts both ends of a range, and tells value and limit apart in the unit that is shown', () => {
     expect(both(() => formatQuantity(430, 'kg'))).toEqual(['430 kg', '948 lb']);
     expect(both(() => formatRange(400, 460, 'kg'))).toEqual(['400 to 460', '882 to 1014']);
-    expect(both(() => rangedText({ value: 3, low: 2, high: 4 }, 'K'))).toEqual([
+    expect(both(() => rangedText({ value: 3, low: 2, high: 4 } as never, 'K'))).toEqual([
       '3.0 K (2.0 to 4.0)',
       '5.4 °F (3.6 to 7.2)',
     ]);

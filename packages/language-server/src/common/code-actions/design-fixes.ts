@@ -1,5 +1,6 @@
 import type { ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec, Severities } from '@boothwright/language';
+import { type Shown, showing, shownAtFirst } from '@boothwright/presentation';
 import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
 import { editOf } from '../code-actions.js';
 import type { View } from '../view.js';
@@ -12,6 +13,8 @@ export interface DesignOptions {
   assess(spec: BoothSpec): Promise<ResultDocument>;
   /** As the settings want findings and missed requirements told. */
   readonly severities?: Severities;
+  /** In which units titles tell what a fix does. */
+  readonly shown?: Shown;
   /** Lets what has arrived in the meantime be dealt with. */
   pause(): Promise<void>;
   /** False once the answer is not wanted any more, or the text has changed. */
@@ -60,7 +63,7 @@ export async function designFixes(
     .sort((a, b) => share(b.fix.promised) - share(a.fix.promised) || benefit(b.fix.promised) - benefit(a.fix.promised))
     .slice(0, mostOffered)
     .map(({ fix, of: { diagnostic } }) => ({
-      title: `${fix.title}: ${promiseWords(fix.promised)}`,
+      title: `${fix.title}: ${showing(options.shown ?? shownAtFirst, () => promiseWords(fix.promised))}`,
       kind: diagnostic === undefined ? CodeActionKind.RefactorRewrite : CodeActionKind.QuickFix,
       ...(diagnostic === undefined ? {} : { diagnostics: [diagnostic] }),
       edit: editOf(view, fix.changes),

@@ -1,5 +1,6 @@
 import type { ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec, Severities } from '@boothwright/language';
+import type { Shown } from '@boothwright/presentation';
 import {
   type CancellationToken,
   type CodeAction,
@@ -22,6 +23,7 @@ export interface CodeActionServices {
   /** True when the editor asks for the edit of an action once it is chosen. */
   resolvesEdits(): boolean;
   severities(): Severities;
+  shown(): Shown;
 }
 
 /** How long design fixes are worked out, ms: for the mark at a line, and when the writer asks. */
@@ -56,6 +58,7 @@ export function createCodeActions(services: CodeActionServices): CodeActions {
       {
         assess: services.assess,
         severities: services.severities(),
+        shown: services.shown(),
         pause: () => new Promise((resolve) => services.later(resolve)),
         isWanted: () => !token.isCancellationRequested && Date.now() < end && services.viewOf(uri)?.text === view.text,
       },

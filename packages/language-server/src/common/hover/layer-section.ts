@@ -1,4 +1,4 @@
-import { escapeMarkdown, formatFigures } from '@boothwright/presentation';
+import { escapeMarkdown, surfaceMassText, thicknessText } from '@boothwright/presentation';
 import type { View } from '../view.js';
 import { ifStale } from './if-stale.js';
 
@@ -11,8 +11,8 @@ export function layerSection(view: View, offset: number): string | undefined {
     if (layer === undefined) continue;
     const facts = [
       `**${escapeMarkdown(layer.text)}** in ${escapeMarkdown(name)}`,
-      `${formatFigures(layer.thicknessM * 1000)} mm`,
-      `${formatFigures(layer.surfaceMassKgPerM2)} kg/m²`,
+      thicknessText(layer.thicknessM),
+      surfaceMassText(layer.surfaceMassKgPerM2),
       `model: ${escapeMarkdown(layer.model)}`,
     ].join(' · ');
     return ifStale(view, facts, view.assembliesPending);

@@ -1,5 +1,14 @@
 import { type DimensionName, defaults, type Sourced, type ValueEntry, valueAt } from '@boothwright/language';
-import { code, defaultHover, escapeMarkdown, evidenceText, formatFigures, tradeForm } from '@boothwright/presentation';
+import {
+  code,
+  defaultHover,
+  escapeMarkdown,
+  evidenceText,
+  formatFigures,
+  shownUnit,
+  temperatureText,
+  tradeForm,
+} from '@boothwright/presentation';
 import type { View } from '../view.js';
 
 /** The trade's way of writing a dimension, where there is one. */
@@ -15,18 +24,27 @@ const tradeDimensions = {
 } as const satisfies Partial<Record<DimensionName, string>>;
 
 const otherUnits: Partial<Record<DimensionName, string>> = {
-  area: 'm²',
   volume: 'm³',
-  pressure: 'Pa',
   frequency: 'Hz',
-  speed: 'm/s',
   power: 'W',
   concentration: 'ppm',
-  temperature: '°C',
-  'temperature-difference': 'K',
   stiffness: 'N/m',
   angle: '°',
 };
+
+/** Those that are told in another unit where the reader asked for it. */
+const inOwnWords: Partial<Record<DimensionName, (value: number) => string>> = {
+  area: (value) => inUnit(value, 'm²'),
+  speed: (value) => inUnit(value, 'm/s'),
+  pressure: (value) => inUnit(value, 'Pa'),
+  temperature: (value) => (shownUnit('K').unit === 'K' ? inUnit(value, '°C') : temperatureText(value)),
+  'temperature-difference': (value) => inUnit(value, 'K'),
+};
+
+function inUnit(value: number, unit: string): string {
+  const shown = shownUnit(unit);
+  return `${formatFigures(value * shown.factor)} ${shown.unit}`;
+}
 
 /** One value of the text: what it is, as typed and as understood, and where it came from. */
 export function valueSection(entry: ValueEntry): string {
@@ -71,6 +89,8 @@ function origin({ origin }: Sourced<unknown>): string {
 function understoodAs({ value, dimension }: ValueEntry): string | undefined {
   if (typeof value.value !== 'number') return undefined;
   const figure = value as Sourced<number>;
+  const converted = dimension === 'text' ? undefined : inOwnWords[dimension];
+  if (converted !== undefined) return converted(figure.value);
   if (dimension in tradeDimensions)
     return tradeForm(figure, tradeDimensions[dimension as keyof typeof tradeDimensions]);
   const unit = dimension === 'text' ? undefined : otherUnits[dimension];

@@ -1,5 +1,6 @@
 import { createAssessor } from '@boothwright/assessment';
 import type { Severities } from '@boothwright/language';
+import { shownAtFirst } from '@boothwright/presentation';
 import { describe, expect, it } from 'vitest';
 import { type CodeActionParams, CodeActionTriggerKind } from 'vscode-languageserver';
 import { createCodeActions } from '../../../src/common/code-actions/service.js';
@@ -29,6 +30,7 @@ function started(text: string, resolvesEdits = true) {
     },
     resolvesEdits: () => resolvesEdits,
     severities: () => state.severities,
+    shown: () => shownAtFirst,
   });
   const params = (part: string, only?: string[]): CodeActionParams => {
     const view = specs.view('test.booth');
