@@ -114,8 +114,9 @@ describe('the extension around the language', () => {
     assert.equal(shown.viewType, 'vscode.markdown.preview.editor');
     assert.equal(shown.uri.scheme, 'booth-docs');
     await vscode.commands.executeCommand('workbench.action.closeActiveEditor');
-    // What was typed goes with the editor that is closed after the test.
-    await vscode.window.showTextDocument(document);
+    const shownAgain = await vscode.window.showTextDocument(document);
+    await typeOver(shownAgain, 'thickness-of-air = 60 kg', 'thickness-of-air = 60 mm');
+    await document.save();
   });
 
   it('offers a task for each spec, and takes one from `tasks.json`', async () => {
