@@ -89,7 +89,7 @@ describe.each(texts)('checking %s again after changes', (_, text) => {
           before = again.files;
         }
       }),
-      { numRuns: text.length > 3000 ? 10 : 50 },
+      { numRuns: text.length > 3000 ? 6 : 40 },
     );
   });
 });
