@@ -41,7 +41,7 @@ export function explodedView(
       title,
       description: `${panels.length} panels: ${rows.map((row) => row.slice(0, 4).join(', ')).join('; ')}.`,
       notes: [
-        `Mass: ${panels.map((panel) => `${panel.number}: ${panelMass(panel)}`).join(', ')}.`,
+        `Mass: ${panels.map((panel) => `${panel.number}:\u00a0${panelMass(panel)}`).join(', ')}.`,
         'A panel that is hidden behind others shows no number; turned to another side it does.',
         ...panelSteps(result),
       ],

@@ -9,7 +9,7 @@ import { lineHeight, shortened, wrapped } from './text-box.js';
 export const usualPaper = { widthMm: 180, heightMm: 245 } as const;
 const usualScales = [1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200] as const;
 const margin = 6;
-/** Notes below a narrow drawing may be wider than it, px. */
+/** Title and notes of a narrow drawing may be wider than it, px. */
 const noteWidth = 400;
 
 export interface Sketch {
@@ -54,12 +54,12 @@ function drawnAt(sketch: Sketch, scale: number, { units, theme }: DrawingOptions
   const title = printable(sketch.title);
   const drawn = canvas.bounds();
   const width = Math.max(220, drawn.right - drawn.left);
-  const said = toScale ? `1 : ${scale}, ${unitWords(units)}` : `${unitWords(units)}; not to scale`;
-  canvas.text(shortened(title, width, true), drawn.left, drawn.top - 8 - 1.5 * lineHeight, { bold: true });
-  canvas.text(shortened(said, width), drawn.left, drawn.top - 8 - lineHeight / 2);
+  const room = Math.max(width, noteWidth);
+  const said = toScale ? `1 : ${scale}, ${unitWords(units)}` : 'not to scale';
+  canvas.text(shortened(title, room, true), drawn.left, drawn.top - 8 - 1.5 * lineHeight, { bold: true });
+  canvas.text(shortened(said, room), drawn.left, drawn.top - 8 - lineHeight / 2);
   let below = drawn.bottom + 10;
   if (toScale) below = scaleBar(canvas, drawn.left, below, width, units);
-  const room = Math.max(width, noteWidth);
   for (const note of sketch.notes) {
     for (const line of wrapped(printable(note), room)) {
       canvas.text(line, drawn.left, below + lineHeight / 2);

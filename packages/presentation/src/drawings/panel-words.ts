@@ -36,6 +36,6 @@ export function panelSteps({ moving }: BoothResult): string[] {
   if (!order.possible) return [`No order of building is found: ${order.blockedBy.join('; ')}.`];
   return order.steps.map(({ step, what, panels }) => {
     const numbers = panels.length > 0 && !/panels? \d/.test(what) ? ` (${panelNumbers(panels)})` : '';
-    return `${step}. ${what}${numbers}`;
+    return `${step}. ${what}${numbers}`.replace(/(panels?) (?=\d)/g, '$1\u00a0');
   });
 }
