@@ -3,6 +3,7 @@ import { reportPages } from '@boothwright/presentation';
 import { Command, CommanderError, Option } from 'commander';
 import { type CheckCommandOptions, checkCommand } from './check-command.js';
 import { type ExitCode, exitCode } from './exit-code.js';
+import { type FiguresCommandOptions, figuresCommand } from './figures-command.js';
 import { formatCommand } from './format-command.js';
 import { newCommand, questionOptions } from './new-command.js';
 import { type PartsFormat, partsCommand } from './parts-command.js';
@@ -105,6 +106,23 @@ Exit codes:
     )
     .action((spec: string, options: ReportCommandOptions) => {
       answer = reportCommand(spec, options, terminal);
+    });
+
+  program
+    .command('figures')
+    .description('print the text and below it its figures, one to a line, for a tool that compares lines')
+    .argument('<SPEC>', 'booth specification')
+    .option('--variant <NAME>', 'work out this variant in place of the base')
+    .addHelpText(
+      'after',
+      `
+For \`git diff\`: git config diff.booth.textconv "boothwright figures"
+Exit codes:
+  0  the figures are printed, whatever the verdict and whatever errors the text has
+  2  the command was called wrongly, or the file is missing, unreadable, too large or no text`,
+    )
+    .action((spec: string, options: FiguresCommandOptions) => {
+      answer = figuresCommand(spec, options, terminal);
     });
 
   program

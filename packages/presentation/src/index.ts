@@ -122,5 +122,6 @@ export type { SheetSection, SheetSectionId } from './sheet/sheet-section.js';
 export { lineAndColumn, type TextPlace } from './text/line-and-column.js';
 export { printable } from './text/printable.js';
 export { renderCheckText } from './text/render-check-text.js';
+export { renderFigures } from './text/render-figures.js';
 export { renderProblems } from './text/render-problems.js';
 export { paint, type TextStyle } from './text/text-style.js';
