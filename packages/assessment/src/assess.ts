@@ -18,6 +18,7 @@ import { withHours } from './noise/hours-result.js';
 import { judgeRequirements } from './requirements/judge.js';
 import type { ResultDocument, VariantResult } from './result/result-document.js';
 import { siteAir } from './site-air.js';
+import { textRange } from './text/text-range.js';
 import { unreadParts } from './unread/unread-parts.js';
 import { changesBetween } from './variants/changes.js';
 import type { Watch } from './watch.js';
@@ -73,6 +74,7 @@ function document(spec: BoothSpec, memo: Memo, watch: Watch): ResultDocument {
         findings,
         cautions,
         unread: unreadParts(variant.spec),
+        written: variant.written.map(({ text, range }) => ({ text, range: textRange(range) })),
         changes: changesBetween(base, result),
       },
     ];

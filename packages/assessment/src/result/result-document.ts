@@ -326,6 +326,9 @@ export interface VariantResult {
   readonly findings: readonly Finding[];
   readonly cautions: readonly Caution[];
   readonly unread: readonly UnreadPart[];
+  /** What the variant changes, as the text has it; of a block written anew the first line. */
+  readonly written: readonly { readonly text: string; readonly range: TextRange }[];
+  /** What that does to the figures. */
   readonly changes: readonly {
     readonly what: string;
     readonly base: number | null;

@@ -201,6 +201,10 @@ const definitions = {
     findings: list(ref('finding')),
     cautions: list(ref('caution')),
     unread: list(ref('unread')),
+    written: {
+      ...list(record({ text: string, range: ref('range') })),
+      description: 'What the variant changes, as the text has it.',
+    },
     changes: list(record({ what: string, base: nullable(number), variant: nullable(number), unit: string })),
   }),
 };

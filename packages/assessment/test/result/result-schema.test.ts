@@ -26,7 +26,7 @@ describe('resultSchema', () => {
       requirements: [roomTone(20, 'A'), roomTone(15, 'NC'), roomTone(-60, 'FS'), roomTone(45, 'Z')],
     });
     const quieter = spec({ site: site({ sources: [noise('street', [50, 44, 38, 34, 30, 25, 19])] }) });
-    const variant = { name: 'night', nameRange: shell.range, range: shell.range, spec: quieter };
+    const variant = { name: 'night', nameRange: shell.range, range: shell.range, spec: quieter, written: [] };
     expect(problems(assess({ ...base, variants: [variant] }))).toEqual([]);
   });
 

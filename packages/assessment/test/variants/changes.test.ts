@@ -27,6 +27,7 @@ function variant(name: string, changed: ReturnType<typeof spec>) {
     nameRange: changed.file === '' ? booth().range : booth().nameRange,
     range: booth().range,
     spec: changed,
+    written: [],
   };
 }
 const wall = (gap: number) => assembly('wall', byMass(vinyl, 4.9), airGap(gap), byMass(vinyl, 3));

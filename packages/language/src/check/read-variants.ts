@@ -78,6 +78,7 @@ export function readVariants(
       ...titleOf(statement),
       range: wholeOf(statement),
       spec: { ...spec, variants: [], unread },
+      written: writtenIn(base, statement),
     });
     for (const problem of [...own.problems, ...ctx.problems]) {
       if (known.has(problemKey(problem)) || warned.has(warningKey(problem))) continue;
@@ -87,6 +88,15 @@ export function readVariants(
       warn({ ...base, problems }, 'variant-empty', headerOf(statement), `variant ${named.name} changes nothing`);
   }
   return variants;
+}
+
+/** The changes that are read, as they stand in the text. */
+function writtenIn(ctx: CheckContext, variant: Statement): Variant['written'] {
+  return (variant.block?.statements ?? []).slice(0, limits.changes).flatMap((change) => {
+    if (!change.fact) return [];
+    const range = change.block ? headerOf(change) : wholeOf(change);
+    return [{ text: textOf(ctx, range), range }];
+  });
 }
 
 /** A booth written anew in a variant has the warnings of the base at another place; they are not told again. */

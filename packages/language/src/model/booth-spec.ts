@@ -60,6 +60,8 @@ export interface Unread {
 /** The base spec with one variant's changes applied; evaluated beside the base, never instead of it. */
 export interface Variant extends Named {
   readonly spec: BoothSpec;
+  /** Its changes as the text has them, single-spaced; of a block written anew the first line. */
+  readonly written: readonly { readonly text: string; readonly range: SourceRange }[];
 }
 
 // ---------------------------------------------------------------- site

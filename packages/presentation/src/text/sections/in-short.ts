@@ -70,17 +70,17 @@ function list(requirements: readonly RequirementResult[]): string {
     .join('; ');
 }
 
-/** The variant that meets most, if it meets more than the base or comes nearer. */
+/** The variant that meets most, if it meets more than the base or comes nearer: what it changes, what that does. */
 function bestVariant(result: ResultDocument): string | undefined {
   const met = result.requirements.filter(({ verdict }) => verdict === 'met').length;
   const total = result.requirements.length;
   const ranked = Object.entries(result.variants)
-    .map(([name, variant]) => ({ name, title: variant.title, effects: variantEffects(result, variant) }))
+    .map(([name, variant]) => ({ name, variant, effects: variantEffects(result, variant) }))
     .filter(({ effects }) => effects.met > met || (effects.met === met && effects.nearer.length > 0))
     .toSorted((a, b) => b.effects.met - a.effects.met || b.effects.nearer.length - a.effects.nearer.length);
   const [best] = ranked;
   if (best === undefined || met === total) return undefined;
-  const { name, title, effects } = best;
+  const { name, variant, effects } = best;
   const parts = [
     effects.gained.length > 0 && `it meets ${pairsText(effects.gained)}`,
     effects.nearer.length > 0 && `comes nearer to ${pairsText(effects.nearer)}`,
@@ -88,8 +88,23 @@ function bestVariant(result: ResultDocument): string | undefined {
     effects.lost.length > 0 && `then misses ${pairsText(effects.lost)}`,
     effects.costs.join(', '),
   ].filter(Boolean);
-  const all = effects.met === total ? 'meets everything asked' : `meets ${effects.met} of ${total}`;
-  return `Of the variants of the text ${name}${title ? ` "${title}"` : ''} helps most and ${all}: ${parts.join('; ')}.`;
+  const title = variant.title ? ` "${variant.title}"` : '';
+  const helps =
+    effects.met === total
+      ? `Of the variants of the text ${name}${title} meets everything asked`
+      : `No variant of the text meets everything asked; ${name}${title} comes nearest and meets ${effects.met} of ${total}`;
+  return `${helps}: ${parts.join('; ')}.${writtenText(variant)}`;
+}
+
+/** More changes than this are counted only: the text has them all in one place. */
+const mostWritten = 12;
+
+/** What somebody has to write to get there. */
+function writtenText({ written }: ResultDocument['variants'][string]): string {
+  if (written.length === 0) return '';
+  const shown = written.slice(0, mostWritten).map(({ text }) => `\`${text}\``);
+  const more = written.length - shown.length;
+  return ` It changes ${shown.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
 }
 
 type Booth = ResultDocument['booths'][string];

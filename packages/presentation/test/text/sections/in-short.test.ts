@@ -73,7 +73,10 @@ describe('inShortSection(result, style)', () => {
         quiet: variant([{ ...tone, verdict: 'met', margin: 1 }, heavier]),
       },
     });
-    expect(text(base)).toContain('quiet helps most and meets 1 of 2: it meets room-tone <= NC 15');
+    expect(text(base)).toContain(
+      'No variant of the text meets everything asked; quiet comes nearest and meets 1 of 2: it meets room-tone <= NC 15',
+    );
+    expect(text(base)).toContain('It changes `shell.air = 50 mm`.');
     expect(text(base)).toMatch(/moves away from floor-load <= 1\.5 kPa \(2\.5 kPa becomes 3\.5 kPa\)/);
     const effects = variantEffects(base, base.variants.quiet as ResultDocument['variants'][string]);
     expect(effects.gained).toHaveLength(1);
