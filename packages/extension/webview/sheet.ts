@@ -83,7 +83,7 @@ document.addEventListener('click', (event) => {
   if (!(event.target instanceof Element)) return;
   const place = event.target.closest<HTMLElement>('[data-place]')?.dataset.place;
   if (place !== undefined) return host.postMessage({ kind: 'go', place: JSON.parse(place) });
-  const mark = event.target.closest('[data-mark]');
+  const mark = event.target.closest('[data-mark]') ?? nearMark(event);
   const goal = mark && placeOf(mark);
   if (goal) return host.postMessage({ kind: 'go', place: goal });
   const copy = event.target.closest('button.copy');
@@ -108,6 +108,23 @@ window.addEventListener('message', ({ data }: MessageEvent<ToPage>) => {
   lightLine(folds, marksOf, cursor);
   keep();
 });
+
+/** A line is thin: what passes a few pixels beside the pointer is meant as well. */
+function nearMark({ clientX, clientY, target }: MouseEvent): Element | null {
+  if (!(target instanceof Element) || target.closest('.plot') === null) return null;
+  for (const far of [3, 6]) {
+    for (const [x, y] of [
+      [0, -far],
+      [0, far],
+      [-far, 0],
+      [far, 0],
+    ] as const) {
+      const found = document.elementFromPoint(clientX + x, clientY + y)?.closest('.plot [data-mark]');
+      if (found) return found;
+    }
+  }
+  return null;
+}
 
 let resting: ReturnType<typeof setTimeout> | undefined;
 let told0 = width();

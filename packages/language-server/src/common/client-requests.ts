@@ -13,16 +13,15 @@ import { guarded, guardedLater } from './guarded.js';
 import { type Headline, headline } from './headline.js';
 import type { SheetAsked } from './sheet/protocol.js';
 import { createSheets, type SheetServices } from './sheet/service.js';
-import type { ShownSettings } from './shown-settings.js';
 
 /**
- * What an editor may ask beyond the protocol: the headline of the booth at the cursor, the live sheet, and the questions from which a
- * first spec is written.
+ * What an editor may ask beyond the protocol: the headline of the booth at the cursor, the live sheet, and the questions
+ * from which a first spec is written.
  */
 export function answerClientRequests(
   connection: Connection,
   log: (message: string) => void,
-  services: SheetServices & { shown(): ShownSettings },
+  services: SheetServices,
 ): void {
   const { viewOf } = services;
   const sheets = createSheets(services);

@@ -135,7 +135,16 @@ export const liveSheet = [
       await asked.focus();
       await page.keyboard.press('Enter');
       await cursorIsOn(page, lineOf(context, 'require co2'));
-      await foldOf(page, 'noise').locator('svg path.further[data-mark]').first().click({ force: true });
+      // Beside the line and not on it, since lines are thin.
+      const line = foldOf(page, 'noise').locator('svg path.further[data-mark]').first();
+      await line.scrollIntoViewIfNeeded();
+      const at = await line.evaluate((path) => {
+        const drawn = /** @type {SVGPathElement} */ (path);
+        const { x, y } = drawn.getPointAtLength(drawn.getTotalLength());
+        const svg = drawn.ownerSVGElement?.getBoundingClientRect();
+        return { x: x - 2, y: y + 2, width: svg?.width ?? 0 };
+      });
+      await foldOf(page, 'noise').locator('.plot').first().click({ position: at });
       await cursorIsOn(page, lineOf(context, 'noise tram '));
     },
   ],

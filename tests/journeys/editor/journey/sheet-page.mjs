@@ -40,8 +40,12 @@ export async function crowded(page) {
     /** @type {string[]} */
     const found = [];
     const root = document.documentElement;
-    if (root.scrollWidth > root.clientWidth + 1)
-      found.push(`the page is ${root.scrollWidth} px wide in ${root.clientWidth}`);
+    if (root.scrollWidth > root.clientWidth + 1) {
+      const wide = [...document.querySelectorAll('#head *, #folds *')].filter(
+        (each) => each.closest('.figures') === null && each.getBoundingClientRect().right > root.clientWidth + 1,
+      );
+      found.push(`${root.scrollWidth} px in ${root.clientWidth}: ${wide.at(-1)?.outerHTML.slice(0, 120)}`);
+    }
     for (const svg of document.querySelectorAll('.plot svg')) {
       const frameBox = svg.getBoundingClientRect();
       if (frameBox.width === 0) continue;

@@ -1,6 +1,8 @@
 import type { ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec } from '@boothwright/language';
+import { showing } from '@boothwright/presentation';
 import type { Platform } from '../platform.js';
+import type { ShownSettings } from '../shown-settings.js';
 import type { View } from '../view.js';
 import type { Sheet, SheetAsked } from './protocol.js';
 import { sheet } from './sheet.js';
@@ -10,10 +12,17 @@ export interface SheetServices {
   /** Settles when the numbers of the present text are there, or cannot be. */
   settle(uri: string): Promise<unknown>;
   readonly assess: Platform['assess'];
+  /** In which units and with which ratings figures are written. */
+  shown(): ShownSettings;
 }
 
 /** Answers `boothwright/sheet`. */
-export function createSheets({ viewOf, settle, assess }: SheetServices): (asked: SheetAsked) => Promise<Sheet | null> {
+export function createSheets({
+  viewOf,
+  settle,
+  assess,
+  shown,
+}: SheetServices): (asked: SheetAsked) => Promise<Sheet | null> {
   // A text that is broken from the start is assessed as far as it could be read, once for each reading.
   const partial = new WeakMap<BoothSpec, Promise<ResultDocument>>();
   const partialOf = (spec: BoothSpec): Promise<ResultDocument> => {
@@ -21,6 +30,8 @@ export function createSheets({ viewOf, settle, assess }: SheetServices): (asked:
     partial.set(spec, known);
     return known;
   };
+  const write = (view: View, asked: SheetAsked, found?: ResultDocument): Sheet =>
+    showing(shown(), () => sheet(view, asked, found));
   return async (asked) => {
     const before = viewOf(asked.uri);
     if (before === undefined) return null;
@@ -28,9 +39,9 @@ export function createSheets({ viewOf, settle, assess }: SheetServices): (asked:
     if (before.results === undefined && before.pending) await settle(asked.uri);
     const view = viewOf(asked.uri);
     if (view === undefined) return null;
-    if (view.results !== undefined || !view.stale) return sheet(view, asked);
+    if (view.results !== undefined || !view.stale) return write(view, asked);
     const found = await partialOf(view.checked.spec).catch(() => undefined);
     const now = viewOf(asked.uri);
-    return now === undefined ? null : sheet(now, asked, now.checked.spec === view.checked.spec ? found : undefined);
+    return now === undefined ? null : write(now, asked, now.checked.spec === view.checked.spec ? found : undefined);
   };
 }
