@@ -5,6 +5,7 @@ import { launchBrowser } from '../browser.mjs';
 import { freshDataFolder, installExtension, startEditorServer } from '../editor-server.mjs';
 import { firstMinutes } from './first-minutes.mjs';
 import { liveSheet } from './live-sheet.mjs';
+import { mendRenameCompare } from './mend-rename-compare.mjs';
 import { packageExtension } from './package-extension.mjs';
 import { steps } from './steps.mjs';
 import { inBrowser } from './web.mjs';
@@ -27,6 +28,9 @@ const documented = [
   'first-spec',
   'live-sheet-sound',
   'live-sheet-light',
+  'quick-fix',
+  'rename',
+  'variants',
 ];
 
 /**
@@ -106,7 +110,7 @@ export async function runJourney({ root, out, host, updatePictures, only }) {
     };
     const context = { page, url: server.url, workspace, picture };
     let at = 0;
-    for (const [title, test] of [...steps, ...firstMinutes, ...liveSheet]) {
+    for (const [title, test] of [...steps, ...firstMinutes, ...liveSheet, ...mendRenameCompare]) {
       at += 1;
       if (at > 1 && only?.test(title) === false) continue;
       const number = at;

@@ -102,6 +102,23 @@ export async function goTo(page, line, column) {
   );
 }
 
+/** Opens a file of the folder by its name, wherever the tree of files is. @param {Page} page @param {string} name */
+export async function openByName(page, name) {
+  await untilShown(
+    `${name} opens`,
+    async () => {
+      await fillQuickInput(page, 'Control+p', '', name);
+      await page
+        .locator('.quick-input-list .monaco-list-row', { hasText: name })
+        .first()
+        .waitFor({ timeout: patience });
+      await page.keyboard.press('Enter');
+    },
+    (timeout) => page.locator('.tab.active', { hasText: name }).first().waitFor({ timeout }),
+  );
+  await page.locator('.editor-instance .monaco-editor .view-line').first().waitFor();
+}
+
 /** Runs a command by its title. @param {Page} page @param {string} title */
 export async function command(page, title) {
   await fillQuickInput(page, 'F1', '>', title);
