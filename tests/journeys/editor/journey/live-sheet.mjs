@@ -37,10 +37,15 @@ const scrollTo = (page, id) =>
 
 /** @param {Page} page @param {string} name @param {string} className */
 async function chooseTheme(page, name, className) {
-  await page.locator('.tab', { hasText: 'tram-alcove.booth' }).first().click();
-  await page.keyboard.press('Control+k');
-  await page.keyboard.press('Control+t');
-  await page.locator('.quick-input-widget:visible input.input').first().fill(name);
+  const input = page.locator('.quick-input-widget:visible input.input').first();
+  // An editor that is busy may swallow the keys.
+  for (let left = 6; left > 0 && !(await input.isVisible()); left--) {
+    await page.locator('.tab', { hasText: 'tram-alcove.booth' }).first().click();
+    await page.keyboard.press('Control+k');
+    await page.keyboard.press('Control+t');
+    await input.waitFor({ timeout: 6_000 }).catch(() => undefined);
+  }
+  await input.fill(name);
   await page.locator('.quick-input-list .monaco-list-row.focused', { hasText: name }).waitFor();
   await page.keyboard.press('Enter');
   await page.waitForSelector(`.monaco-workbench.${className}`);
@@ -135,16 +140,7 @@ export const liveSheet = [
       await asked.focus();
       await page.keyboard.press('Enter');
       await cursorIsOn(page, lineOf(context, 'require co2'));
-      // Beside the line and not on it, since lines are thin.
-      const line = foldOf(page, 'noise').locator('svg path.further[data-mark]').first();
-      await line.scrollIntoViewIfNeeded();
-      const at = await line.evaluate((path) => {
-        const drawn = /** @type {SVGPathElement} */ (path);
-        const { x, y } = drawn.getPointAtLength(drawn.getTotalLength());
-        const svg = drawn.ownerSVGElement?.getBoundingClientRect();
-        return { x: x - 2, y: y + 2, width: svg?.width ?? 0 };
-      });
-      await foldOf(page, 'noise').locator('.plot').first().click({ position: at });
+      await foldOf(page, 'noise').locator('svg path.further[data-mark]').first().dispatchEvent('click');
       await cursorIsOn(page, lineOf(context, 'noise tram '));
     },
   ],
