@@ -51,17 +51,9 @@ export interface AssessedBooth {
 
 /**
  * Everything about one booth of the spec. `kept` is the result of the same booth before a change of its layers or openings,
- * where only levels are asked for: what no level depends on is taken from it and not worked out again. Ways in for which
- * `without` is true count as letting nothing through.
+ * where only levels are asked for: what no level depends on is taken from it and not worked out again.
  */
-export function assessBooth(
-  booth: Booth,
-  spec: BoothSpec,
-  air: Air,
-  memo: Memo,
-  kept?: BoothResult,
-  without: (path: BoothPath) => boolean = () => false,
-): AssessedBooth {
+export function assessBooth(booth: Booth, spec: BoothSpec, air: Air, memo: Memo, kept?: BoothResult): AssessedBooth {
   const { site, session } = spec;
   const size = insideSize(booth);
   const volume = volumeOf(size);
@@ -70,7 +62,7 @@ export function assessBooth(
   const reverberation = reverberationOf(volume, area, surfaceOf(size), air, openFaces(booth).length > 0);
   const firstModeHz = firstCavityMode([...size], air);
   const bandModels = bandModelsOf(smallEnclosureLimit([...size], air), firstModeHz, reverberation.validFromHz);
-  const paths = pathsOf(booth, air, memo).filter((path) => !without(path));
+  const paths = pathsOf(booth, air, memo);
   const isolation = isolationOf(paths, area.total, volume, bandModels, air, memo);
   const composite = compositeTransmissionLoss(
     paths.map(({ result }) => ({

@@ -1,12 +1,9 @@
 import type { Booth } from '@boothwright/language';
 import type { AssessmentContext, JudgedContext } from '../assessment-context.js';
 import { assessBooth } from '../booth/assess-booth.js';
-import type { BoothPath } from '../booth/booth-path.js';
 import { judgeRequirements } from '../requirements/judge.js';
 import type { RequirementResult } from '../result/result-document.js';
 import type { Found } from './found.js';
-import { pathsOfChange } from './paths-of-change.js';
-import { worthwhileGainDb } from './worthwhile-gain.js';
 
 /** What the fix of a finding does to the missed requirement that it helps most. */
 export interface Effect {
@@ -17,8 +14,6 @@ export interface Effect {
   readonly gain: number;
   /** Share of what is missing that the fix brings, at most 1. */
   readonly share: number;
-  /** True where no more is known than that not even walls that let nothing through would bring more. */
-  readonly atBest: boolean;
 }
 
 /** Requirements whose values are levels, so that a gain is one in decibels (or in NC, which counts alike). */
@@ -26,8 +21,7 @@ const levelKinds: ReadonlySet<string> = new Set(['room-tone', 'isolation', 'voic
 
 /**
  * The largest effect of a fix on the missed requirements about levels, by assessing each booth with the fix and judging
- * again. Other build-ups are tried as ones that let nothing through first: where not even these bring
- * `worthwhileGainDb`, their real transmission loss, which takes long, does not matter. Null when no fix can be computed or no such requirement is missed.
+ * again. Null when no fix can be computed or no such requirement is missed.
  */
 export function effectOfFix(found: Found, context: JudgedContext): Effect | null {
   const { fixed } = found;
@@ -55,39 +49,22 @@ function effectsOn(
   context: JudgedContext,
 ): Effect[] {
   const { spec, air, memo } = context;
-  const assessed = context.booths.find((each) => each.booth === booth);
-  const before = assessed?.result;
-  if (changed === booth) return effectsOf(context.requirements, false);
-  const silenced = pathsOfChange(booth, changed);
-  if (silenced !== null && assessed !== undefined) {
-    const left = assessed.paths.filter((path) => !silenced(path)).length;
-    if (left === assessed.paths.length) return effectsOf(context.requirements, false);
-    const most = left === 0 ? [] : effectsOf(judgedAgain(booth, context, silenced), true);
-    if (left > 0 && most.every(({ gain }) => gain < worthwhileGainDb)) return most;
-  }
-  return effectsOf(judgedAgain(changed, context), false);
+  const before = context.booths.find((assessed) => assessed.booth === booth)?.result;
+  const verdicts = changed === booth ? context.requirements : judgedAgain(changed, context);
+  return missed.flatMap((entry) => {
+    const now = verdicts.find(
+      ({ booth: name, range }) =>
+        name === booth.name && range.from === entry.range.from && range.file === entry.range.file,
+    );
+    const was = entry.value?.value;
+    const after = now?.value?.value;
+    if (was === undefined || after === undefined) return [];
+    const gain = entry.kind === 'isolation' ? after - was : was - after;
+    const missing = Math.abs(entry.margin ?? 0);
+    return [{ requirement: entry, before: was, after, gain, share: missing > 0 ? Math.min(1, gain / missing) : 1 }];
+  });
 
-  function effectsOf(verdicts: readonly RequirementResult[], atBest: boolean): Effect[] {
-    return missed.flatMap((entry) => {
-      const now = verdicts.find(
-        ({ booth: name, range }) =>
-          name === booth.name && range.from === entry.range.from && range.file === entry.range.file,
-      );
-      const was = entry.value?.value;
-      const after = now?.value?.value;
-      if (was === undefined || after === undefined) return [];
-      const gain = entry.kind === 'isolation' ? after - was : was - after;
-      const missing = Math.abs(entry.margin ?? 0);
-      const share = missing > 0 ? Math.min(1, gain / missing) : 1;
-      return [{ requirement: entry, before: was, after, gain, share, atBest }];
-    });
-  }
-
-  function judgedAgain(
-    other: Booth,
-    { assemblies, refused }: AssessmentContext,
-    without?: (path: BoothPath) => boolean,
-  ): RequirementResult[] {
+  function judgedAgain(other: Booth, { assemblies, refused }: AssessmentContext): RequirementResult[] {
     const requirements = spec.requirements.filter(({ kind }) => levelKinds.has(kind));
     return judgeRequirements({
       spec: { ...spec, requirements, booths: [other] },
@@ -95,7 +72,7 @@ function effectsOn(
       memo,
       assemblies,
       refused,
-      booths: [assessBooth(other, spec, air, memo, before, without)],
+      booths: [assessBooth(other, spec, air, memo, before)],
     });
   }
 }

@@ -6,7 +6,9 @@ import { joined } from '../text/joined.js';
 import { editsOfFix } from './edits-of-fix.js';
 import { type Effect, effectOfFix } from './effect-of-fix.js';
 import type { Found } from './found.js';
-import { worthwhileGainDb } from './worthwhile-gain.js';
+
+/** A fix that brings less than this on every missed requirement is not where to start, dB. */
+export const worthwhileGainDb = 0.5;
 
 /** By code unit, so that no locale enters. */
 function ordered(a: string, b: string): number {
@@ -52,19 +54,20 @@ function told(found: Found, effect: Effect | null, context: JudgedContext): Find
     context.booths.map(({ booth }) => booth),
   );
   if (effect === null) return { ...finding, edits };
-  const { requirement, before, after, gain, atBest } = effect;
+  const { requirement, before, after, gain } = effect;
   const { unit } = requirement;
   const cost = gain >= worthwhileGainDb ? costWords(fixed, requirement.booth, gain, unit, context) : null;
   const figures = {
     ...finding.figures,
     requirementBefore: before,
-    ...(atBest ? { requirementGainAtMost: gain } : { requirementAfter: after, requirementGain: gain }),
+    requirementAfter: after,
+    requirementGain: gain,
     ...cost?.figures,
   };
   const words =
     gain >= worthwhileGainDb
       ? `With this, \`${requirement.text}\` goes from ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}.${cost?.words ?? ''}`
-      : `No missed requirement gains ${worthwhileGainDb} dB by it (\`${requirement.text}\`: ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}${atBest ? ', were nothing heard through it at all' : ''}), so it is not where to start.`;
+      : `No missed requirement gains ${worthwhileGainDb} dB by it (\`${requirement.text}\`: ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}), so it is not where to start.`;
   return { ...finding, fix: `${finding.fix} ${words}`, figures, edits };
 }
 
