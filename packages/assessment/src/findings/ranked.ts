@@ -66,7 +66,7 @@ function told(found: Found, effect: Effect | null, context: JudgedContext): Find
   };
   const words =
     gain >= worthwhileGainDb
-      ? `With this, \`${requirement.text}\` goes from ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}.${cost?.words ?? ''}`
+      ? `That change takes \`${requirement.text}\` from ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}.${cost?.words ?? ''}`
       : `No missed requirement gains ${worthwhileGainDb} dB by it (\`${requirement.text}\`: ${decimals(before, 1)} to ${decimals(after, 1)} ${unit}), so it is not where to start.`;
   return { ...finding, fix: `${finding.fix} ${words}`, figures, edits };
 }

@@ -1,7 +1,8 @@
 import type { BoothSpec, Requirement, Unread } from '@boothwright/language';
 import type { RequirementResult } from '../result/result-document.js';
 import { boothUnread } from '../unread/booth-unread.js';
-import { touches } from '../unread/touches.js';
+import { materialLines } from '../unread/material-lines.js';
+import { linesTouch, touches } from '../unread/touches.js';
 import { unreadSentence } from '../unread/unread-words.js';
 
 /**
@@ -67,5 +68,13 @@ function dependsOn(requirement: Requirement, booth: string | null, spec: BoothSp
     return [...own, ...of('material', 'let', 'use', 'outside'), ...site];
   }
   const session = needsSession.has(kind) ? of('session') : [];
-  return [...boothUnread(spec, booth), ...site, ...session].filter((unread) => touches(unread, kind));
+  return [...boothUnread(spec, booth), ...site, ...session].filter(
+    (unread) => touches(unread, kind) && (unread.part !== 'material' || materialTouches(unread.name, kind, spec)),
+  );
+}
+
+/** A liner that could not be read changes what is heard through its duct; the weight of a panel stays what it is. */
+function materialTouches(name: string | undefined, kind: Requirement['kind'], spec: BoothSpec): boolean {
+  const lines = name === undefined ? null : materialLines(spec, name);
+  return lines === null || linesTouch(lines, kind);
 }

@@ -68,3 +68,8 @@ export function touches({ part, within }: Unread, kind: Kind): boolean {
   const door = part === 'booth' && line === 'door' && inner !== undefined ? ofDoorLine[inner] : undefined;
   return (door ?? lines[line])?.includes(kind) ?? true;
 }
+
+/** Whether an error of a material that only these lines of the booth use can change a requirement of this kind. */
+export function linesTouch(lines: ReadonlySet<string>, kind: Kind): boolean {
+  return [...lines].some((line) => ofBoothLine[line]?.includes(kind) ?? true);
+}

@@ -54,7 +54,7 @@ describe('findings, in the order of what to change first', () => {
     const { requirementBefore, requirementAfter } = finding?.figures ?? {};
     expect(requirementAfter).toBeCloseTo(shut?.value?.value as number, 9);
     expect(requirementBefore).toBeGreaterThan((requirementAfter as number) + 1);
-    expect(finding?.fix).toContain('`require room-tone <= 10 A` goes from');
+    expect(finding?.fix).toContain('takes `require room-tone <= 10 A` from');
   });
 
   it('say nothing of requirements when none is missed, and keep the order of the text', () => {

@@ -48,6 +48,31 @@ describe('a verdict beside an error in the text', () => {
     expect(verdicts('use')).toEqual(['not-assessed', 'met', 'not-assessed']);
   });
 
+  it('stands where only a liner of a duct could not be read and nothing of it is asked', () => {
+    const text = `use catalog
+material liner { kind porous; density 48 kg/m3; resistivity 20 furlongs }
+assembly shell { softwood-plywood 12 mm; mineral-wool-40 70 mm; gypsum-board 12.5 mm }
+booth box {
+  inside 1.5 m x 1.2 m x 2.0 m; walls shell; roof shell; floor shell; panels { width 600 mm }
+  vent intake on left { duct 125 mm; run 1.2 m; lined liner 25 mm; fan supply 10 L/s }
+  vent exhaust on right { duct 125 mm; run 1.2 m }
+}
+session { people 1; effort normal; length 60 min }
+require co2 <= 9000 ppm
+require panel-weight <= 90 kg
+`;
+    const verdictsOf = (source: string) => {
+      const { spec: read } = checkSpec('box.booth', {
+        read: (file: string) => (file === 'box.booth' ? { kind: 'text', text: source } : { kind: 'missing' }),
+      });
+      return assess(read).requirements.map(({ verdict }) => verdict);
+    };
+    expect(verdictsOf(text.replace('furlongs', 'kPa.s/m2'))).toEqual(['met', 'met']);
+    expect(verdictsOf(text)).toEqual(['not-assessed', 'met']);
+    // In a wall it may have changed anything.
+    expect(verdictsOf(text.replace('mineral-wool-40 70', 'liner 70'))).toEqual(['not-assessed', 'not-assessed']);
+  });
+
   it('is withdrawn for the booth and for the list alone', () => {
     expect(verdicts('booth', 'alcove')).toEqual(['not-assessed', 'met', 'met']);
     expect(verdicts('booth', 'another')).toEqual(['met', 'met', 'met']);
