@@ -55,7 +55,8 @@ function run(words: readonly string[], files: Readonly<Record<string, string>> =
 
 const read = (folder: string, name: string) => fs.readFileSync(path.join(folder, name), 'utf8');
 
-describe('boothwright report SPEC -o FILE', () => {
+// Several commands in one test may take their time on a machine with other work.
+describe('boothwright report SPEC -o FILE', { timeout: 120_000 }, () => {
   test('stands in the help, with its exit codes', () => {
     expect(command.run(['--help'], root).stdout).toContain('report [options] <SPEC>');
     const { stdout, code } = command.run(['report', '--help'], root);
@@ -131,7 +132,7 @@ describe('boothwright report SPEC -o FILE', () => {
   });
 });
 
-describe('boothwright report that cannot be written', () => {
+describe('boothwright report that cannot be written', { timeout: 120_000 }, () => {
   test.each([
     ['no ending', ['report', 'shed.booth', '-o', 'shed'], 'found no ending, expected .html or .md'],
     ['an unknown ending', ['report', 'shed.booth', '-o', 'shed.pdf'], 'found the ending .pdf, expected .html or .md'],
