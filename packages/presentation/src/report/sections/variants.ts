@@ -63,6 +63,10 @@ function variantBlocks(result: ResultDocument, name: string): Block[] {
   ];
   return blocks(
     heading(variant.title ? `${name}: ${variant.title}` : name),
+    text(
+      variant.written.length > 0 &&
+        `Changes in the text: ${variant.written.map(({ text: line }) => `\`${line.replaceAll('`', "'")}\``).join(', ')}.`,
+    ),
     list(lines) ?? text(largest.length > 0 ? largestText(largest) : 'Changes nothing that is predicted.'),
   );
 }
