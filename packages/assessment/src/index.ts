@@ -3,6 +3,8 @@ export { assessAssembly } from './assembly/assess-assembly.js';
 export { referencePanel } from './assembly/reference-panel.js';
 export { type AssessOptions, type Assessor, assess, createAssessor } from './assess.js';
 export { isDeadly } from './cautions/deadly-cautions.js';
+export { type Assessed, compareAssessed } from './compare/compare-assessed.js';
+export type * from './compare/comparison-document.js';
 export { createMemo, type Memo } from './memo/memo.js';
 export type * from './result/air-result.js';
 export type * from './result/build-result.js';

@@ -10,10 +10,10 @@ export type ReadText =
 
 /** Reads a specification; refuses what is no regular file of text. `place` is how the user names it. */
 export function readText(path: string, place: string): ReadText {
-  const refuse = (id: string, message: string, help?: string, at = place): ReadText => ({
+  const refuse = (id: string, message: string, help?: string): ReadText => ({
     kind: 'complaint',
     missing: id === 'missing-file',
-    complaint: { id, place: at, message, help },
+    complaint: { id, place, message, help },
   });
   let bytes: Buffer;
   try {
@@ -43,6 +43,16 @@ export function readText(path: string, place: string): ReadText {
       return refuse('unreadable-file', 'the file may not be read', 'check the permissions of the file');
     return refuse('unreadable-file', `the file cannot be read (${code})`);
   }
+  return textOf(bytes, place);
+}
+
+/** The text of a file that was read, wherever it came from; refuses what is no UTF-8. */
+export function textOf(bytes: Buffer, place: string): ReadText {
+  const refuse = (id: string, message: string, help: string, at: string): ReadText => ({
+    kind: 'complaint',
+    missing: false,
+    complaint: { id, place: at, message, help },
+  });
   const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   if (wide) return refuse('not-utf-8', 'the text is UTF-16, expected UTF-8', 'save the file as UTF-8', `${place}:1:1`);
   const bad = firstBadByte(bytes);

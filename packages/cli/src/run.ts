@@ -2,6 +2,7 @@ import type { Severities } from '@boothwright/language';
 import { reportPages } from '@boothwright/presentation';
 import { Command, CommanderError, Option } from 'commander';
 import { type CheckCommandOptions, checkCommand } from './check-command.js';
+import { type CompareCommandOptions, compareCommand, comparisonFormats } from './compare-command.js';
 import { type ExitCode, exitCode } from './exit-code.js';
 import { type FiguresCommandOptions, figuresCommand } from './figures-command.js';
 import { formatCommand } from './format-command.js';
@@ -124,6 +125,46 @@ Exit codes:
     .action((spec: string, options: FiguresCommandOptions) => {
       answer = figuresCommand(spec, options, terminal);
     });
+
+  program
+    .command('compare')
+    .description('tell what changed between two specifications, and what that does')
+    .argument('<OLD>', 'a specification, or REVISION:PATH as git writes it; alone with --since or --variant')
+    .argument('[NEW]', 'the one to hold against it, in the same forms')
+    .option('--since <REVISION>', 'compare the file with itself at this revision of git')
+    .addOption(
+      new Option(
+        '--variant <NAME>',
+        'compare this variant with the base; twice: one with the other; of two files: in each',
+      )
+        .default([], 'the base')
+        .argParser((name: string, before: readonly string[]) => [...before, name]),
+    )
+    .addOption(
+      new Option('--format <FORMAT>', 'text, Markdown for a review comment, or everything as JSON')
+        .choices(comparisonFormats)
+        .default('text'),
+    )
+    .option('--full', 'print every difference, the smallest too')
+    .addHelpText(
+      'after',
+      `
+Verdicts come first, then facts of the text, then figures with the largest difference first. Layout, order of blocks and
+names of materials and build-ups are no difference. What a text uses is read at the same revision.
+Exit codes:
+  0  nothing that was met is lost
+  1  a requirement that was met is not met any more, or one of the two texts has an error
+  2  the command was called wrongly, a file or revision is not there or unreadable, or git is missing`,
+    )
+    .action(
+      (
+        old: string,
+        now: string | undefined,
+        options: Omit<CompareCommandOptions, 'variants'> & { variant: string[] },
+      ) => {
+        answer = compareCommand(old, now, { ...options, variants: options.variant }, terminal);
+      },
+    );
 
   program
     .command('format')

@@ -11,6 +11,8 @@ export { encodeBase64 } from './charts/encode-base64.js';
 export { type ChartSize, hoverSize } from './charts/frame.js';
 export { palette } from './charts/palette.js';
 export { svgToMarkdownImage } from './charts/svg-to-markdown-image.js';
+export { renderComparisonMarkdown } from './compare/render-comparison-markdown.js';
+export { renderComparisonText } from './compare/render-comparison-text.js';
 export { drawElevation } from './drawings/draw-elevation.js';
 export { drawLayerSection } from './drawings/draw-layer-section.js';
 export { drawLengths } from './drawings/draw-lengths.js';
