@@ -5,6 +5,7 @@ export { type AssessOptions, type Assessor, assess, createAssessor } from './ass
 export { isDeadly } from './cautions/deadly-cautions.js';
 export { type Assessed, compareAssessed } from './compare/compare-assessed.js';
 export type * from './compare/comparison-document.js';
+export { comparisonSchema } from './compare/comparison-schema.js';
 export { createMemo, type Memo } from './memo/memo.js';
 export type * from './result/air-result.js';
 export type * from './result/build-result.js';

@@ -1,6 +1,9 @@
 import { flowForCo2 } from '@boothwright/acoustics';
+import type { Booth } from '@boothwright/language';
 import type { JudgedContext } from '../assessment-context.js';
+import { ductArea } from '../booth/openings/duct-area.js';
 import { decimals } from '../text/decimals.js';
+import { joined } from '../text/joined.js';
 import { textRange } from '../text/text-range.js';
 import { aimedSpeed } from './fast-air-in-duct.js';
 import type { Found } from './found.js';
@@ -72,10 +75,19 @@ export function moreAirNeeded(context: JudgedContext): Found[] {
     return [
       {
         ...found,
-        fix: `${litres(flow)} L/s hold ${decimals(limit, 0)} ppm in the long run, however long the session${fills ? `: the room itself settles at ${decimals(settled, 0)} ppm then` : ''}.${session === null ? '' : ` For a session of ${decimals(air.sessionMinutes, 0)} min about ${litres(session)} L/s are enough.`} A clear area of ${decimals((flow / aimedSpeed) * 1e4, 0)} cm2, a round duct of ${decimals(diameter * 1000, 0)} mm, keeps that air slow enough not to hiss; shorter sessions with the door open between them need less.`,
+        fix: `${litres(flow)} L/s hold ${decimals(limit, 0)} ppm in the long run, however long the session${fills ? `: the room itself settles at ${decimals(settled, 0)} ppm then` : ''}.${session === null ? '' : ` For a session of ${decimals(air.sessionMinutes, 0)} min about ${litres(session)} L/s are enough.`} A clear area of ${decimals((flow / aimedSpeed) * 1e4, 0)} cm2, a round duct of ${decimals(diameter * 1000, 0)} mm or more, keeps that air slow enough not to hiss${ductsWords(booth, flow / aimedSpeed)}; shorter sessions with the door open between them need less.`,
         figures: { ...figures, neededFlowLPerS: flow * 1000, aimedDiameterM: diameter },
         meets: true,
       },
     ];
   });
+}
+
+/** Whether the ducts that are there are as wide; nothing for a booth without any. */
+function ductsWords({ vents }: Booth, area: number): string {
+  if (vents.length === 0) return '';
+  // A millimetre of the diameter is no difference.
+  const narrow = vents.filter((vent) => ductArea(vent) < 0.98 * area).map(({ name }) => name);
+  if (narrow.length === 0) return `, and the ${vents.length > 1 ? 'ducts' : 'duct'} of this booth can carry it so`;
+  return `; ${joined(narrow)} ${narrow.length > 1 ? 'are' : 'is'} narrower`;
 }

@@ -19,6 +19,16 @@ describe(id, () => {
     expect(finding?.fix).toContain('13.9 L/s');
   });
 
+  it('says whether the ducts that are there are as wide as that air wants', () => {
+    const fixOf = (limit: number, metres: number) => {
+      const duct = { kind: 'round' as const, diameter: given(metres) };
+      const vents = [vent('in', { duct, fan: { ...quietFan, flow: given(0.005) } }), vent('out', { duct })];
+      return findingsById(aired(0.005, limit, { booths: [booth(shell, { vents })] }), id)[0]?.fix;
+    };
+    expect(fixOf(1000, 0.15)).toContain('the ducts of this booth can carry it so');
+    expect(fixOf(1000, 0.08)).toContain('in and out are narrower');
+  });
+
   it('is silent with just that flow, and without a fan', () => {
     expect(findingsById(aired(0.0139, 1000), id)).toEqual([]);
     expect(findingsById(spec({ requirements: [co2(1000)] }), id)).toEqual([]);

@@ -61,14 +61,21 @@ function variantTable(result: ResultDocument, names: readonly string[], { detail
   const right = 'right' as const;
   return textTable(
     [{ head: '' }, { head: 'base', align: right }, ...names.map((head) => ({ head: printable(head), align: right }))],
-    [...requirementRows(result, variants), ...changeRows(variants, detail)],
+    [
+      ...requirementRows(result, variants),
+      // What is asked for stands among the requirements.
+      ...changeRows(variants, detail).filter(
+        ([what]) =>
+          detail === 'full' || !result.requirements.some(({ kind }) => what?.split(': ')[1]?.startsWith(kind)),
+      ),
+    ],
   );
 }
 
 /** Single bands are in the result document; here they would drown the rest. */
 const perBand = /: (transmission loss at |loudest band )/;
-/** What the short report shows beside the requirements: the noise, and what it costs in mass, money and heat. */
-const inShort = /: (noise inside|mass|cost|temperature rise)$/;
+/** What the short report shows beside the requirements: the noise, and what it costs in mass and money. */
+const inShort = /: (noise inside|mass|cost with reserve)$/;
 
 /** One row per figure that any of the variants changes visibly. */
 export function changeRows(variants: readonly VariantResult[], detail: TextStyle['detail']): string[][] {
