@@ -108,11 +108,8 @@ export async function openByName(page, name) {
     `${name} opens`,
     async () => {
       await fillQuickInput(page, 'Control+p', '', name);
-      await page
-        .locator('.quick-input-list .monaco-list-row', { hasText: name })
-        .first()
-        .waitFor({ timeout: patience });
-      await page.keyboard.press('Enter');
+      // While the list still fills, Enter would take whatever is topmost.
+      await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().click({ timeout: patience });
     },
     (timeout) => page.locator('.tab.active', { hasText: name }).first().waitFor({ timeout }),
   );
