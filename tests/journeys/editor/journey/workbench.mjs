@@ -107,6 +107,10 @@ export async function openByName(page, name) {
   await untilShown(
     `${name} opens`,
     async () => {
+      // A list that is open keeps what it found, also of files that were not there yet.
+      const open = page.locator('.quick-input-widget:visible');
+      if ((await open.count()) > 0) await page.keyboard.press('Escape');
+      await open.waitFor({ state: 'detached', timeout: patience });
       await fillQuickInput(page, 'Control+p', '', name);
       // While the list still fills, Enter would take whatever is topmost.
       await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().click({ timeout: patience });
