@@ -1,12 +1,24 @@
 import { thirdOctaveBands } from '../bands/bands.js';
+import { requireNumber } from '../errors/require-number.js';
 import { bandSamples } from './band-samples.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
 
 /** Transmission coefficients of several paths at one frequency in Hz. */
 export type Paths = (hz: number) => { readonly values: readonly number[]; readonly converged: boolean };
 
-/** Error of a band that one interval between two frequencies may cause, as a share of the power in the band: 0.04 dB. */
-const spectralTolerance = 0.01;
+/** How finely the bands of a spectrum are followed. */
+export type BandSampling = {
+  /** Number of `bandSamples` to average; when absent the bands are sampled as finely as the spectrum needs. */
+  readonly samplesPerBand?: number;
+  /**
+   * Error of a band that one interval between two frequencies may cause, as a share of the power in the band;
+   * `defaultBandTolerance` when absent. Of no effect with `samplesPerBand`.
+   */
+  readonly bandTolerance?: number;
+};
+
+/** 0.04 dB for one interval. */
+export const defaultBandTolerance = 0.01;
 /** Bands are halved at most this often. */
 const mostHalvings = 5;
 /** Keeps the logarithm of a coefficient finite where nothing comes through. */
@@ -20,12 +32,14 @@ const gaussWeights = [5 / 18, 8 / 18, 5 / 18] as const;
  *
  * Equation: mean of tau over lg f in the band. Method: the logarithm of tau is followed as a piecewise cubic of lg f
  * through the edges of the bands and one place beyond either end. An interval is halved as long as the cubics through its
- * left and its right neighbours differ by more than `spectralTolerance` of the power of the band, which happens at resonances and nowhere else.
+ * left and its right neighbours differ by more than `bandTolerance` of the power of the band, which happens at resonances and nowhere else.
  * A spectrum of transmission is a sum over directions and has no features narrower than its damping; see the tests.
  * With `samplesPerBand` the plain mean over that many `bandSamples` is taken instead.
  */
-export function bandMeans(paths: Paths, samplesPerBand?: number): number[][] {
-  return samplesPerBand === undefined ? adaptiveMeans(paths) : sampledMeans(paths, samplesPerBand);
+export function bandMeans(paths: Paths, sampling: BandSampling = {}): number[][] {
+  const { samplesPerBand, bandTolerance = defaultBandTolerance } = sampling;
+  requireNumber('tolerance of a band', bandTolerance, { above: 0, below: 1 });
+  return samplesPerBand === undefined ? adaptiveMeans(paths, bandTolerance) : sampledMeans(paths, samplesPerBand);
 }
 
 function sampledMeans(paths: Paths, samplesPerBand: number): number[][] {
@@ -43,7 +57,7 @@ function sampledMeans(paths: Paths, samplesPerBand: number): number[][] {
   return means;
 }
 
-function adaptiveMeans(paths: Paths): number[][] {
+function adaptiveMeans(paths: Paths, tolerance: number): number[][] {
   const places: number[] = [];
   const logarithms: number[][] = [];
   const take = (at: number, place: number) => {
@@ -69,7 +83,7 @@ function adaptiveMeans(paths: Paths): number[][] {
     for (let i = 1; i + 2 < places.length; i++) {
       const width = places[i + 1]! - places[i]!;
       if (settled[i] || width <= 2 ** -mostHalvings) continue;
-      if (isRough(places, logarithms, i, sums, shares[i]!)) rough.push(i);
+      if (isRough(places, logarithms, i, sums, shares[i]!, tolerance)) rough.push(i);
       else settled[i] = true;
     }
     if (rough.length === 0) break;
@@ -153,6 +167,7 @@ function isRough(
   i: number,
   sums: readonly number[][],
   usual: readonly number[],
+  tolerance: number,
 ): boolean {
   const band = Math.floor(places[i]!);
   // At either end one of them is the usual one, and the other must differ.
@@ -160,7 +175,7 @@ function isRough(
   const left = i === places.length - 2 ? last - 1 : Math.max(i - 2, 0);
   const right = i === 0 ? 1 : Math.min(i, last);
   for (let c = 0; c < sums.length; c++) {
-    const allowed = spectralTolerance * sums[c]![band]!;
+    const allowed = tolerance * sums[c]![band]!;
     // Written so that a value that is no number counts as rough.
     if (!(Math.abs(share(places, logarithms, i, c, left) - usual[c]!) <= allowed)) return true;
     if (!(Math.abs(share(places, logarithms, i, c, right) - usual[c]!) <= allowed)) return true;

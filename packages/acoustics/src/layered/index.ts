@@ -5,6 +5,7 @@ export {
   losslessGaps,
   rimLossRate,
 } from './air-gap-fluid.js';
+export { type BandSampling, defaultBandTolerance } from './band-means.js';
 export { bandSamples, defaultSamplesPerBand } from './band-samples.js';
 export * from './band-transmission-loss.js';
 export * from './cavity-resonances.js';

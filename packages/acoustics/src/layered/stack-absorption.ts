@@ -3,7 +3,7 @@ import { ArgumentError } from '../errors/argument-error.js';
 import { requireNumber } from '../errors/require-number.js';
 import { requireOneOf } from '../errors/require-one-of.js';
 import { frictionOnly } from './air-gap-fluid.js';
-import { bandMeans } from './band-means.js';
+import { type BandSampling, bandMeans } from './band-means.js';
 import { checkAir } from './check-air.js';
 import { expectConverged } from './diffuse-transmission-loss.js';
 import { integrateOverField } from './field-integral.js';
@@ -16,11 +16,9 @@ import { propagateBlock } from './propagate.js';
 export type Backing = 'rigid' | 'open';
 
 /** Surroundings of a lining: the air, and what stands behind it. */
-export type AbsorptionConditions = {
+export type AbsorptionConditions = BandSampling & {
   readonly air: Air;
   readonly backing: Backing;
-  /** Frequencies per band; as many as the curve needs when absent, see `bandMeans`. */
-  readonly samplesPerBand?: number;
 };
 
 /**
@@ -50,11 +48,8 @@ export type AbsorptionConditions = {
 export function stackAbsorption(layers: readonly Layer[], conditions: AbsorptionConditions): number[] {
   checkLayers(layers);
   checkConditions(conditions);
-  const { air, backing, samplesPerBand } = conditions;
-  const means = bandMeans(
-    (hz) => ({ values: [absorptionAt(layers, hz, air, backing)], converged: true }),
-    samplesPerBand,
-  );
+  const { air, backing } = conditions;
+  const means = bandMeans((hz) => ({ values: [absorptionAt(layers, hz, air, backing)], converged: true }), conditions);
   return means[0]!.map((mean) => Math.min(1, mean));
 }
 

@@ -48,7 +48,7 @@ export type WallTransmissionLoss = {
  * on. No limit is built in; where nothing passes within the range of numbers, a band has 3077 dB.
  * Errors: ArgumentError for a wall without layers, a layer, air or field that cannot be, a missing list of connections or
  * a list of separate frames that is none, an absorption of the rim that is not from 0 to 1, a spread of stiffness that is not
- * from 0 up to 1, a number of samples that is not a whole number above 0, or a stud that is not fixed to two different
+ * from 0 up to 1, a number of samples that is not a whole number above 0, a tolerance of the bands that is not between 0 and 1, or a stud that is not fixed to two different
  * leaves, the outer one named first; Error when the sum over directions does not converge.
  *
  * @example
@@ -112,7 +112,7 @@ export function wallTransmissionLosses(
 
 /** One result for each of `fields`, which are of finite panels where there are several. */
 function lossesOfPanels(wall: Wall, conditions: PanelConditions, fields: readonly Field[]): WallTransmissionLoss[] {
-  const { air, samplesPerBand, rimAbsorption = defaultRimAbsorption } = conditions;
+  const { air, rimAbsorption = defaultRimAbsorption } = conditions;
   const { stiffnessSpread = defaultStiffnessSpread } = conditions;
   const views = grainDirections(unlikeLeaves(wall.layers, air, stiffnessSpread)).map(({ layers, share }) => ({
     layers,
@@ -141,7 +141,7 @@ function lossesOfPanels(wall: Wall, conditions: PanelConditions, fields: readonl
       }
     });
     return { values: wall.connections.length > 0 ? [...airborne, ...throughStuds] : airborne, converged: true };
-  }, samplesPerBand);
+  }, conditions);
   return panels.map((_, panel) => {
     const throughAir = means[panel]!;
     const throughStuds = means[panels.length + panel];

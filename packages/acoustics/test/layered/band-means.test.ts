@@ -52,7 +52,7 @@ describe('bandMeans(paths)', () => {
       fc.property(anyWall, fc.constantFrom(finite, limited), (layers, field) => {
         const { paths } = spectrum(layers, field);
         const [found] = bandMeans(paths);
-        const [expected] = bandMeans(paths, 64);
+        const [expected] = bandMeans(paths, { samplesPerBand: 64 });
         found!.forEach((mean, band) => {
           expect(Math.abs(10 * Math.log10(mean / expected![band]!)), `band ${band}`).toBeLessThan(0.2);
         });
@@ -95,10 +95,35 @@ describe('bandMeans(paths)', () => {
         return { values: [1 / ((x - 1 / x) ** 2 + 0.01)], converged: true };
       };
       const [found] = bandMeans(paths);
-      const [expected] = bandMeans(paths, 4096);
+      const [expected] = bandMeans(paths, { samplesPerBand: 4096 });
       found!.forEach((mean, band) => {
         expect(Math.abs(10 * Math.log10(mean / expected![band]!)), `${centre} Hz, band ${band}`).toBeLessThan(0.1);
       });
+    }
+  });
+
+  it('asks at fewer frequencies for a wider tolerance, and errs by little more than that', () => {
+    const counted = (bandTolerance?: number) => {
+      let asked = 0;
+      const paths = (hz: number) => {
+        asked += 1;
+        const x = hz / 160;
+        return { values: [1 / ((x - 1 / x) ** 2 + 0.01)], converged: true };
+      };
+      return { means: bandMeans(paths, bandTolerance === undefined ? {} : { bandTolerance })[0]!, asked };
+    };
+    const [close, usual, wide] = [counted(0.0001), counted(), counted(0.03)];
+    expect(usual.asked).toBeLessThan(close.asked);
+    expect(wide.asked).toBeLessThan(usual.asked);
+    wide.means.forEach((mean, band) => {
+      expect(Math.abs(10 * Math.log10(mean / close.means[band]!)), `band ${band}`).toBeLessThan(0.3);
+    });
+  });
+
+  it('refuses a tolerance that is none', () => {
+    const paths = () => ({ values: [1], converged: true });
+    for (const bandTolerance of [0, 1, -0.1, Number.NaN]) {
+      expect(() => bandMeans(paths, { bandTolerance })).toThrow('tolerance of a band is');
     }
   });
 
@@ -108,6 +133,8 @@ describe('bandMeans(paths)', () => {
 
   it('says at which frequency a sum over directions did not converge', () => {
     expect(() => bandMeans(() => ({ values: [1], converged: false }))).toThrow('did not converge at');
-    expect(() => bandMeans(() => ({ values: [1], converged: false }), 8)).toThrow('did not converge at');
+    expect(() => bandMeans(() => ({ values: [1], converged: false }), { samplesPerBand: 8 })).toThrow(
+      'did not converge at',
+    );
   });
 });

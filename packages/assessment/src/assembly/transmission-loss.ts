@@ -1,6 +1,7 @@
 import {
   type Air,
   asTransmissionLoss,
+  type BandSampling,
   type TransmissionLoss as LossByBand,
   type PanelSize,
   wallTransmissionLosses,
@@ -42,8 +43,8 @@ export function transmissionLossOf(
   const construction = constructionOf(assembly);
   const at = together.findIndex(({ width, height }) => width === size.width && height === size.height);
   const sizes = at < 0 ? [size] : together;
-  const samples = size === referencePanel ? undefined : partSamples;
-  const curve = curvesOf(construction, sizes, air, memo, samples)[Math.max(0, at)] as Curve;
+  const sampling = size === referencePanel ? undefined : partSampling;
+  const curve = curvesOf(construction, sizes, air, memo, sampling)[Math.max(0, at)] as Curve;
   const spread = toleranceSpread(assembly, air, memo);
   const table = transmissionLossHalfWidth[construction.kind];
   const modelHalfWidth = spread.map((width, band) =>
@@ -71,18 +72,18 @@ type Curve = Pick<TransmissionLoss, 'total' | 'airborne' | 'connections'>;
  * Frequencies per band for the effect of tolerances. A range needs no tenth of a decibel, and a text with a tolerance on
  * every figure needs some dozens of curves.
  */
-const toleranceSamples = 2;
+const toleranceSampling: BandSampling = { samplesPerBand: 2 };
 
 /**
- * Frequencies per band for the parts of a booth, whose range is some 5 dB: within 0.5 dB of as many as needed for walls
- * whose gaps are filled (1 dB for double glazing), in a third of the time. Build-ups at the reference size, from which ratings are read, are sampled as needed.
+ * For the parts of a booth, whose range is some 5 dB: within half a decibel of the last digit, mostly within a tenth, also
+ * where an empty gap resonates. Build-ups at the reference size, from which ratings are read, are followed more closely.
  */
-const partSamples = 2;
+const partSampling: BandSampling = { bandTolerance: 0.03 };
 
 /** Half-width that the stated tolerances cause, dB by band, at the reference size: it hardly depends on the size. */
 function toleranceSpread(assembly: readonly AssemblyLayer[], air: Air, memo: Memo): number[] {
   const curve = (layers: readonly AssemblyLayer[]) =>
-    (curvesOf(constructionOf(layers), [referencePanel], air, memo, toleranceSamples)[0] as Curve).total;
+    (curvesOf(constructionOf(layers), [referencePanel], air, memo, toleranceSampling)[0] as Curve).total;
   const alternatives = toleranceVariants(assembly).map(({ up, down }) => ({ up: curve(up), down: curve(down) }));
   return propagatedHalfWidth(alternatives, nominalHz.length);
 }
@@ -93,20 +94,14 @@ function curvesOf(
   sizes: readonly PanelSize[],
   air: Air,
   memo: Memo,
-  samplesPerBand?: number,
+  sampling: BandSampling = {},
 ): readonly Curve[] {
   const { layers, connections, separateFrames } = construction;
   if (layers.length === 0) {
     const open = asTransmissionLoss(perBand(() => 0));
     return sizes.map(() => ({ total: open, airborne: open, connections: null }));
   }
-  return memo.of(
-    `tl ${JSON.stringify([layers, connections, separateFrames, sizes, air, samplesPerBand ?? 'as needed'])}`,
-    () =>
-      wallTransmissionLosses(
-        { layers, connections, separateFrames },
-        { air, ...(samplesPerBand === undefined ? {} : { samplesPerBand }) },
-        sizes,
-      ),
+  return memo.of(`tl ${JSON.stringify([layers, connections, separateFrames, sizes, air, sampling])}`, () =>
+    wallTransmissionLosses({ layers, connections, separateFrames }, { air, ...sampling }, sizes),
   );
 }

@@ -1,5 +1,6 @@
-import { airProperties } from '@boothwright/acoustics';
+import { airProperties, wallTransmissionLosses } from '@boothwright/acoustics';
 import { expect, it } from 'vitest';
+import { constructionOf } from '../../src/assembly/construction.js';
 import { transmissionLossOf } from '../../src/assembly/transmission-loss.js';
 import { createMemo } from '../../src/memo/memo.js';
 import { airGap, byMass, frame, gypsum, plywood, sheet, vinyl, wool } from '../fixtures/spec-builder.js';
@@ -77,4 +78,25 @@ it('transmissionLossOf(layers, size) hears the bays that separate frames make of
   // Nothing runs along a bay narrower than half a wavelength, so an oblique wave finds the stiffer air of the depth alone.
   const difference = bays.total.map((loss, band) => loss - (open.total[band] as number));
   expect(Math.max(...difference.map(Math.abs))).toBeGreaterThan(1);
+});
+
+it('transmissionLossOf(layers, size) of a part of a booth is near the converged curve, resonant gaps included', () => {
+  const part = { width: 0.66, height: 1.9 };
+  const boards = sheet(gypsum, 0.0125);
+  for (const layers of [
+    [sheet(plywood, 0.012), airGap(0.012), sheet(plywood, 0.018)],
+    [boards, airGap(0.05), boards],
+    [boards, airGap(0.05), boards, airGap(0.05), boards],
+  ]) {
+    const { total } = transmissionLossOf(layers, part, air, createMemo());
+    const { layers: stack, connections, separateFrames } = constructionOf(layers);
+    const [close] = wallTransmissionLosses(
+      { layers: stack, connections, separateFrames },
+      { air, bandTolerance: 0.0005 },
+      [part],
+    );
+    total.forEach((loss, band) => {
+      expect(Math.abs(loss - close!.total[band]!), `band ${band} of ${layers.length} layers`).toBeLessThan(0.5);
+    });
+  }
 });
