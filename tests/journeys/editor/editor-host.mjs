@@ -5,9 +5,11 @@
  *
  *     node tests/journeys/editor/editor-host.mjs --extensionDevelopmentPath=packages/extension \
  *       --extensionTestsPath=tests/journeys/out/in-host/index.cjs tests/journeys/editor/fixtures/workspace
+ *
+ * `EDITOR_EDITION` in the environment names the editor, `oldest` or `recent`.
  */
 import path from 'node:path';
-import { editorHostFolder } from '../../../scripts/editor-host.mjs';
+import { editions, editorHostFolder } from '../../../scripts/editor-host.mjs';
 import { launchBrowser } from './browser.mjs';
 import { freshDataFolder, startEditorServer } from './editor-server.mjs';
 
@@ -15,7 +17,7 @@ import { freshDataFolder, startEditorServer } from './editor-server.mjs';
 const patience = 600_000;
 const { VERBOSE: verbose } = process.env;
 /** Complaints of the host itself about modules that these runs do without. */
-const hostNoise = /spdlog|watchdog|Service Worker|Canceled|vsda|ERR_|punycode/;
+const hostNoise = /spdlog|watchdog|Service Worker|Canceled|vsda|ERR_|punycode|authentication provider/;
 
 /** @param {string} name */
 function argument(name) {
@@ -30,7 +32,9 @@ const tests = argument('extensionTestsPath');
 const folder = process.argv.slice(2).find((each) => !each.startsWith('-'));
 if (folder === undefined) throw new Error('The folder to open is missing');
 
-const server = await startEditorServer({ host: editorHostFolder, data: freshDataFolder() });
+const { EDITOR_EDITION: named } = process.env;
+const edition = editions.find((name) => name === named) ?? 'oldest';
+const server = await startEditorServer({ host: editorHostFolder(edition), data: freshDataFolder() });
 let browser;
 let code = 1;
 try {

@@ -7,6 +7,7 @@ import fs from 'node:fs';
 import net from 'node:net';
 import os from 'node:os';
 import path from 'node:path';
+import { nodeOf, serverMain } from '../../../scripts/editor-host.mjs';
 
 /** The empty gallery keeps the workbench from looking anything up outside this machine. */
 const noGallery = JSON.stringify({ serviceUrl: '', itemUrl: '', resourceUrlTemplate: '' });
@@ -27,11 +28,6 @@ const calmSettings = {
   'editor.cursorBlinking': 'solid',
 };
 
-/** The server's entry inside the installed package. @param {string} host */
-function serverMain(host) {
-  return path.join(host, 'node_modules/code-server/lib/vscode/out/server-main.js');
-}
-
 /** A fresh folder for one run's data, with calm settings. @param {Record<string, unknown>} [settings] */
 export function freshDataFolder(settings = {}) {
   const data = fs.mkdtempSync(path.join(os.tmpdir(), 'booth-editor-'));
@@ -43,7 +39,7 @@ export function freshDataFolder(settings = {}) {
 /** Puts a packaged extension into a data folder. @param {{ host: string, data: string, vsix: string }} options */
 export function installExtension({ host, data, vsix }) {
   const result = spawnSync(
-    process.execPath,
+    nodeOf(host),
     [serverMain(host), '--install-extension', vsix, '--server-data-dir', data, '--accept-server-license-terms'],
     { encoding: 'utf8', env: { ...process.env, EXTENSIONS_GALLERY: noGallery } },
   );
@@ -82,7 +78,7 @@ export async function startEditorServer({ host, data, env = {} }) {
   const logFile = path.join(data, 'server.log');
   const log = fs.openSync(logFile, 'w');
   const server = spawn(
-    process.execPath,
+    nodeOf(host),
     [
       serverMain(host),
       ...['--host', '127.0.0.1', '--port', String(port), '--without-connection-token'],

@@ -3,7 +3,7 @@
  *
  *     node tests/journeys/editor/run.mjs [--in-host] [--journey] [--report-page] [--steps=PATTERN] [--update-pictures]
  *
- * `--in-host`  tests inside the extension host, against the editor's own interface
+ * `--in-host`  tests inside the extension host, against the editor's own interface, of the oldest editor supported and of a recent one
  * `--journey`  the packaged extension as a user meets it, with pictures in `tests/journeys/out`
  * `--report-page`  reports of the examples in the same browser, without a network: requests, axe, paper and screen
  * `--steps=PATTERN`  of the journey only the steps whose title fits
@@ -15,7 +15,7 @@ import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { findChromium, installEditorHost } from '../../../scripts/editor-host.mjs';
+import { editions, editorVersion, findChromium, installEditorHost } from '../../../scripts/editor-host.mjs';
 import { runReportPage } from '../report-page/run-report-page.mjs';
 import { runInHost } from './in-host/run-in-host.mjs';
 import { runJourney } from './journey/run-journey.mjs';
@@ -60,9 +60,14 @@ try {
   const inEditor = wanted('--in-host') || wanted('--journey');
   const updatePictures = process.argv.includes('--update-pictures');
   // A report needs nothing of the editor but its browser.
-  const host = inEditor || findChromium() === undefined ? installEditorHost() : '';
+  const host = inEditor || findChromium() === undefined ? installEditorHost('oldest') : '';
   if (inEditor) build();
-  if (wanted('--in-host')) good = (await report('in-host', () => runInHost({ root, out }))) && good;
+  if (wanted('--in-host')) {
+    for (const edition of editions) {
+      console.log(`in the ${edition} editor, ${editorVersion(installEditorHost(edition))}`);
+      good = (await report('in-host', () => runInHost({ root, out, edition }))) && good;
+    }
+  }
   if (wanted('--journey')) {
     const pattern = process.argv.find((each) => each.startsWith('--steps='))?.slice('--steps='.length);
     const only = pattern === undefined ? undefined : new RegExp(pattern);

@@ -7,10 +7,10 @@ import { build } from 'esbuild';
  * Bundles the suites and runs them in the extension host. The executable given to `@vscode/test-electron` is the shim
  * beside this folder; with a desktop editor's executable in its place the same suites run there.
  *
- * @param {{ root: string, out: string }} folders
+ * @param {{ root: string, out: string, edition: 'oldest' | 'recent' }} options
  * @returns {Promise<{ passed: number, failed: number }>}
  */
-export async function runInHost({ root, out }) {
+export async function runInHost({ root, out, edition }) {
   const here = path.join(root, 'tests/journeys/editor');
   const bundle = path.join(out, 'in-host');
   fs.rmSync(bundle, { recursive: true, force: true });
@@ -40,6 +40,7 @@ export async function runInHost({ root, out }) {
       extensionDevelopmentPath: path.join(root, 'packages/extension'),
       extensionTestsPath: path.join(bundle, 'index.cjs'),
       launchArgs: [workspace],
+      extensionTestsEnv: { EDITOR_EDITION: edition },
     });
   } catch (error) {
     refusal = error;
