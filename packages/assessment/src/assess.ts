@@ -21,7 +21,7 @@ import { siteAir } from './site-air.js';
 import { textRange } from './text/text-range.js';
 import { unreadParts } from './unread/unread-parts.js';
 import { changesBetween } from './variants/changes.js';
-import type { Watch } from './watch.js';
+import type { BaseResult, Watch } from './watch.js';
 
 /** Remembers what it computed: assessing an edited text again computes only what depends on the edit. */
 export interface Assessor {
@@ -61,6 +61,27 @@ function document(spec: BoothSpec, memo: Memo, watch: Watch): ResultDocument {
   const base = assessOne(spec, memo, watch);
   const comments = allower(spec.allowances ?? []);
   const kept = comments.keep(base);
+  const air = base.air;
+  const own: BaseResult = {
+    schema: 'boothwright-result/1',
+    file: spec.file,
+    grid: { kind: 'third-octave', nominalHz },
+    air: {
+      temperatureC: air.temperature,
+      relativeHumidity: air.relativeHumidity,
+      densityKgPerM3: air.density,
+      soundSpeedMPerS: air.soundSpeed,
+    },
+    assemblies: base.assemblies,
+    booths: base.booths,
+    requirements: base.requirements,
+    findings: kept.findings,
+    cautions: kept.cautions,
+    unread: unreadParts(spec),
+    defaults: defaultsUsed(spec),
+    leavesOut: leavesOut(spec, base.refused),
+  };
+  if (spec.variants.length > 0) watch.base?.(own);
   const variants = spec.variants.map((variant): [string, VariantResult] => {
     const result = assessOne(variant.spec, memo);
     const { findings, cautions } = comments.keep(result);
@@ -79,28 +100,7 @@ function document(spec: BoothSpec, memo: Memo, watch: Watch): ResultDocument {
       },
     ];
   });
-  const air = base.air;
-  return {
-    schema: 'boothwright-result/1',
-    file: spec.file,
-    grid: { kind: 'third-octave', nominalHz },
-    air: {
-      temperatureC: air.temperature,
-      relativeHumidity: air.relativeHumidity,
-      densityKgPerM3: air.density,
-      soundSpeedMPerS: air.soundSpeed,
-    },
-    assemblies: base.assemblies,
-    booths: base.booths,
-    requirements: base.requirements,
-    findings: kept.findings,
-    cautions: kept.cautions,
-    unread: unreadParts(spec),
-    defaults: defaultsUsed(spec),
-    leavesOut: leavesOut(spec, base.refused),
-    variants: Object.fromEntries(variants),
-    allowances: comments.results(),
-  };
+  return { ...own, variants: Object.fromEntries(variants), allowances: comments.results() };
 }
 
 function assessOne(spec: BoothSpec, memo: Memo, watch: Watch = {}) {

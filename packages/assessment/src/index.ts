@@ -19,4 +19,4 @@ export type * from './result/room-sound-result.js';
 export type * from './result/voice-result.js';
 export { siteAir } from './site-air.js';
 export { voiceBand, voiceBandMean } from './variants/changes.js';
-export type { Watch } from './watch.js';
+export type { BaseResult, Watch } from './watch.js';

@@ -9,6 +9,7 @@ import {
   frame,
   given,
   gypsum,
+  place,
   plywood,
   quietFan,
   roomTone,
@@ -42,6 +43,25 @@ describe('assess(spec)', () => {
     const told: unknown[] = [];
     const found = createAssessor().assess(whole(), { assemblies: (assemblies) => told.push(assemblies) });
     expect(told).toEqual([found.assemblies]);
+  });
+
+  it('tells the whole of the spec itself before its variants, and nothing where there are none', () => {
+    const told: unknown[] = [];
+    const base = (found: unknown) => told.push(found);
+    const {
+      variants: _,
+      allowances: __,
+      ...own
+    } = createAssessor().assess(
+      {
+        ...whole(),
+        variants: [{ name: 'bare', spec: spec({ booths: [] }), range: place(), nameRange: place(), written: [] }],
+      },
+      { base },
+    );
+    expect(told).toEqual([own]);
+    createAssessor().assess(whole(), { base });
+    expect(told).toHaveLength(1);
   });
 
   it('can be ended at any step, and then gives the same document as ever', () => {

@@ -28,7 +28,7 @@ export function headline(view: View, position: Position): Headline | undefined {
     booth,
     text: [...met, boothLabel(result)].join(' · '),
     missed: missed.map(line),
-    state: view.stale ? 'stale' : view.pending ? 'pending' : 'fresh',
+    state: view.stale ? 'stale' : view.basePending ? 'pending' : 'fresh',
   };
 }
 

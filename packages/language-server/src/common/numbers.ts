@@ -6,6 +6,8 @@ export interface Numbers {
   settle(uri: string): Promise<boolean>;
   /** The same for those of its build-ups, which come first. */
   settleAssemblies(uri: string): Promise<unknown>;
+  /** The same for all but its variants. */
+  settleBase(uri: string): Promise<unknown>;
   /** Ends what is worked out for a text that is typed over. */
   changed(uri: string): void;
 }
@@ -15,12 +17,15 @@ export interface Arrivals {
   arrived(uri: string): void;
   /** The build-ups of the present text are there, and the rest is still that of an earlier text. */
   assembliesArrived?(uri: string): void;
+  /** All but the variants is there. */
+  baseArrived?(uri: string): void;
 }
 
 interface Running {
   readonly spec: Pending['spec'];
   readonly done: Promise<boolean>;
   readonly assemblies: Promise<unknown>;
+  readonly base: Promise<unknown>;
   readonly end: AbortController;
 }
 
@@ -33,6 +38,7 @@ export function createNumbers(workspace: Workspace, assess: Platform['assess'], 
     pending: Pending,
     signal: AbortSignal,
     assembliesCame: () => void,
+    baseCame: () => void,
   ): Promise<boolean> => {
     try {
       const results = await assess(pending.spec, {
@@ -41,6 +47,11 @@ export function createNumbers(workspace: Workspace, assess: Platform['assess'], 
           if (signal.aborted || !workspace.acceptAssemblies(uri, pending, found)) return;
           assembliesCame();
           arrivals.assembliesArrived?.(uri);
+        },
+        base(found) {
+          if (signal.aborted || !workspace.acceptBase(uri, pending, found)) return;
+          baseCame();
+          arrivals.baseArrived?.(uri);
         },
       });
       workspace.accept(uri, pending, results);
@@ -55,14 +66,18 @@ export function createNumbers(workspace: Workspace, assess: Platform['assess'], 
 
   const start = (uri: string, pending: Pending): Running => {
     const end = new AbortController();
-    let assembliesCame = (): void => undefined;
-    const early = new Promise<void>((resolve) => {
-      assembliesCame = resolve;
-    });
-    const done = whole(uri, pending, end.signal, assembliesCame).finally(() => {
+    const assemblies = heldPromise();
+    const base = heldPromise();
+    const done = whole(uri, pending, end.signal, assemblies.keep, base.keep).finally(() => {
       if (running.get(uri)?.done === done) running.delete(uri);
     });
-    return { spec: pending.spec, done, assemblies: Promise.race([early, done]), end };
+    return {
+      spec: pending.spec,
+      done,
+      assemblies: Promise.race([assemblies.promise, done]),
+      base: Promise.race([base.promise, done]),
+      end,
+    };
   };
 
   const run = (uri: string): Running | undefined => {
@@ -72,8 +87,9 @@ export function createNumbers(workspace: Workspace, assess: Platform['assess'], 
     if (under?.spec === pending.spec) return under;
     under?.end.abort();
     const started = start(uri, pending);
-    // Who does not wait for the build-ups is told of a failure by the whole.
+    // Who does not wait for a part is told of a failure by the whole.
     started.assemblies.catch(() => undefined);
+    started.base.catch(() => undefined);
     running.set(uri, started);
     return started;
   };
@@ -81,9 +97,19 @@ export function createNumbers(workspace: Workspace, assess: Platform['assess'], 
   return {
     settle: async (uri) => run(uri)?.done ?? false,
     settleAssemblies: async (uri) => run(uri)?.assemblies,
+    settleBase: async (uri) => run(uri)?.base,
     changed(uri) {
       running.get(uri)?.end.abort();
       running.delete(uri);
     },
   };
+}
+
+/** A promise that is kept from outside. */
+function heldPromise(): { readonly promise: Promise<void>; readonly keep: () => void } {
+  let keep = (): void => undefined;
+  const promise = new Promise<void>((resolve) => {
+    keep = resolve;
+  });
+  return { promise, keep };
 }

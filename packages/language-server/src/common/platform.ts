@@ -1,4 +1,4 @@
-import type { ResultDocument } from '@boothwright/assessment';
+import type { BaseResult, ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec, SourceAnswer } from '@boothwright/language';
 
 /** What differs between a process and a web worker. */
@@ -16,6 +16,8 @@ export interface Platform {
 export interface AssessRun {
   /** Gets the build-ups, which are there long before the booths. */
   readonly assemblies?: (found: ResultDocument['assemblies']) => void;
+  /** Gets what the spec itself comes to, which is there before its variants. */
+  readonly base?: (found: BaseResult) => void;
   /** Once it is aborted the numbers are not wanted any more, and the promise is rejected. */
   readonly signal?: AbortSignal;
 }

@@ -100,6 +100,11 @@ export function startServer(connection: Connection, platform: Platform): void {
         refreshHints();
         tellSheet(uri);
       },
+      baseArrived(uri) {
+        publish(uri);
+        refreshAnswers();
+        tellSheet(uri);
+      },
     });
   }
 
@@ -135,6 +140,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   const settle = guardedLater('Assessing', log, false, (uri: string) => numbers.settle(uri));
   /** What goes wrong is told by the whole. */
   const settleAssemblies = (uri: string): Promise<unknown> => numbers.settleAssemblies(uri).catch(() => settle(uri));
+  const settleBase = (uri: string): Promise<unknown> => numbers.settleBase(uri).catch(() => settle(uri));
   const scheduler = createScheduler({
     platform,
     reportText: publish,
@@ -277,7 +283,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     guardedLater('Hover', log, null, async ({ textDocument, position }) => {
       const { uri } = textDocument;
       const before = viewOf(uri);
-      await soon(before !== undefined && asksForAssembly(before, position) ? settleAssemblies(uri) : settle(uri));
+      await soon(before !== undefined && asksForAssembly(before, position) ? settleAssemblies(uri) : settleBase(uri));
       const view = viewOf(uri);
       return (view && told(() => hover(view, position, client))) ?? null;
     }),

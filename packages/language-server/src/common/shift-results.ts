@@ -15,11 +15,15 @@ export function shiftResults<T extends object>(value: T, file: string, oldText: 
   return lazily({ value: from.value, file, moves, done: new Map(from.done) });
 }
 
-/** The same value with another part, without looking at what is still to be carried over. */
-export function withPart<T extends object, K extends keyof T>(value: T, key: K, part: T[K]): T {
+/** The same value with other parts, without looking at what is still to be carried over. */
+export function withParts<T extends object>(value: T, parts: Partial<T>): T {
   const shifted = waiting.get(value) as Shifted<T> | undefined;
-  if (shifted === undefined) return { ...value, [key]: part };
-  return lazily({ ...shifted, done: new Map([...shifted.done, [key, { part, moves: shifted.moves.length }]]) });
+  if (shifted === undefined) return { ...value, ...parts };
+  const done = new Map(shifted.done);
+  for (const key of Object.keys(parts) as (keyof T)[]) {
+    done.set(key, { part: parts[key] as T[keyof T], moves: shifted.moves.length });
+  }
+  return lazily({ ...shifted, done });
 }
 
 interface Shifted<T> {

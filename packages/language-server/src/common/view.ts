@@ -20,6 +20,8 @@ export interface View {
   readonly pending: boolean;
   /** The same for the build-ups alone, which are there first. */
   readonly assembliesPending: boolean;
+  /** The same for all but the variants, which come last. */
+  readonly basePending: boolean;
   /** What the document would be checked as with another text; undefined for one that is too long. */
   checkWith(text: string): CheckResult | undefined;
   /** The view of the document with another text, which has no results yet. */

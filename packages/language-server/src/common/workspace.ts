@@ -1,4 +1,4 @@
-import type { ResultDocument } from '@boothwright/assessment';
+import type { BaseResult, ResultDocument } from '@boothwright/assessment';
 import {
   type BoothSpec,
   CATALOGUE_FILE,
@@ -13,7 +13,7 @@ import { type FilePlace, filePlace, sameUri, uriOfPlace } from './file-place.js'
 import { type LineTable, lineTable } from './line-table.js';
 import { longestText, tooLong } from './longest-text.js';
 import type { Platform } from './platform.js';
-import { shiftResults, withPart } from './shift-results.js';
+import { shiftResults, withParts } from './shift-results.js';
 import type { View } from './view.js';
 
 export interface OpenDocument {
@@ -47,6 +47,8 @@ export interface Workspace {
    * no use, because the text has moved on or there are no other numbers.
    */
   acceptAssemblies(uri: string, pending: Pending, assemblies: ResultDocument['assemblies']): boolean;
+  /** The same of all but the variants. */
+  acceptBase(uri: string, pending: Pending, base: BaseResult): boolean;
   /** Forgets what rests on a file; answers the other open documents that use it. */
   changed(uri: string): readonly string[];
   /** Forgets everything that was read from disk. */
@@ -70,6 +72,8 @@ interface Entry {
   shifted?: { readonly text: string; readonly results: ResultDocument };
   /** The last spec whose build-ups were worked out before the rest. */
   assembliesOf?: BoothSpec;
+  /** The last spec of which all but the variants was. */
+  baseOf?: BoothSpec;
 }
 
 export function createWorkspace(options: WorkspaceOptions): Workspace {
@@ -130,6 +134,16 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
     return entry.shifted.results;
   };
 
+  /** Puts what was worked out of a text among the other numbers of an earlier one; undefined where it is of no use. */
+  const acceptParts = (uri: string, { text, spec }: Pending, parts: Partial<ResultDocument>): Entry | undefined => {
+    const entry = entries.get(uri);
+    if (entry?.checked?.result.spec !== spec) return undefined;
+    const others = shiftedResults(uri, text, placeOf(uri).path);
+    if (others === undefined) return undefined;
+    entry.shifted = { text, results: withParts(others, parts) };
+    return entry;
+  };
+
   const checkInstead = (uri: string, text: string): CheckResult | undefined => {
     if (text.length > longestText) return undefined;
     const place = placeOf(uri);
@@ -158,6 +172,7 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       stale: isBroken(result),
       pending: isPending,
       assembliesPending: isPending && entryOf(uri).assembliesOf !== result.spec,
+      basePending: isPending && entryOf(uri).baseOf !== result.spec,
       checkWith: (other) => checkInstead(uri, other),
       withText: (other) => viewOfText(uri, other),
       locate(range) {
@@ -204,15 +219,21 @@ export function createWorkspace(options: WorkspaceOptions): Workspace {
       entry.assessed = { ...pending, results };
       delete entry.shifted;
       delete entry.assembliesOf;
+      delete entry.baseOf;
     },
 
-    acceptAssemblies(uri, { text, spec }, assemblies) {
-      const entry = entries.get(uri);
-      if (entry?.checked?.result.spec !== spec) return false;
-      const others = shiftedResults(uri, text, placeOf(uri).path);
-      if (others === undefined) return false;
-      entry.shifted = { text, results: withPart(others, 'assemblies', assemblies) };
-      entry.assembliesOf = spec;
+    acceptAssemblies(uri, pending, assemblies) {
+      const entry = acceptParts(uri, pending, { assemblies });
+      if (entry === undefined) return false;
+      entry.assembliesOf = pending.spec;
+      return true;
+    },
+
+    acceptBase(uri, pending, base) {
+      const entry = acceptParts(uri, pending, base);
+      if (entry === undefined) return false;
+      entry.assembliesOf = pending.spec;
+      entry.baseOf = pending.spec;
       return true;
     },
 

@@ -1,5 +1,5 @@
 import { parentPort, Worker } from 'node:worker_threads';
-import { createAssessor, type ResultDocument } from '@boothwright/assessment';
+import { type BaseResult, createAssessor, type ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec } from '@boothwright/language';
 import type { AssessRun } from '../common/platform.js';
 
@@ -13,6 +13,7 @@ interface Question {
 type Answer = { readonly id: number } & (
   | { readonly results: ResultDocument }
   | { readonly assemblies: ResultDocument['assemblies'] }
+  | { readonly base: BaseResult }
   | { readonly error: string }
 );
 
@@ -26,6 +27,7 @@ interface Waiting {
   resolve(results: ResultDocument): void;
   reject(error: unknown): void;
   readonly assemblies: AssessRun['assemblies'];
+  readonly base: AssessRun['base'];
 }
 
 /**
@@ -51,6 +53,10 @@ export function assessInThread(file: string): (spec: BoothSpec, run?: AssessRun)
         asked?.assemblies?.(answer.assemblies);
         return;
       }
+      if ('base' in answer) {
+        asked?.base?.(answer.base);
+        return;
+      }
       waiting.delete(answer.id);
       if ('results' in answer) asked?.resolve(answer.results);
       else asked?.reject(new Error(answer.error));
@@ -62,12 +68,12 @@ export function assessInThread(file: string): (spec: BoothSpec, run?: AssessRun)
     return started;
   };
 
-  return (spec, { assemblies, signal } = {}) =>
+  return (spec, { assemblies, base, signal } = {}) =>
     new Promise((resolve, reject) => {
       thread ??= start();
       const id = next++;
       const ended = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
-      waiting.set(id, { resolve, reject, assemblies });
+      waiting.set(id, { resolve, reject, assemblies, base });
       signal?.addEventListener('abort', () => {
         // The thread is busy and reads no message: it looks here at every step.
         Atomics.store(ended, 0, 1);
@@ -88,6 +94,7 @@ export function answerFromThread(): void {
     try {
       const results = assessor.assess(spec, {
         assemblies: (assemblies) => parentPort?.postMessage({ id, assemblies } satisfies Answer),
+        base: (base) => parentPort?.postMessage({ id, base } satisfies Answer),
         step: () => {
           if (isEnded()) throw new Error('The numbers are not wanted any more');
         },

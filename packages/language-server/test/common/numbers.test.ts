@@ -66,25 +66,30 @@ describe('the build-ups', () => {
     `use catalog\nassembly wall {\n  gypsum-board ${thickness} mm\n}\nbooth cell {\n  inside 2 m x 2 m x 2 m\n  walls wall\n}\n`;
   const weight = (specs: ReturnType<typeof openSpecs>) =>
     specs.view('a.booth').results?.assemblies.wall?.surfaceMassKgPerM2;
-  const setUp = () => {
-    const specs = openSpecs({ 'a.booth': build(12.5) });
+  const setUp = (text = build(12.5)) => {
+    const specs = openSpecs({ 'a.booth': text });
     specs.assess('a.booth');
     const told: string[] = [];
     const ended: string[] = [];
     let release = (): void => undefined;
     const numbers = createNumbers(
       specs.workspace,
-      (spec, { assemblies, signal } = {}) => {
+      (spec, { assemblies, base, signal } = {}) => {
         signal?.addEventListener('abort', () => ended.push('ended'));
         return new Promise((resolve, reject) => {
           signal?.addEventListener('abort', () => reject(signal.reason));
           const results = createAssessor().assess(spec, {
             assemblies: (found) => setTimeout(() => assemblies?.(found)),
+            base: (found) => setTimeout(() => base?.(found)),
           });
           release = () => resolve(results);
         });
       },
-      { arrived: () => told.push('all'), assembliesArrived: () => told.push('build-ups') },
+      {
+        arrived: () => told.push('all'),
+        assembliesArrived: () => told.push('build-ups'),
+        baseArrived: () => told.push('base'),
+      },
     );
     return { specs, numbers, told, ended, release: () => release() };
   };
@@ -102,6 +107,25 @@ describe('the build-ups', () => {
     await whole;
     expect(told).toEqual(['build-ups', 'all']);
     expect(specs.view('a.booth')).toMatchObject({ pending: false, assembliesPending: false });
+  });
+
+  it('are followed by the whole of the spec itself, before its variants', async () => {
+    const withVariant = (thickness: number) => `${build(thickness)}variant low { cell.inside.height = 1.9 m }\n`;
+    const { specs, numbers, told, release } = setUp(withVariant(12.5));
+    const mass = () => specs.view('a.booth').results?.booths.cell?.build.massKg;
+    const ofVariant = () => specs.view('a.booth').results?.variants.low?.booths.cell?.build.massKg;
+    const [before, variantBefore] = [mass()!, ofVariant()!];
+    specs.change('a.booth', withVariant(25));
+    const whole = numbers.settle(specs.uri('a.booth'));
+    await numbers.settleBase(specs.uri('a.booth'));
+    expect(told).toEqual(['build-ups', 'base']);
+    expect(mass()).toBeGreaterThan(before);
+    expect(ofVariant()).toBe(variantBefore);
+    expect(specs.view('a.booth')).toMatchObject({ pending: true, basePending: false });
+    release();
+    await whole;
+    expect(told).toEqual(['build-ups', 'base', 'all']);
+    expect(specs.view('a.booth')).toMatchObject({ pending: false, basePending: false });
   });
 
   it('of a text that is typed over are ended and come to nothing', async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shiftResults, withPart } from '../../src/common/shift-results.js';
+import { shiftResults, withParts } from '../../src/common/shift-results.js';
 
 const place = (file: string, from: number, to: number) => ({ file, from, to });
 
@@ -53,12 +53,12 @@ describe('shiftResults', () => {
     expect({ ...lazy }).toEqual({ seen, unseen });
   });
 
-  it('takes another part, which moves with the changes after it', () => {
+  it('takes other parts, which moves with the changes after it', () => {
     const results = { first: { at: place('t', 1, 2) }, last: { at: place('t', 2, 3) } };
-    const once = withPart(shiftResults(results, 't', 'abc', 'Xabc'), 'first', { at: place('t', 0, 1) });
+    const once = withParts(shiftResults(results, 't', 'abc', 'Xabc'), { first: { at: place('t', 0, 1) } });
     expect(once).toEqual({ first: { at: place('t', 0, 1) }, last: { at: place('t', 3, 4) } });
     const twice = shiftResults(once, 't', 'Xabc', 'YXabc');
     expect(twice).toEqual({ first: { at: place('t', 0, 2) }, last: { at: place('t', 4, 5) } });
-    expect(withPart(results, 'first', { at: place('t', 0, 0) }).first.at.to).toBe(0);
+    expect(withParts(results, { first: { at: place('t', 0, 0) } }).first.at.to).toBe(0);
   });
 });

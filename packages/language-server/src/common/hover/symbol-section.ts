@@ -45,15 +45,21 @@ export function symbolSection(view: View, symbol: SymbolEntry, offset: number): 
   }
   const found = view.results && resultOf(view.results, symbol);
   if (found !== undefined && found !== '') {
-    return ifStale(view, found, symbol.kind === 'assembly' ? view.assembliesPending : view.pending);
+    return ifStale(view, found, isPending(view, symbol));
   }
-  if (view.pending && hasResults.includes(symbol.kind)) return `${title(symbol)}\n\n_Being worked out._`;
+  if (isPending(view, symbol) && hasResults.includes(symbol.kind)) return `${title(symbol)}\n\n_Being worked out._`;
   // Whoever points at the declaration sees it; whoever points elsewhere is shown its first line.
   const declaration = view.checked.files.find(({ file }) => file === symbol.range.file);
   const here = symbol.range.file === view.file && symbol.range.from <= offset && offset <= symbol.range.to;
   if (declaration === undefined || here) return title(symbol);
   const text = declaration.text.slice(symbol.range.from, symbol.range.to).split(/\r?\n/)[0]!;
   return `\`\`\`booth\n${text}\n\`\`\``;
+}
+
+/** True while the numbers of a thing are being worked out: build-ups come first and variants last. */
+function isPending(view: View, { kind }: SymbolEntry): boolean {
+  if (kind === 'assembly') return view.assembliesPending;
+  return kind === 'variant' ? view.pending : view.basePending;
 }
 
 function title(symbol: SymbolEntry): string {

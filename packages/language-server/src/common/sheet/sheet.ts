@@ -22,7 +22,7 @@ export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument): 
   const [named] = shown === undefined ? [] : boothsOf(view, statements, shown);
   const common = {
     uri: view.uri,
-    state: stateOf(view, results, partial),
+    state: stateOf(view, results, partial, variant),
     variant: variant ?? null,
     ...problemsOf(view),
   };
@@ -73,10 +73,17 @@ export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument): 
   return { ...headline, folds };
 }
 
-function stateOf(view: View, results: ResultDocument | undefined, partial: ResultDocument | undefined): Sheet['state'] {
+function stateOf(
+  view: View,
+  results: ResultDocument | undefined,
+  partial: ResultDocument | undefined,
+  variant: string | undefined,
+): Sheet['state'] {
   if (results === undefined) return view.pending ? 'pending' : 'empty';
   if (view.results === undefined && partial !== undefined) return 'partial';
-  return view.stale ? 'stale' : view.pending ? 'pending' : 'fresh';
+  // The numbers of the spec itself are there before those of its variants.
+  const isPending = variant === undefined ? view.basePending : view.pending;
+  return view.stale ? 'stale' : isPending ? 'pending' : 'fresh';
 }
 
 /** The booth in whose block the cursor stands, else the first, with its numbers in what is shown. */

@@ -113,3 +113,16 @@ it('says of a text without a booth that there is none', () => {
   expect(found.booth).toBeNull();
   expect(found.folds).toEqual([]);
 });
+
+it(
+  'shows the numbers of the spec itself as those of the present text while those of its variants are still to come',
+  () => {
+    const view: View = { ...tramView(), pending: true, assembliesPending: false, basePending: false };
+    expect(sheet(view, asking(tram, 'gypsum-board     12.5 mm'))).toMatchObject({ state: 'fresh', variant: null });
+    expect(sheet(view, asking(tram, 'alcove.intake.fan.flow'))).toMatchObject({
+      state: 'pending',
+      variant: 'good-answer',
+    });
+  },
+  patience,
+);
