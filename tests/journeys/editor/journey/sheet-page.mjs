@@ -75,6 +75,19 @@ export async function crowded(page) {
   });
 }
 
+/** How long nothing may change in a sheet until it counts as done, ms: longer than the variants of an example take. */
+const still = 900;
+
+/** Waits until the sheet shows the numbers of the present text and nothing changes in it any more. @param {Page} page @param {import('playwright-core').Frame} frame */
+async function stillness(page, frame) {
+  const last = () => /** @type {{ lastAt?: number }} */ (/** @type {unknown} */ (globalThis)).lastAt ?? 0;
+  await frame.waitForFunction(() => document.body.dataset.state === 'fresh', null, { timeout: 20_000 });
+  for (let before = -1; before !== (await frame.evaluate(last)); ) {
+    before = await frame.evaluate(last);
+    await page.waitForTimeout(still);
+  }
+}
+
 /**
  * Types over the letter before the cursor again and again, and times from each key to what the editor draws of it and to
  * the new numbers in the sheet, ms.
@@ -84,10 +97,11 @@ export async function crowded(page) {
 export async function timeKeys(page, keys) {
   const frame = await insideSheet(page);
   const watch = () => {
-    const here = /** @type {{ changedAt?: number }} */ (/** @type {unknown} */ (globalThis));
+    const here = /** @type {{ changedAt?: number, lastAt?: number }} */ (/** @type {unknown} */ (globalThis));
     const target = document.querySelector('#folds') ?? document.querySelector('.editor-instance .view-lines');
     new MutationObserver(() => {
-      here.changedAt ??= performance.timeOrigin + performance.now();
+      here.lastAt = performance.timeOrigin + performance.now();
+      here.changedAt ??= here.lastAt;
     }).observe(/** @type {Element} */ (target), { childList: true, subtree: true, characterData: true });
   };
   const reset = () => {
@@ -112,8 +126,8 @@ export async function timeKeys(page, keys) {
   const sheet = [];
   for (const key of keys) {
     await page.keyboard.press('Shift+ArrowLeft');
-    // What the cursor's move brings about has come.
-    await page.waitForTimeout(250);
+    // All that the last key and the cursor's move bring about has come, variants too.
+    await stillness(page, frame);
     await page.evaluate(reset);
     await frame.evaluate(reset);
     await page.keyboard.press(key);
