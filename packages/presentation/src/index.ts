@@ -13,6 +13,7 @@ export { palette } from './charts/palette.js';
 export { svgToMarkdownImage } from './charts/svg-to-markdown-image.js';
 export { renderComparisonMarkdown } from './compare/render-comparison-markdown.js';
 export { renderComparisonText } from './compare/render-comparison-text.js';
+export { sinceWords } from './compare/since-words.js';
 export { drawElevation } from './drawings/draw-elevation.js';
 export { drawLayerSection } from './drawings/draw-layer-section.js';
 export { drawLengths } from './drawings/draw-lengths.js';

@@ -29,9 +29,13 @@ export function activateWith(
     context.subscriptions.push(await sendFiles(client, readsFolder));
     bar.refresh();
   });
+  const readCommits = vscode.workspace.onDidGrantWorkspaceTrust(() =>
+    running.then(() => client.sendNotification('boothwright/readsCommits')),
+  );
   context.subscriptions.push(
     bar,
     sheet,
+    readCommits,
     vscode.commands.registerCommand('boothwright.openSheet', (uri?: unknown, position?: unknown) =>
       sheet.open(uri, position),
     ),

@@ -19,6 +19,8 @@ export function clientOptions(): LanguageClientOptions {
       catalogueDocument: true,
       pictures: true,
       sheet: true,
+      // Git is asked what was committed; in a workspace that is not trusted it may be told to run something.
+      readsCommits: vscode.workspace.isTrusted,
       documentation: pagesAddress,
       // As plain values: the editor's own object has methods, which cannot be sent to a web worker.
       boothwright: JSON.parse(JSON.stringify(vscode.workspace.getConfiguration('boothwright'))),

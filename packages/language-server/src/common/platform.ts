@@ -9,6 +9,10 @@ export interface Platform {
   list(folderUri: string): Promise<readonly string[]>;
   /** Runs a task once the messages that have arrived are dealt with; the answer calls it off. */
   later(task: () => void): () => void;
+  /** The last commit of the repository around a folder; absent where no history can be read. */
+  lastCommit?(folderUri: string): Promise<string | undefined>;
+  /** A file below a folder as it was at a commit. */
+  committed?(folderUri: string, commit: string, path: string): Promise<SourceAnswer>;
   /** Works the numbers of a spec out, beside everything else where the platform can. */
   assess(spec: BoothSpec, run?: AssessRun): Promise<ResultDocument>;
 }

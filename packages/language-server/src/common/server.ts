@@ -45,6 +45,7 @@ import { readSettings, type Settings } from './settings.js';
 import { severityComplaints } from './severities.js';
 import { shownComplaints } from './shown-settings.js';
 import { signatureCharacters, signatureHelp } from './signature-help.js';
+import { createSinceCommit } from './since-commit/since-commit.js';
 import { soon, unlessCancelled } from './soon.js';
 import { createTokenMemory } from './token-memory.js';
 import { tooLongDiagnostic } from './too-long-diagnostic.js';
@@ -62,6 +63,8 @@ interface ClientOptions {
   readonly pictures: boolean;
   /** It has a live sheet: it is told when there is something new for it, and lenses open it. */
   readonly sheet: boolean;
+  /** The history of the workspace may be read: git is asked, so the workspace must be trusted. */
+  readonly readsCommits: boolean;
   /** Where its user finds the documentation, so that a diagnostic leads to its page. */
   readonly documentation?: string;
 }
@@ -71,7 +74,7 @@ export function startServer(connection: Connection, platform: Platform): void {
   const documents = new TextDocuments(TextDocument);
   let folders: string[] = [];
   let settings: Settings = readSettings(undefined);
-  let client: ClientOptions = { catalogueDocument: false, pictures: false, sheet: false };
+  let client: ClientOptions = { catalogueDocument: false, pictures: false, sheet: false, readsCommits: false };
   let canRefreshHints = false;
   let resolvesEdits = false;
   let canRefreshLenses = false;
@@ -133,9 +136,12 @@ export function startServer(connection: Connection, platform: Platform): void {
   const refreshHints = (): void => {
     if (canRefreshHints) connection.languages.inlayHint.refresh().catch(() => undefined);
   };
+  const refreshLenses = (): void => {
+    if (canRefreshLenses) connection.sendRequest(CodeLensRefreshRequest.type).catch(() => undefined);
+  };
   const refreshAnswers = (): void => {
     refreshHints();
-    if (canRefreshLenses) connection.sendRequest(CodeLensRefreshRequest.type).catch(() => undefined);
+    refreshLenses();
   };
   const settle = guardedLater('Assessing', log, false, (uri: string) => numbers.settle(uri));
   /** What goes wrong is told by the whole. */
@@ -149,6 +155,15 @@ export function startServer(connection: Connection, platform: Platform): void {
       await settle(uri);
     },
   });
+  const sinceCommit = createSinceCommit({
+    platform,
+    folders: () => folders,
+    isWanted: () => client.readsCommits && settings.codeLens.sinceCommit,
+    arrived(uri) {
+      refreshLenses();
+      tellSheet(uri);
+    },
+  });
   const tokens = createTokenMemory();
   const everything = (): void => scheduler.changed(documents.keys());
 
@@ -156,7 +171,7 @@ export function startServer(connection: Connection, platform: Platform): void {
     folders = (workspaceFolders ?? []).map(({ uri }) => uri);
     if (folders.length === 0 && typeof rootUri === 'string') folders = [rootUri];
     const told = (initializationOptions ?? {}) as Record<
-      'catalogueDocument' | 'pictures' | 'sheet' | 'documentation' | 'boothwright',
+      'catalogueDocument' | 'pictures' | 'sheet' | 'readsCommits' | 'documentation' | 'boothwright',
       unknown
     >;
     const documentation = typeof told.documentation === 'string' ? { documentation: told.documentation } : {};
@@ -164,6 +179,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       catalogueDocument: told.catalogueDocument === true,
       pictures: told.pictures === true,
       sheet: told.sheet === true,
+      readsCommits: told.readsCommits === true,
       ...documentation,
     };
     takeSettings(told.boothwright);
@@ -243,8 +259,16 @@ export function startServer(connection: Connection, platform: Platform): void {
     workspace.closed(uri);
     scheduler.closed(uri);
     tokens.closed(uri);
+    sinceCommit.closed(uri);
     connection.sendDiagnostics({ uri, diagnostics: [] });
     scheduler.changed(users);
+  });
+  documents.onDidSave(({ document: { uri } }) => sinceCommit.refresh(uri));
+  // An editor learns of it later when a workspace comes to be trusted.
+  connection.onNotification('boothwright/readsCommits', () => {
+    client = { ...client, readsCommits: true };
+    refreshLenses();
+    for (const uri of documents.keys()) tellSheet(uri);
   });
   connection.onDidChangeWatchedFiles(() => {
     workspace.changedOnDisk();
@@ -304,7 +328,7 @@ export function startServer(connection: Connection, platform: Platform): void {
       const isFirst = viewOf(uri)?.results === undefined;
       await (isFirst ? unlessCancelled(settle(uri), token) : soon(settle(uri)));
       const view = token.isCancellationRequested ? undefined : viewOf(uri);
-      return view === undefined ? [] : told(() => codeLenses(view, settings, client.sheet));
+      return view === undefined ? [] : told(() => codeLenses(view, settings, client.sheet, sinceCommit.of(view)));
     }),
   );
   connection.onCompletion(
@@ -379,7 +403,13 @@ export function startServer(connection: Connection, platform: Platform): void {
   connection.onCodeAction(guardedLater('Code actions', log, [], actions.offer));
   connection.onCodeActionResolve((action) => guarded('Code actions', log, action, actions.resolve)(action));
   connection.onRequest(catalogueRequest, () => catalogueDocumentText());
-  answerClientRequests(connection, log, { viewOf, settle, assess: platform.assess, shown: () => settings.show });
+  answerClientRequests(connection, log, {
+    viewOf,
+    settle,
+    assess: platform.assess,
+    sinceCommit: (view) => sinceCommit.of(view),
+    shown: () => settings.show,
+  });
 
   documents.listen(connection);
   connection.listen();

@@ -11,7 +11,7 @@ export interface Settings {
   readonly severities: Severities;
 }
 
-export type LensKind = 'booths' | 'variants';
+export type LensKind = 'booths' | 'variants' | 'sinceCommit';
 
 export type HintKind =
   | 'assemblies'
@@ -40,7 +40,7 @@ export const defaultSettings: Settings = {
     variants: true,
     defaults: true,
   },
-  codeLens: { booths: true, variants: true },
+  codeLens: { booths: true, variants: true, sinceCommit: true },
   show: shownByDefault,
   severities: {},
 };

@@ -3,6 +3,7 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node.j
 import { receiveFiles } from '../common/sent-files.js';
 import { startServer } from '../common/server.js';
 import { answerFromThread, assessInThread } from './assess-in-thread.js';
+import { committedText, lastCommit } from './committed.js';
 import { listBelow } from './list-below.js';
 import { readBelow } from './read-below.js';
 
@@ -26,6 +27,8 @@ function listen(): void {
     read: (folder, path) => (folder.startsWith('file:') ? readBelow : sent.read)(folder, path),
     list: (folder) => (folder.startsWith('file:') ? listBelow : sent.list)(folder),
     assess: assessInThread(__filename),
+    lastCommit,
+    committed: committedText,
     later(task) {
       const handle = setImmediate(task);
       return () => clearImmediate(handle);

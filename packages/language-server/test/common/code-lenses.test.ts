@@ -20,10 +20,12 @@ describe('code lenses', () => {
 
   it('can be switched off, each kind by itself', () => {
     const view = viewOf(smallBooth);
-    expect(lensesOf(view, { booths: false, variants: true }).map(({ line }) => line)).toEqual([
+    expect(lensesOf(view, { booths: false, variants: true, sinceCommit: true }).map(({ line }) => line)).toEqual([
       'variant wide { gap = 120 mm }',
     ]);
-    expect(lensesOf(view, { booths: true, variants: false }).map(({ line }) => line)).toEqual(['booth study {']);
+    expect(lensesOf(view, { booths: true, variants: false, sinceCommit: true }).map(({ line }) => line)).toEqual([
+      'booth study {',
+    ]);
   });
 
   it('open the live sheet at their line where there is one, and are mere words elsewhere', () => {

@@ -1,4 +1,4 @@
-import type { ComparisonDocument, FactChange, JudgedSide, RequirementChange } from '@boothwright/assessment';
+import type { ComparisonDocument, Effect, FactChange, JudgedSide, RequirementChange } from '@boothwright/assessment';
 import { formatFrequency } from '../numbers/format-frequency.js';
 import { decimalsToTell, formatDifference, formatQuantity } from '../numbers/format-quantity.js';
 
@@ -27,7 +27,7 @@ export function comparisonParts(comparison: ComparisonDocument, full: boolean): 
     {
       heading: 'Requirements',
       head: ['', 'requirement', 'old', 'new', ''],
-      rows: comparison.requirements.map(requirementRow),
+      rows: comparison.requirements.map((one) => requirementRow(one, severalBooths(comparison))),
     },
     { heading: 'Changed in the text', lines: facts.map(factLine) },
     effectsPart(comparison, full),
@@ -86,12 +86,20 @@ const turnWords: Readonly<Record<RequirementChange['turn'], string>> = {
   better: 'better',
 };
 
-function requirementRow({ turn, old, new: now, unit, booth, limitChanged }: RequirementChange): string[] {
+/** True where the same line is asked of several booths, so that a row must say of which. */
+function severalBooths({ requirements }: ComparisonDocument): boolean {
+  return new Set(requirements.flatMap(({ booth }) => booth ?? [])).size > 1;
+}
+
+function requirementRow(
+  { turn, old, new: now, unit, booth, limitChanged }: RequirementChange,
+  isOneOfSeveral: boolean,
+): string[] {
   const text = (side: JudgedSide | null) => side?.text.replace(/^require\s+/, '') ?? '';
   const was = limitChanged ? ` (was ${text(old)})` : '';
   return [
     turnWords[turn],
-    `${text(now ?? old)}${was}${booth === null ? '' : ''}`,
+    `${text(now ?? old)}${was}${isOneOfSeveral && booth !== null ? ` in ${booth}` : ''}`,
     ...valuePair(old?.value ?? null, now?.value ?? null, unit, old?.atLeast, now?.atLeast),
     verdictWords(now ?? old, unit, turn),
   ];
@@ -118,11 +126,11 @@ export function factLine({ place, what, old, new: now }: FactChange): string {
 function effectsPart({ effects }: ComparisonDocument, full: boolean): ComparisonPart {
   const told = full ? effects : effects.filter(({ steps }) => steps === null || steps >= leastSteps).slice(0, mostRows);
   const rest = effects.length - told.length;
-  const rows = told.map(({ of, what, unit, old, new: now, turn }) => [
-    `${of}: ${what}`,
-    ...valuePair(old, now, unit),
-    old === null || now === null ? '' : `${now > old ? '+' : '-'}${differenceText(now - old, unit)}`,
-    turn ?? '',
+  const rows = told.map((one) => [
+    `${one.of}: ${one.what}`,
+    ...valuePair(one.old, one.new, one.unit),
+    effectDifference(one),
+    one.turn ?? '',
   ]);
   const head = ['', 'old', 'new', 'change', ''];
   const heading = 'What it does, largest first';
@@ -134,6 +142,11 @@ function effectsPart({ effects }: ComparisonDocument, full: boolean): Comparison
         after: `${rest} smaller ${rest === 1 ? 'difference' : 'differences'} of figures; --full and --format json tell them.`,
       }
     : { heading, head, rows };
+}
+
+/** `+62 kg`; empty where one side is not known. */
+export function effectDifference({ old, new: now, unit }: Effect): string {
+  return old === null || now === null ? '' : `${now > old ? '+' : '-'}${differenceText(now - old, unit)}`;
 }
 
 function differenceText(difference: number, unit: string): string {

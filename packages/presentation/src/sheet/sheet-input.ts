@@ -1,4 +1,4 @@
-import type { BoothResult, ResultDocument, TextRange } from '@boothwright/assessment';
+import type { BoothResult, ComparisonDocument, ResultDocument, TextRange } from '@boothwright/assessment';
 import type { Booth, Budget } from '@boothwright/language';
 import type { ChartSize } from '../charts/frame.js';
 import type { SheetElement } from './element-at.js';
@@ -16,6 +16,8 @@ export interface SheetInput {
   readonly budget: Budget | undefined;
   readonly sessionRange: TextRange | undefined;
   readonly size: ChartSize;
+  /** What changed since the last commit; undefined where that is not known, and for a variant. */
+  readonly comparison?: ComparisonDocument | undefined;
 }
 
 /** A picture for a column of so many pixels: not so low that figures crowd, nor so high that two do not fit a screen. */

@@ -5,6 +5,7 @@ import { lossSection } from './sections/loss.js';
 import { massSection } from './sections/mass.js';
 import { modesSection } from './sections/modes.js';
 import { noiseSection } from './sections/noise.js';
+import { sinceSection } from './sections/since.js';
 import { waysSection } from './sections/ways.js';
 import type { SheetInput } from './sheet-input.js';
 import type { SheetSection } from './sheet-section.js';
@@ -12,6 +13,7 @@ import type { SheetSection } from './sheet-section.js';
 /** From what is asked for down to what is bought. */
 const sections: readonly ((input: SheetInput) => SheetSection | undefined)[] = [
   askedSection,
+  ({ comparison }) => comparison && sinceSection(comparison),
   lossSection,
   waysSection,
   noiseSection,

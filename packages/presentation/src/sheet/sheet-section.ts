@@ -1,6 +1,6 @@
 import type { TextRange } from '@boothwright/assessment';
 
-export type SheetSectionId = 'asked' | 'loss' | 'ways' | 'noise' | 'decay' | 'modes' | 'air' | 'mass';
+export type SheetSectionId = 'asked' | 'since' | 'loss' | 'ways' | 'noise' | 'decay' | 'modes' | 'air' | 'mass';
 
 /** One fold of the live sheet. */
 export interface SheetSection {

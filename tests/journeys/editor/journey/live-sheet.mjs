@@ -7,7 +7,7 @@ import { command, goTo } from './workbench.mjs';
 /** @typedef {import('./steps.mjs').Context} Context */
 /** @typedef {import('playwright-core').Page} Page */
 
-const folds = ['asked', 'loss', 'ways', 'noise', 'decay', 'modes', 'air', 'mass'];
+const folds = ['asked', 'since', 'loss', 'ways', 'noise', 'decay', 'modes', 'air', 'mass'];
 const board = 'gypsum-board     12.5 mm';
 
 /** The line of a text in the example, counted from one. @param {Context} context @param {string} text */
@@ -104,6 +104,30 @@ export const liveSheet = [
       await goTo(page, lineOf(context, 'softwood-plywood 18 mm'), 4);
       assert.notEqual(await summarySays(page, 'loss', /STC 27/), before);
       await foldOf(page, 'loss').locator('h2', { hasText: 'deck' }).waitFor();
+    },
+  ],
+  [
+    'what changed since the last commit stands in the live sheet and above the booth',
+    async (context) => {
+      const { page, picture } = context;
+      await takeBack(page);
+      await foldOf(page, 'since').locator('> summary .summary', { hasText: 'No difference' }).waitFor();
+      await goTo(page, lineOf(context, 'let wall-cavity'), 'let wall-cavity = 70'.length + 1);
+      await page.keyboard.press('Shift+ArrowLeft');
+      await page.keyboard.press('Shift+ArrowLeft');
+      await page.keyboard.type('90');
+      await foldOf(page, 'since').locator('h3', { hasText: 'Changed in the text' }).waitFor();
+      const booth = lineOf(context, 'booth alcove');
+      await goTo(page, booth, 1);
+      const lens = page.locator('.codelens-decoration a', { hasText: 'since the last commit' }).first();
+      await lens.waitFor();
+      assert.match((await lens.textContent()) ?? '', /since the last commit: .*[+-]\d/);
+      await scrollTo(page, 'since');
+      await picture('since-commit');
+      await foldOf(page, 'since').locator('button[data-mark]').first().click();
+      await page.locator(`#status\\.editor\\.selection:not(:has-text("Ln ${booth},"))`).waitFor();
+      await takeBack(page);
+      await foldOf(page, 'since').locator('> summary .summary', { hasText: 'No difference' }).waitFor();
     },
   ],
   [

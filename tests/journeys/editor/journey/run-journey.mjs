@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { launchBrowser } from '../browser.mjs';
@@ -28,10 +29,24 @@ const documented = [
   'first-spec',
   'live-sheet-sound',
   'live-sheet-light',
+  'since-commit',
   'quick-fix',
   'rename',
   'variants',
 ];
+
+/** Makes a folder a repository of its own with one commit. @param {string} folder */
+function commitAll(folder) {
+  for (const words of [
+    ['init', '--quiet'],
+    ['add', '.'],
+    ['commit', '--quiet', '--message', 'The booth as it was'],
+  ]) {
+    const who = ['-c', 'user.name=nobody', '-c', 'user.email=nobody@invalid'];
+    const { status, stderr } = spawnSync('git', [...who, ...words], { cwd: folder, encoding: 'utf8' });
+    assert.equal(status, 0, stderr);
+  }
+}
 
 /**
  * Packs the extension, installs it into an editor that has never seen it, opens a copy of the example and does what
@@ -82,6 +97,8 @@ export async function runJourney({ root, out, host, updatePictures, only }) {
   const workspace = path.join(out, 'tram-alcove');
   fs.rmSync(workspace, { recursive: true, force: true });
   fs.cpSync(path.join(root, 'shared/examples/tram-alcove'), workspace, { recursive: true });
+
+  commitAll(workspace);
 
   const data = freshDataFolder({
     'workbench.colorTheme': 'Default Dark Modern',

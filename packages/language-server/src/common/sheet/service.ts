@@ -1,4 +1,4 @@
-import type { ResultDocument } from '@boothwright/assessment';
+import type { ComparisonDocument, ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec } from '@boothwright/language';
 import { showing } from '@boothwright/presentation';
 import type { Platform } from '../platform.js';
@@ -12,6 +12,8 @@ export interface SheetServices {
   /** Settles when the numbers of the present text are there, or cannot be. */
   settle(uri: string): Promise<unknown>;
   readonly assess: Platform['assess'];
+  /** What changed since the last commit, as far as it is known by now. */
+  sinceCommit(view: View): ComparisonDocument | undefined;
   /** In which units and with which ratings figures are written. */
   shown(): ShownSettings;
 }
@@ -21,6 +23,7 @@ export function createSheets({
   viewOf,
   settle,
   assess,
+  sinceCommit,
   shown,
 }: SheetServices): (asked: SheetAsked) => Promise<Sheet | null> {
   // A text that is broken from the start is assessed as far as it could be read, once for each reading.
@@ -31,7 +34,7 @@ export function createSheets({
     return known;
   };
   const write = (view: View, asked: SheetAsked, found?: ResultDocument): Sheet =>
-    showing(shown(), () => sheet(view, asked, found));
+    showing(shown(), () => sheet(view, asked, found, sinceCommit(view)));
   return async (asked) => {
     const before = viewOf(asked.uri);
     if (before === undefined) return null;

@@ -1,4 +1,4 @@
-import type { ResultDocument, TextRange } from '@boothwright/assessment';
+import type { ComparisonDocument, ResultDocument, TextRange } from '@boothwright/assessment';
 import { type SourceRange, type Statement, symbolAt } from '@boothwright/language';
 import { elementAt, headlineFacts, lossSection, sheetOf, sheetSize, verdictSign } from '@boothwright/presentation';
 import { boothsAt } from '../hover/booths-at.js';
@@ -11,9 +11,9 @@ const mostProblems = 5;
 
 /**
  * What the live sheet shows for a cursor. `partial` are the numbers of a text that is broken and was so from the start, as
- * far as it could be read.
+ * far as it could be read; `comparison` is what changed since the last commit.
  */
-export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument): Sheet {
+export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument, comparison?: ComparisonDocument): Sheet {
   const results = view.results ?? partial;
   const offset = view.lines.offsetAt(asked.position);
   const statements = statementsAt(view.parsed, offset);
@@ -55,6 +55,7 @@ export function sheet(view: View, asked: SheetAsked, partial?: ResultDocument): 
     budget: spec.budget,
     sessionRange: spec.session?.range,
     size: sheetSize(asked.width),
+    comparison: variant === undefined ? comparison : undefined,
   };
   // Build-ups are there long before the booths, and what is typed into one shows there first.
   const sections = isEarly ? [lossSection(input)] : sheetOf(input);

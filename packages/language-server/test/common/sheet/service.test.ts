@@ -17,6 +17,7 @@ function sheetsOf(text: string) {
       times += 1;
       return assessor.assess(spec);
     },
+    sinceCommit: () => undefined,
     shown: () => defaultSettings.show,
   });
   return { specs, answer, times: () => times };
