@@ -46,6 +46,21 @@ describe('boothwright check', () => {
     expect(full).not.toContain('`--full`');
   });
 
+  test('tells figures in the units that are asked for, and documents for programs as always', () => {
+    const run = inFolder({ 'small.booth': smallBooth });
+    const metric = run('check', '--full', 'small.booth').stdout;
+    const imperial = run('check', '--full', '--units', 'imperial', 'small.booth').stdout;
+    const pounds = /^ +(?:\S+: )?mass\b.*? (\d+) lb/m.exec(imperial)?.[1];
+    const kilograms = /^ +(?:\S+: )?mass\b.*? (\d+) kg/m.exec(metric)?.[1];
+    expect(metric).not.toMatch(/\d lb\b/);
+    expect(Math.abs(Number(pounds) - Number(kilograms) / 0.45359237)).toBeLessThan(2);
+    const json = run('check', '--format', 'json', 'small.booth').stdout;
+    expect(run('check', '--format', 'json', '--units', 'imperial', 'small.booth').stdout).toBe(json);
+    const wrong = run('check', '--units', 'cubits', 'small.booth');
+    expect(wrong.code).toBe(2);
+    expect(wrong.stderr).toContain('metric, imperial');
+  });
+
   test('prints the verdict first, then requirements, figures, assumptions and what is left out', () => {
     const { code, stdout, stderr } = inFolder({ 'small.booth': smallBooth })('check', '--full', 'small.booth');
     expect(stderr).toBe('');

@@ -1,6 +1,13 @@
 import { type Assessor, createAssessor, type ResultDocument } from '@boothwright/assessment';
 import type { Problem, Severities } from '@boothwright/language';
-import { renderCheckText, renderSarif, type SarifInput } from '@boothwright/presentation';
+import {
+  type DisplayUnits,
+  renderCheckText,
+  renderSarif,
+  type SarifInput,
+  showing,
+  shownAtFirst,
+} from '@boothwright/presentation';
 import { type ExitCode, exitCode, worst } from './exit-code.js';
 import { guarded } from './guarded.js';
 import { grave } from './problems-text.js';
@@ -14,6 +21,8 @@ export interface CheckCommandOptions {
   readonly variant?: string | undefined;
   /** All that the result rests on, besides the answers. */
   readonly full?: boolean | undefined;
+  /** In which units the text tells figures; JSON and SARIF are as they always are. */
+  readonly units?: DisplayUnits | undefined;
   /** How the warnings of the text are told, by identifier. */
   readonly severities?: Severities | undefined;
 }
@@ -55,7 +64,8 @@ function checkOne(
     if (options.format === 'text') {
       const titled = { ...result, file: shownAs(result.file) };
       const style = styleOf(terminal.stdout, terminal.env, options.full ? 'full' : 'short');
-      const text = renderCheckText(titled, problems, style, options.variant);
+      const shown = { ...shownAtFirst, units: options.units ?? shownAtFirst.units };
+      const text = showing(shown, () => renderCheckText(titled, problems, style, options.variant));
       terminal.stdout.write(follows ? `\n${text}` : text);
     }
     return { read: { result, problems, texts, shownAs }, code: verdictOf(result, problems) };

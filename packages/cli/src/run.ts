@@ -11,6 +11,7 @@ import { type PartsFormat, partsCommand } from './parts-command.js';
 import { type ReportCommandOptions, reportCommand } from './report-command.js';
 import { severityOption } from './severity-option.js';
 import type { Terminal } from './terminal.js';
+import { unitsOption } from './units-option.js';
 import { version } from './version.js';
 
 /** What stands behind `check`, as the parser of options names it. */
@@ -51,6 +52,7 @@ export function run(words: readonly string[], terminal: Terminal): ExitCode {
     )
     .option('--variant <NAME>', 'work out this variant in place of the base')
     .option('--full', 'print everything the answers rest on, not the answers alone')
+    .addOption(unitsOption())
     .addOption(severityOption())
     .addHelpText(
       'after',
