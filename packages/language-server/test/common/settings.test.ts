@@ -13,7 +13,11 @@ describe('readSettings', () => {
   });
 
   it('switches each lens by itself', () => {
-    expect(readSettings({ codeLens: { variants: false } }).codeLens).toEqual({ booths: true, variants: false });
+    expect(readSettings({ codeLens: { variants: false } }).codeLens).toEqual({
+      booths: true,
+      variants: false,
+      sinceCommit: true,
+    });
   });
 
   it('takes the severities that can be followed', () => {
