@@ -7,7 +7,9 @@ import { packPages } from './pack-pages.mjs';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const dist = path.join(here, 'dist');
-const servers = ['server.cjs', 'server.worker.js'].map((name) => path.join(here, '../language-server/dist', name));
+const servers = ['server.cjs', 'assess-thread.cjs', 'server.worker.js'].map((name) =>
+  path.join(here, '../language-server/dist', name),
+);
 for (const server of servers)
   if (!existsSync(server)) throw new Error(`Build packages/language-server first: ${path.basename(server)} is missing`);
 

@@ -26,6 +26,15 @@ await Promise.all([
     target: 'node20',
     banner: { js: '#!/usr/bin/env node' },
   }),
+  // What works numbers out has a script of its own: the server starts without the physics, the thread without the protocol.
+  build({
+    ...shared,
+    entryPoints: ['src/node/assess-thread.ts'],
+    outfile: `${outdir}/assess-thread.cjs`,
+    platform: 'node',
+    format: 'cjs',
+    target: 'node20',
+  }),
   build({
     ...shared,
     entryPoints: ['src/browser/main.ts'],

@@ -1,21 +1,8 @@
-import { parentPort, Worker } from 'node:worker_threads';
-import { type BaseResult, createAssessor, type ResultDocument } from '@boothwright/assessment';
+import { Worker } from 'node:worker_threads';
+import type { ResultDocument } from '@boothwright/assessment';
 import type { BoothSpec } from '@boothwright/language';
 import type { AssessRun } from '../common/platform.js';
-
-interface Question {
-  readonly id: number;
-  readonly spec: BoothSpec;
-  /** Shared by both threads; not 0 once the answer is not wanted any more. */
-  readonly ended: Int32Array;
-}
-
-type Answer = { readonly id: number } & (
-  | { readonly results: ResultDocument }
-  | { readonly assemblies: ResultDocument['assemblies'] }
-  | { readonly base: BaseResult }
-  | { readonly error: string }
-);
+import type { Answer, Question } from './thread-messages.js';
 
 /**
  * What the thread makes is thrown away soon or kept long: more room would make it larger, not faster. A
@@ -82,28 +69,4 @@ export function assessInThread(file: string): (spec: BoothSpec, run?: AssessRun)
       });
       thread.postMessage({ id, spec, ended } satisfies Question);
     });
-}
-
-/** Runs inside the thread. It remembers parts of results, so that a keystroke costs only what depends on it. */
-export function answerFromThread(): void {
-  const assessor = createAssessor();
-  parentPort?.on('message', ({ id, spec, ended }: Question) => {
-    const isEnded = (): boolean => Atomics.load(ended, 0) !== 0;
-    if (isEnded()) return;
-    let answer: Answer;
-    try {
-      const results = assessor.assess(spec, {
-        assemblies: (assemblies) => parentPort?.postMessage({ id, assemblies } satisfies Answer),
-        base: (base) => parentPort?.postMessage({ id, base } satisfies Answer),
-        step: () => {
-          if (isEnded()) throw new Error('The numbers are not wanted any more');
-        },
-      });
-      answer = { id, results };
-    } catch (error) {
-      if (isEnded()) return;
-      answer = { id, error: error instanceof Error ? (error.stack ?? error.message) : String(error) };
-    }
-    parentPort?.postMessage(answer);
-  });
 }

@@ -79,6 +79,7 @@ export async function runJourney({ root, out, host, updatePictures, only }) {
       'LICENSE',
       'extension.cjs',
       'server.cjs',
+      'assess-thread.cjs',
       'extension.browser.js',
       'server.worker.js',
       'boothwright.mjs',

@@ -15,7 +15,8 @@ function keepBrowserPart(data) {
   const { main, ...manifest } = JSON.parse(fs.readFileSync(file, 'utf8'));
   assert.equal(main, './dist/extension.cjs');
   fs.writeFileSync(file, JSON.stringify(manifest));
-  for (const left of ['extension.cjs', 'server.cjs', 'boothwright.mjs']) fs.rmSync(path.join(folder, 'dist', left));
+  const ofNode = ['extension.cjs', 'server.cjs', 'assess-thread.cjs', 'boothwright.mjs'];
+  for (const left of ofNode) fs.rmSync(path.join(folder, 'dist', left));
 }
 
 /** The extension without its Node part: in the web worker of the workbench, with the server in a worker of its own. */

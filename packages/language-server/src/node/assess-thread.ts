@@ -1,0 +1,3 @@
+import { answerFromThread } from './answer-from-thread.js';
+
+answerFromThread();
