@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 import axe from 'axe-core';
 import { launchBrowser } from '../editor/browser.mjs';
 import { overflowing } from './overflowing.mjs';
+import { checkReviewComment } from './review-comment.mjs';
 
 const examples = [
   'tram-alcove/tram-alcove',
@@ -26,7 +27,8 @@ const screens = [
 
 /**
  * Writes the report of every example, and of a hostile text, and opens each in a browser that has no network: it must ask
- * for nothing, have no serious finding of axe, and lose nothing on screen or paper. Each check is one test.
+ * for nothing, have no serious finding of axe, and lose nothing on screen or paper; then shows the comment of a review. Each
+ * check is one test.
  *
  * @param {{ root: string, out: string, updatePictures: boolean }} options
  * @returns {Promise<{ passed: number, failed: number }>}
@@ -48,26 +50,33 @@ export async function runReportPage({ root, out, updatePictures }) {
   const folder = path.join(out, 'report-page');
   fs.rmSync(folder, { recursive: true, force: true });
   fs.mkdirSync(folder, { recursive: true });
-  const reports = writeReports(root, folder);
+  const bundle = bundleCommand(root, folder);
+  const reports = writeReports(root, folder, bundle);
   const browser = await launchBrowser();
   try {
     for (const { name, file } of reports) await checkReport({ name, file, browser, folder, step });
+    await step('the comment of a review is shown whole', () => checkReviewComment({ root, bundle, folder, browser }));
   } finally {
     await browser.close();
   }
   if (updatePictures)
-    for (const picture of ['report', 'report-dark'])
+    for (const picture of ['report', 'report-dark', 'review-comment'])
       fs.copyFileSync(path.join(folder, `${picture}.png`), path.join(root, 'docs/pictures', `${picture}.png`));
   return counts;
 }
 
 /** @param {string} root @param {string} folder */
-function writeReports(root, folder) {
+function bundleCommand(root, folder) {
   const bundle = path.join(folder, 'boothwright.mjs');
   const built = spawnSync(process.execPath, [path.join(root, 'packages/cli/esbuild.mjs'), bundle], {
     encoding: 'utf8',
   });
   if (built.status !== 0) throw new Error(`the command could not be bundled: ${built.stderr}`);
+  return bundle;
+}
+
+/** @param {string} root @param {string} folder @param {string} bundle */
+function writeReports(root, folder, bundle) {
   const hostile = path.join(folder, 'hostile.booth');
   const example = fs.readFileSync(path.join(root, 'shared/examples', `${examples[0]}.booth`), 'utf8');
   const long = 'endless'.repeat(40);

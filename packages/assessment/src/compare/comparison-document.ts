@@ -76,6 +76,8 @@ export interface RequirementChange {
   readonly old: JudgedSide | null;
   readonly new: JudgedSide | null;
   readonly limitChanged: boolean;
+  /** How far the margin moved, in smallest steps that matter; null where one side has none. */
+  readonly steps: number | null;
 }
 
 /** A figure that differs. */

@@ -66,6 +66,7 @@ export const comparisonSchema = {
         old: nullable(ref('judged')),
         new: nullable(ref('judged')),
         limitChanged: boolean,
+        steps,
       }),
     ),
     effects: list(

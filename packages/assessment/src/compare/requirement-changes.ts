@@ -25,18 +25,23 @@ export function requirementChanges(
       old: before === undefined ? null : sideOf(before),
       new: after === undefined ? null : sideOf(after),
       limitChanged,
+      steps: marginSteps(before, after, one.unit),
     };
     return [change];
   });
-  return changes.toSorted((a, b) => order.indexOf(a.turn) - order.indexOf(b.turn) || marginSteps(b) - marginSteps(a));
+  return changes.toSorted((a, b) => order.indexOf(a.turn) - order.indexOf(b.turn) || (b.steps ?? 0) - (a.steps ?? 0));
 }
 
-/** How far the margin moved, in smallest steps. */
-function marginSteps({ old, new: now, unit }: RequirementChange): number {
-  const scale = Math.max(Math.abs(old?.value ?? 0), Math.abs(now?.value ?? 0));
+/** How far the margin moved, in smallest steps; null where one side has none. */
+function marginSteps(
+  old: RequirementResult | undefined,
+  now: RequirementResult | undefined,
+  unit: string,
+): number | null {
+  const scale = Math.max(Math.abs(old?.value?.value ?? 0), Math.abs(now?.value?.value ?? 0));
   const [before, after] = [old?.margin ?? null, now?.margin ?? null];
-  if (before === null || after === null) return 0;
-  return stepsBetween(scale, scale + Math.abs(after - before), unit) ?? 0;
+  if (before === null || after === null) return null;
+  return stepsBetween(scale, scale + Math.abs(after - before), unit);
 }
 
 type Pair = readonly [RequirementResult | undefined, RequirementResult | undefined];

@@ -8,7 +8,8 @@ export type ComparisonPart =
       readonly heading: string;
       readonly head: readonly string[];
       readonly rows: readonly (readonly string[])[];
-      readonly after?: string;
+      /** What is counted and not told. */
+      readonly keptBack?: string;
     }
   | { readonly heading: string; readonly lines: readonly string[] };
 
@@ -24,11 +25,7 @@ export function comparisonParts(comparison: ComparisonDocument, full: boolean): 
   const hazard = (one: { readonly hazard: string; readonly number: string | null }) =>
     one.number === null ? one.hazard : `${one.hazard}: ${one.number}`;
   const parts: ComparisonPart[] = [
-    {
-      heading: 'Requirements',
-      head: ['', 'requirement', 'old', 'new', ''],
-      rows: comparison.requirements.map((one) => requirementRow(one, severalBooths(comparison))),
-    },
+    requirementsPart(comparison, full),
     { heading: 'Changed in the text', lines: facts.map(factLine) },
     effectsPart(comparison, full),
     { heading: 'By band', lines: bandLines(comparison, full) },
@@ -53,8 +50,13 @@ export function comparisonParts(comparison: ComparisonDocument, full: boolean): 
   const changed = new Set(['Findings with other figures', 'Hazards with other figures']);
   return parts.filter((part) => {
     if (!full && changed.has(part.heading)) return false;
-    return 'rows' in part ? part.rows.length > 0 || part.after !== undefined : part.lines.length > 0;
+    return 'rows' in part ? part.rows.length > 0 || part.keptBack !== undefined : part.lines.length > 0;
   });
+}
+
+/** What is kept back, and how the command tells it. */
+export function keptBackWords(keptBack: string | undefined): string | undefined {
+  return keptBack === undefined ? undefined : `${keptBack}; --full and --format json tell all.`;
 }
 
 /** The answer in a sentence. */
@@ -89,6 +91,27 @@ const turnWords: Readonly<Record<RequirementChange['turn'], string>> = {
 /** True where the same line is asked of several booths, so that a row must say of which. */
 function severalBooths({ requirements }: ComparisonDocument): boolean {
   return new Set(requirements.flatMap(({ booth }) => booth ?? [])).size > 1;
+}
+
+/** Every verdict that turned and every margin that moved by as much as matters; the others are counted. */
+function requirementsPart(comparison: ComparisonDocument, full: boolean): ComparisonPart {
+  const { requirements } = comparison;
+  const told = requirements.filter((one) => full || !hardlyMoves(one));
+  const rest = requirements.length - told.length;
+  const several = severalBooths(comparison);
+  const part = {
+    heading: 'Requirements',
+    head: ['', 'requirement', 'old', 'new', ''],
+    rows: told.map((one) => requirementRow(one, several)),
+  };
+  if (rest === 0) return part;
+  const words = `${rest} ${told.length > 0 ? 'more ' : ''}${rest === 1 ? 'keeps its verdict and hardly moves' : 'keep their verdicts and hardly move'}`;
+  return { ...part, keptBack: words };
+}
+
+/** A verdict stays, the line asks the same, and the margin moves by less than what is told of figures. */
+function hardlyMoves({ turn, limitChanged, steps }: RequirementChange): boolean {
+  return (turn === 'worse' || turn === 'better') && !limitChanged && steps !== null && steps < leastSteps;
 }
 
 function requirementRow(
@@ -139,7 +162,7 @@ function effectsPart({ effects }: ComparisonDocument, full: boolean): Comparison
         heading,
         head,
         rows,
-        after: `${rest} smaller ${rest === 1 ? 'difference' : 'differences'} of figures; --full and --format json tell them.`,
+        keptBack: `${rest} smaller ${rest === 1 ? 'difference' : 'differences'} of figures`,
       }
     : { heading, head, rows };
 }

@@ -1,7 +1,14 @@
 import type { ComparisonDocument } from '@boothwright/assessment';
 import { bullets, code, escapeMarkdown, paragraphs, textTable } from '../hover/markdown.js';
+import { inlines } from '../report/inline.js';
 import { printable } from '../text/printable.js';
-import { type ComparisonPart, comparisonHeadline, comparisonParts, sideName } from './comparison-parts.js';
+import {
+  type ComparisonPart,
+  comparisonHeadline,
+  comparisonParts,
+  keptBackWords,
+  sideName,
+} from './comparison-parts.js';
 
 /** Lines of one part that stand open in a comment; longer ones are folded. */
 const openLines = 12;
@@ -15,8 +22,14 @@ export function renderComparisonMarkdown(comparison: ComparisonDocument): string
   )}\n`;
 }
 
+/** What stands between backticks is code. */
+function shown(words: string): string {
+  return inlines(words)
+    .map(({ text, code: isCode }) => (isCode ? code(text) : escapeMarkdown(text)))
+    .join('');
+}
+
 function partMarkdown(part: ComparisonPart): string {
-  const shown = (text: string) => escapeMarkdown(printable(text));
   const count = 'rows' in part ? part.rows.length : part.lines.length;
   const body =
     'rows' in part
@@ -26,7 +39,7 @@ function partMarkdown(part: ComparisonPart): string {
               part.head,
               part.rows.map((row) => row.map(shown)),
             ),
-          part.after && shown(part.after),
+          keptBackWords(part.keptBack),
         )
       : bullets(part.lines.map(shown));
   if (count <= openLines) return paragraphs(`### ${part.heading}`, body);

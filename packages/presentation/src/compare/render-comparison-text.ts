@@ -5,7 +5,13 @@ import { joinLines, section } from '../text/section.js';
 import { paint, type TextStyle } from '../text/text-style.js';
 import { type Column, textTable } from '../text/text-table.js';
 import { wrapText } from '../text/wrap-text.js';
-import { type ComparisonPart, comparisonHeadline, comparisonParts, sideName } from './comparison-parts.js';
+import {
+  type ComparisonPart,
+  comparisonHeadline,
+  comparisonParts,
+  keptBackWords,
+  sideName,
+} from './comparison-parts.js';
 
 /** A comparison for a terminal: the answer, then verdicts, what changed and what it does, the largest first. */
 export function renderComparisonText(comparison: ComparisonDocument, style: TextStyle): string {
@@ -34,7 +40,7 @@ function partText(part: ComparisonPart, style: TextStyle): string | undefined {
     part.heading,
     joinLines(
       rows.length > 0 && fitted(part.head, rows, style.width),
-      part.after && wrapText(part.after, style.width, '  '),
+      part.keptBack && wrapText(keptBackWords(part.keptBack) ?? '', style.width, '  '),
     ),
     style,
   );

@@ -98,8 +98,10 @@ export function formatRange(low: number, high: number, unit: string, extraDecima
 /** A difference without a sign, e.g. for `missed by 7 dB`. Levels are compared in dB whatever their weighting. */
 export function formatDifference(difference: number, unit: string): string {
   const size = Math.abs(difference);
-  if (unit === 'NC' || unit === 'STC' || unit === 'Rw')
-    return `${formatNumber(size, size < 1 && size > 0 ? 1 : 0)} points`;
+  if (unit === 'NC' || unit === 'STC' || unit === 'Rw') {
+    const points = formatNumber(size, size < 1 && size > 0 ? 1 : 0);
+    return `${points} ${points === '1' ? 'point' : 'points'}`;
+  }
   const differenceUnit = unit.startsWith('dB') ? 'dB' : unit;
   if (differenceUnit === 'dB') return formatQuantity(size, 'dB', size < 1.95 && size > 0 ? 1 : 0);
   const shown = formatQuantity(size, differenceUnit);

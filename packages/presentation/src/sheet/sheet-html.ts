@@ -1,9 +1,16 @@
 import { round, svgElement } from '../charts/svg-element.js';
 import { escapeHtml } from '../report/escape-html.js';
+import { inlines } from '../report/inline.js';
 import { printable } from '../text/printable.js';
 
 /** Text of a spec or of our own as markup shows it. */
 export const html = (text: string): string => escapeHtml(printable(text.replace(/[\r\n]+/g, ' ')));
+
+/** Sentences as markup; what stands between backticks is code. */
+export const wordsHtml = (words: string): string =>
+  inlines(words)
+    .map(({ text, code }) => (code ? `<code>${escapeHtml(text)}</code>` : escapeHtml(text)))
+    .join('');
 
 export interface SheetColumn {
   readonly head: string;
@@ -84,7 +91,9 @@ export function behind(table: SheetTable): string {
 /** Sentences, one a point. */
 export function pointsHtml(points: readonly (string | undefined | null | false)[]): string {
   const told = points.filter((point): point is string => Boolean(point));
-  return told.length === 0 ? '' : `<ul class="points">${told.map((point) => `<li>${html(point)}</li>`).join('')}</ul>`;
+  return told.length === 0
+    ? ''
+    : `<ul class="points">${told.map((point) => `<li>${wordsHtml(point)}</li>`).join('')}</ul>`;
 }
 
 /** A bar in a row of a table: `share` of its room, 0..1. */

@@ -68,3 +68,12 @@ test('formatFrequency(hz) and bandName(hz) use the names of the trade', () => {
   expect([86, 112.4, 1890, 8].map(formatFrequency)).toEqual(['86 Hz', '112 Hz', '1.9 kHz', '8.0 Hz']);
   expect([31.5, 63, 1000, 1600].map(bandName)).toEqual(['31.5', '63', '1k', '1.6k']);
 });
+
+test('formatDifference(difference, unit) says one point and two points', () => {
+  expect([1, -1, 0.4, 2].map((size) => formatDifference(size, 'NC'))).toEqual([
+    '1 point',
+    '1 point',
+    '0.4 points',
+    '2 points',
+  ]);
+});

@@ -9,13 +9,22 @@ import { command, goTo } from './workbench.mjs';
 
 const folds = ['asked', 'since', 'loss', 'ways', 'noise', 'decay', 'modes', 'air', 'mass'];
 const board = 'gypsum-board     12.5 mm';
+/** @type {{ old: string, new: string }} */
+const reviewedChange = JSON.parse(
+  fs.readFileSync(new URL('../../fixtures/reviewed-change.json', import.meta.url), 'utf8'),
+);
 
 /** The line of a text in the example, counted from one. @param {Context} context @param {string} text */
-function lineOf({ workspace }, text) {
+function lineOf(context, text) {
+  return placeOf(context, text).line;
+}
+
+/** Where a text in the example stands, counted from one. @param {Context} context @param {string} text */
+function placeOf({ workspace }, text) {
   const lines = fs.readFileSync(path.join(workspace, 'tram-alcove.booth'), 'utf8').split('\n');
   const line = lines.findIndex((each) => each.includes(text));
   assert.ok(line >= 0, `\`${text}\` stands in the example`);
-  return line + 1;
+  return { line: line + 1, column: /** @type {string} */ (lines[line]).indexOf(text) + 1 };
 }
 
 /** What a fold says beside its title, once it fits. @param {Page} page @param {string} id @param {RegExp} says */
@@ -112,16 +121,20 @@ export const liveSheet = [
       const { page, picture } = context;
       await takeBack(page);
       await foldOf(page, 'since').locator('> summary .summary', { hasText: 'No difference' }).waitFor();
-      await goTo(page, lineOf(context, 'let wall-cavity'), 'let wall-cavity = 70'.length + 1);
+      // The change that docs/reviewing-a-change.md follows, typed over figure by figure.
+      const figure = reviewedChange.old.indexOf('10');
+      assert.equal(reviewedChange.new, reviewedChange.old.replace('10', '15'));
+      const { line, column } = placeOf(context, reviewedChange.old);
+      await goTo(page, line, column + figure + '10'.length);
       await page.keyboard.press('Shift+ArrowLeft');
       await page.keyboard.press('Shift+ArrowLeft');
-      await page.keyboard.type('90');
+      await page.keyboard.type('15');
       await foldOf(page, 'since').locator('h3', { hasText: 'Changed in the text' }).waitFor();
       const booth = lineOf(context, 'booth alcove');
       await goTo(page, booth, 1);
       const lens = page.locator('.codelens-decoration a', { hasText: 'since the last commit' }).first();
       await lens.waitFor();
-      assert.match((await lens.textContent()) ?? '', /since the last commit: .*[+-]\d/);
+      assert.match((await lens.textContent()) ?? '', /since the last commit: 1 gained/);
       await scrollTo(page, 'since');
       await picture('since-commit');
       await foldOf(page, 'since').locator('button[data-mark]').first().click();

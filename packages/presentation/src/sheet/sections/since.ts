@@ -1,6 +1,6 @@
 import type { ComparisonDocument, FactChange, Finding, TextRange } from '@boothwright/assessment';
 import { type ComparisonPart, comparisonHeadline, comparisonParts, factLine } from '../../compare/comparison-parts.js';
-import { html, markButton, pointsHtml, type SheetColumn, tableHtml } from '../sheet-html.js';
+import { html, markButton, pointsHtml, type SheetColumn, tableHtml, wordsHtml } from '../sheet-html.js';
 import { type Marks, newMarks, type SheetSection } from '../sheet-section.js';
 
 /** What changed since the last commit and what that does, verdicts first, then the largest effects. */
@@ -25,10 +25,10 @@ function partHtml(part: ComparisonPart, { facts, findings }: ComparisonDocument,
     const [order, rows] = part.head[1] === 'requirement' ? [[1, 0, 2, 3, 4], part.rows] : [undefined, part.rows];
     const turned = <T>(cells: readonly T[]) => order?.map((at) => cells[at] as T) ?? cells;
     const table = tableHtml({ caption: part.heading, columns: turned(columns), rows: rows.map(turned) });
-    return (rows.length === 0 ? '' : heading + table) + pointsHtml([part.after]);
+    return (rows.length === 0 ? '' : heading + table) + pointsHtml([part.keptBack]);
   }
   const led = (words: string, range: TextRange | null) =>
-    `<li>${range === null ? html(words) : markButton(marks.of(range), html(words))}</li>`;
+    `<li>${range === null ? wordsHtml(words) : markButton(marks.of(range), wordsHtml(words))}</li>`;
   if (part.heading === 'Changed in the text') {
     const lines = facts.map((fact: FactChange) => led(factLine(fact), fact.newRange));
     return `${heading}<ul class="points">${lines.join('')}</ul>`;
